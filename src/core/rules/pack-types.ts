@@ -1,0 +1,67 @@
+import type { FactId } from '../facts/registry/index.ts';
+import type { Reading } from '../facts/types.ts';
+import type { Parameter } from '../units/parameter.ts';
+import type { Rule } from './types.ts';
+
+/** One answer offered as a button: what it says and which readings it gives. */
+export interface AnswerChoice {
+  /** Stable id within the question. */
+  readonly id: string;
+  readonly label: Readonly<Record<string, string>>;
+  /** Further words under the label, for example the hand test. */
+  readonly help?: Readonly<Record<string, string>>;
+  readonly gives: Readonly<Partial<Record<FactId, Reading>>>;
+}
+
+/** How a question is answered: a number box, one of several buttons, or a checklist of signs. */
+export type AnswerForm = 'number' | 'choice' | 'signs' | 'place';
+
+/** A question that a person can answer in the field or from papers. */
+export interface Question {
+  readonly id: string;
+  /** Facts that an answer settles. */
+  readonly facts: readonly FactId[];
+  readonly form: AnswerForm;
+  /** Effort to answer, seconds: the cheapest useful question is asked first. */
+  readonly effortSeconds: number;
+  /** Earlier numbers are asked before later ones of equal use: field, crop, soil, weather. */
+  readonly group: 'season' | 'field' | 'crop' | 'soil' | 'weather' | 'dose';
+  /** Asked only by those who want the dose; never for the verdict. */
+  readonly forDose?: true;
+  readonly choices?: readonly AnswerChoice[];
+  readonly text: Readonly<Record<string, QuestionText>>;
+}
+
+/** Sentences of a question in one language. */
+export interface QuestionText {
+  readonly ask: string;
+  /** One line: why it matters now. */
+  readonly why: string;
+  /** How to find out. */
+  readonly how: string;
+}
+
+/** A caution shown with every spray-today and always at hand. */
+export interface Caution {
+  readonly id: string;
+  readonly authority: 'law' | 'label' | 'water' | 'practice';
+  readonly text: Readonly<Record<string, string>>;
+}
+
+/** A treatment pack as loaded and checked. */
+export interface Pack {
+  readonly id: string;
+  readonly version: string;
+  readonly title: Readonly<Record<string, string>>;
+  /** What is treated against what, in one line. */
+  readonly scope: Readonly<Record<string, string>>;
+  /** IANA time zone of the pack's country. */
+  readonly zone: string;
+  readonly active: string;
+  readonly parameters: readonly Parameter[];
+  readonly rules: readonly Rule[];
+  readonly questions: readonly Question[];
+  readonly cautions: readonly Caution[];
+  /** SHA-256 over the canonical JSON (RFC 8785) of pack and overlays, lower-case hex. */
+  readonly hash: string;
+}
