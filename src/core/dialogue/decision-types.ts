@@ -1,0 +1,72 @@
+import type { ResolvedFacts } from '../facts/resolved.ts';
+import type { Margin } from '../rules/trace-types.ts';
+import type { EpochSeconds } from '../units/brands.ts';
+import type { Dose, Reason, Verdict } from '../verdict/types.ts';
+
+/** A reason with its sentences in the language of the conversation. */
+export interface WordedReason extends Reason {
+  readonly title: string;
+  /** The sentence of the rule: what is and what the limit is, or what to find out and how. */
+  readonly text: string;
+  /** What lifts it and what to do or watch for; null for advice. */
+  readonly lift: string | null;
+  readonly margins: readonly Margin[];
+  /** How far from the limit, in words; null where no comparison decides. */
+  readonly marginText: string | null;
+}
+
+/** The forecast a verdict stands on. */
+export interface ForecastSummary {
+  readonly attribution: string;
+  readonly invented: boolean;
+  /** ISO instant UTC. */
+  readonly fetchedAt: string;
+  readonly ageHours: number;
+  /** Last stamp with all that the rules need, ISO instant UTC. */
+  readonly reachesTo: string;
+  readonly latitude: number;
+  readonly longitude: number;
+  readonly distanceKm: number;
+}
+
+/** Which rules judged: pack id, version and content hash. */
+export interface PackStamp {
+  readonly id: string;
+  readonly version: string;
+  readonly hash: string;
+  readonly title: string;
+}
+
+/** A caution in the language of the conversation. */
+export interface WordedCaution {
+  readonly id: string;
+  readonly authority: 'law' | 'label' | 'water' | 'practice';
+  readonly text: string;
+}
+
+/** One whole answer: verdict, sentences, dose, cautions, stamp. Plain data; what `loamward decide --json` prints. */
+export interface Decision extends Omit<Verdict, 'reasons' | 'advice' | 'validUntil'> {
+  /** The verdict as a sentence. */
+  readonly headline: string;
+  /** Why, in one or two plain sentences. */
+  readonly why: string;
+  readonly reasons: readonly WordedReason[];
+  readonly advice: readonly WordedReason[];
+  readonly dose: Dose;
+  readonly doseText: string;
+  readonly cautions: readonly WordedCaution[];
+  readonly pack: PackStamp;
+  readonly forecast: ForecastSummary | null;
+  readonly facts: ResolvedFacts;
+  /** The moment judged, ISO instant UTC. */
+  readonly at: string;
+  /** ISO instant UTC after which a spray-today is withdrawn; null where nothing ages. */
+  readonly validUntil: string | null;
+}
+
+/** A moment as epoch seconds together with the field's zone. */
+export interface Moment {
+  readonly at: EpochSeconds;
+  /** IANA zone. */
+  readonly zone: string;
+}
