@@ -32,6 +32,8 @@ export interface StartedEvent extends EventStamp {
   readonly packId: string;
   readonly packHash: string;
   readonly field: FieldProfile | null;
+  /** Seconds added to every moment of this conversation: 0, but for the demo farm, whose invented day it moves to. */
+  readonly shiftSeconds: number;
 }
 
 /** A person typed or spoke. `asked` is the id of the question then open. */
