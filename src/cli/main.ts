@@ -1,0 +1,82 @@
+import { codedError, isLoamwardError, LoamwardError } from '../core/errors/coded-error.ts';
+import { nearestName } from '../core/errors/nearest.ts';
+import { type Command, helpOf, parseOptions } from './command.ts';
+import { ask } from './commands/ask.ts';
+import { build } from './commands/build.ts';
+import { decide } from './commands/decide.ts';
+import { rulesCheck } from './commands/rules-check.ts';
+import { serve } from './commands/serve.ts';
+import type { Io } from './io.ts';
+import { versionOf } from './version.ts';
+
+/** Every subcommand, in the order of `--help`. */
+export const commands: readonly Command[] = [serve, ask, decide, rulesCheck, build];
+
+/** Exit status for bad input. */
+const badInput = 2;
+
+/** Runs one command line; resolves to the exit status: 0 done, 1 findings, 2 bad input. */
+export async function runCommandLine(args: readonly string[], io: Io): Promise<number> {
+  const json = args.includes('--json');
+  try {
+    const first = args[0];
+    if (first === undefined || first === '--help' || first === '-h' || first === 'help') return say(io, json, overview());
+    if (first === '--version' || first === '-v') return sayVersion(io, json);
+    const command = findCommand(args);
+    const rest = args.slice(command.name.split(' ').length);
+    if (rest.includes('--help') || rest.includes('-h')) return say(io, json, helpOf(command));
+    return await command.run(parseOptions(command, rest), io);
+  } catch (error) {
+    return report(error, json, io);
+  }
+}
+
+/** Writes an error as a person or, with `--json`, a program reads it. */
+export function report(error: unknown, json: boolean, io: Io): number {
+  const coded = isLoamwardError(error) ? error : unexpected(error);
+  io.writeError(json ? `${JSON.stringify(coded.toJSON())}\n` : `${coded.message}\n`);
+  return badInput;
+}
+
+function unexpected(error: unknown): LoamwardError {
+  return new LoamwardError('UNEXPECTED', { expected: 'no failure here', came: String(error) });
+}
+
+function findCommand(args: readonly string[]): Command {
+  const found = commands.find((command) => command.name.split(' ').every((word, index) => args[index] === word));
+  if (found) return found;
+  const words = args.filter((word) => !word.startsWith('-'));
+  const names = commands.map((command) => command.name);
+  const nearest = nearestName(words.slice(0, 2).join(' '), names) ?? nearestName(words[0] ?? '', names);
+  throw codedError('COMMAND_UNKNOWN', {
+    expected: `one of ${names.join(', ')}`,
+    came: args.join(' '),
+    ...(nearest ? { nearest } : {}),
+  });
+}
+
+function overview(): string {
+  const width = Math.max(...commands.map((command) => command.name.length)) + 2;
+  return [
+    'loamward: does today suit a soil-acting residual herbicide on this field, and if not, when will it?',
+    '',
+    ...commands.map((command) => `  loamward ${command.name.padEnd(width)}${command.summary}`),
+    '',
+    '  loamward COMMAND --help   options and examples',
+    '  loamward --version        the version',
+    '',
+    'It advises; the label in hand, local law and a qualified adviser decide.',
+    '',
+  ].join('\n');
+}
+
+function say(io: Io, json: boolean, text: string): number {
+  io.write(json ? `${JSON.stringify({ help: text })}\n` : text);
+  return 0;
+}
+
+async function sayVersion(io: Io, json: boolean): Promise<number> {
+  const version = await versionOf(io);
+  io.write(json ? `${JSON.stringify({ version })}\n` : `${version}\n`);
+  return 0;
+}
