@@ -18,4 +18,8 @@ export const factErrors = {
     says: 'Facts are one flat JSON object of fact ids and values.',
     next: 'See docs/facts.md for an example.',
   },
+  ZONE_UNKNOWN: {
+    says: 'There is no such time zone.',
+    next: 'Give the IANA name of the zone in which the field lies.',
+  },
 } as const satisfies Record<string, ErrorEntry>;

@@ -1,0 +1,50 @@
+import { DateTime } from 'luxon';
+import { codedError } from '../errors/coded-error.ts';
+import { type EpochSeconds, epochSeconds } from '../units/brands.ts';
+
+/** A moment in an IANA time zone. Throws ZONE_UNKNOWN. */
+function inZone(at: EpochSeconds, zone: string): DateTime {
+  const local = DateTime.fromSeconds(at, { zone });
+  if (!local.isValid) {
+    throw codedError('ZONE_UNKNOWN', { expected: 'an IANA time zone, for example Europe/London', came: zone });
+  }
+  return local;
+}
+
+/** The calendar day of a moment in a zone, ISO 8601 (YYYY-MM-DD). */
+export function localDate(at: EpochSeconds, zone: string): string {
+  return inZone(at, zone).toFormat('yyyy-MM-dd');
+}
+
+/** The first moment of the next calendar day in a zone; days may last 23, 24 or 25 hours. */
+export function nextMidnight(at: EpochSeconds, zone: string): EpochSeconds {
+  return epochSeconds(inZone(at, zone).startOf('day').plus({ days: 1 }).startOf('day').toSeconds());
+}
+
+/** The first moment after `at` that begins a day of the given month and day (MM-DD) in a zone. */
+export function nextYearlyDay(at: EpochSeconds, zone: string, monthDay: string): EpochSeconds {
+  const local = inZone(at, zone);
+  const [month, day] = monthDay.split('-').map(Number) as [number, number];
+  const thisYear = local.set({ month, day }).startOf('day');
+  return epochSeconds((thisYear > local ? thisYear : thisYear.plus({ years: 1 }).startOf('day')).toSeconds());
+}
+
+/** True for a day that the calendar has, written YYYY-MM-DD. */
+export function isCalendarDay(iso: string): boolean {
+  const parts = /^(\d{4})-(\d{2})-(\d{2})$/.exec(iso);
+  return parts !== null && DateTime.fromSeconds(utcNoon(iso), { zone: 'utc' }).toFormat('yyyy-MM-dd') === iso;
+}
+
+/** Noon of a calendar day (YYYY-MM-DD) in a zone. */
+export function noonOf(iso: string, zone: string): EpochSeconds {
+  const noon = DateTime.fromSeconds(utcNoon(iso), { zone: 'utc' }).setZone(zone, { keepLocalTime: true });
+  if (!noon.isValid) {
+    throw codedError('ZONE_UNKNOWN', { expected: 'an IANA time zone, for example Europe/London', came: zone });
+  }
+  return epochSeconds(noon.toSeconds());
+}
+
+function utcNoon(iso: string): number {
+  const [year, month, day] = iso.split('-').map(Number) as [number, number, number];
+  return Date.UTC(year, month - 1, day, 12) / 1000;
+}
