@@ -1,5 +1,5 @@
 #!/usr/bin/env node
-import { importTypeScript } from '../tools/bundle.mjs';
+import { importTypeScript, projectRoot } from '../tools/bundle.mjs';
 
 const { main } = await importTypeScript('src/cli/node-main.ts');
-await main();
+await main(projectRoot);
