@@ -48,6 +48,25 @@ export interface Caution {
   readonly text: Readonly<Record<string, string>>;
 }
 
+/** A readable example with the verdict and outcomes expected; `facts` is as in a facts file of the command line. */
+export interface PackCase {
+  /** File that it came from, relative to the pack's folder. */
+  readonly file: string;
+  readonly name: string;
+  readonly why?: string;
+  /** Moment at which the facts hold, ISO 8601 with offset. */
+  readonly at?: string;
+  readonly facts: Readonly<Record<string, unknown>>;
+  readonly expect: {
+    readonly verdict: 'spray-today' | 'wait' | 'do-not-spray';
+    readonly met?: readonly string[];
+    readonly notMet?: readonly string[];
+    readonly unknown?: readonly string[];
+    readonly missing?: readonly string[];
+    readonly doseGPerHa?: number;
+  };
+}
+
 /** A treatment pack as loaded and checked. */
 export interface Pack {
   readonly id: string;
@@ -58,6 +77,8 @@ export interface Pack {
   /** IANA time zone of the pack's country. */
   readonly zone: string;
   readonly active: string;
+  /** ISO 639-1 codes in which every text is given. */
+  readonly languages: readonly string[];
   readonly parameters: readonly Parameter[];
   readonly rules: readonly Rule[];
   readonly questions: readonly Question[];

@@ -1,0 +1,96 @@
+import { IANAZone } from 'luxon';
+import { neededParameters } from '../../facts/needed-parameters.ts';
+import type { Caution, Pack, PackCase } from '../pack-types.ts';
+import { readsOf } from '../reads.ts';
+import { buildRules } from './build-rules.ts';
+import { checkCases } from './check-cases.ts';
+import { checkParameters } from './check-parameters.ts';
+import { checkQuestions } from './check-questions.ts';
+import { checkLanguages } from './check-texts.ts';
+import type { FileKinds } from './file-kinds.ts';
+import { inside, type Report, show } from './findings.ts';
+import { casesSchema, cautionsSchema, packSchema, parametersSchema, questionsSchema } from './schema.ts';
+import { collectLimits } from './straddle.ts';
+import { parseBySchema } from './zod-findings.ts';
+
+type Parsed = ReadonlyMap<string, unknown>;
+
+/** Builds a pack (its hash still empty) and its cases from parsed files; null where a part is too broken to go on. */
+export function buildPack(
+  kinds: FileKinds,
+  parsed: Parsed,
+  report: Report,
+): { readonly pack: Pack; readonly cases: readonly PackCase[] } | null {
+  const read = <Schema extends Parameters<typeof parseBySchema>[0]>(schema: Schema, file: string) =>
+    parsed.has(file) ? parseBySchema(schema, parsed.get(file), { file, path: [] }, report) : null;
+  const head = read(packSchema, 'pack.json');
+  const languages = head?.languages ?? ['en'];
+  const rawParameters = read(parametersSchema, 'parameters.json');
+  const parameters = checkParameters(rawParameters?.parameters ?? [], 'parameters.json', report);
+  const { rules, sound } = buildRules(kinds.rules, parsed, parameters, languages, report);
+  const rawQuestions = read(questionsSchema, 'questions.json');
+  const limitsOf = collectLimits(rules, parameters);
+  const asked = rawQuestions?.questions ?? [];
+  const questions = checkQuestions(asked, 'questions.json', languages, limitsOf, report);
+  checkIds(questions, 'questions', report);
+  for (const [index, question] of questions.entries()) {
+    checkIds(question.choices ?? [], 'questions', report, [index, 'choices']);
+  }
+  const cautions = (read(cautionsSchema, 'cautions.json')?.cautions ?? []) as Caution[];
+  checkIds(cautions, 'cautions', report);
+  cautions.forEach(({ text }, index) => {
+    checkLanguages(text, languages, { file: 'cautions.json', path: ['cautions', index, 'text'] }, report);
+  });
+  const ruleIds = new Set(rules.keys());
+  const cases = kinds.cases.flatMap((file) => {
+    const content = read(casesSchema, file);
+    return content && sound ? checkCases(content, file, ruleIds, report) : [];
+  });
+  if (!head || !rawParameters || !sound) return null;
+  checkHead(head, report);
+  checkUnused(rules, parameters, report);
+  const pack = {
+    ...head,
+    parameters: [...parameters.values()].flat(),
+    rules: [...rules.values()],
+    questions,
+    cautions,
+  };
+  return { pack: { ...pack, hash: '' }, cases };
+}
+
+function checkHead(head: Pick<Pack, 'title' | 'scope' | 'zone' | 'languages'>, report: Report): void {
+  const place = { file: 'pack.json', path: [] };
+  checkLanguages(head.title, head.languages, inside(place, 'title'), report);
+  checkLanguages(head.scope, head.languages, inside(place, 'scope'), report);
+  if (IANAZone.isValidZone(head.zone)) return;
+  report('PACK_VALUE_WRONG', inside(place, 'zone'), { expected: 'an IANA time zone', came: show(head.zone) });
+}
+
+function checkIds(
+  listed: readonly { readonly id: string }[],
+  name: 'questions' | 'cautions',
+  report: Report,
+  within: readonly (string | number)[] = [],
+): void {
+  const seen = new Set<string>();
+  listed.forEach(({ id }, index) => {
+    const place = { file: `${name}.json`, path: [name, ...within, index, 'id'] };
+    if (seen.has(id)) report('PACK_ID_REPEATED', place, { expected: 'each id once', came: `${id} twice` });
+    seen.add(id);
+  });
+}
+
+function checkUnused(
+  rules: Parameters<typeof collectLimits>[0],
+  parameters: Parameters<typeof collectLimits>[1],
+  report: Report,
+): void {
+  const read = new Set(Object.keys(neededParameters));
+  for (const rule of rules.values()) for (const id of readsOf(rule.when, rules).parameters) read.add(id);
+  for (const id of parameters.keys()) {
+    if (read.has(id)) continue;
+    const place = { file: 'parameters.json', path: ['parameters'] };
+    report('PARAMETER_UNUSED', place, { expected: 'a rule that reads it', came: id, parameter: id }, 'warning');
+  }
+}

@@ -1,0 +1,29 @@
+import type * as z from 'zod';
+import { factIds } from '../../facts/registry/index.ts';
+import type { PackCase } from '../pack-types.ts';
+import { inside, type Report, show } from './findings.ts';
+import type { casesSchema } from './schema.ts';
+
+/** Checks that a file of cases names only facts and rules that exist, and gives its cases. */
+export function checkCases(
+  parsed: z.output<typeof casesSchema>,
+  file: string,
+  ruleIds: ReadonlySet<string>,
+  report: Report,
+): PackCase[] {
+  parsed.cases.forEach(({ facts, expect }, index) => {
+    const place = { file, path: ['cases', index] };
+    const names = (right: Iterable<string>, what: string, listed: readonly string[], ...steps: string[]): void => {
+      const among = new Set(right);
+      listed.forEach((name, at) => {
+        if (among.has(name)) return;
+        const where = steps.length === 1 ? inside(place, ...steps, name) : inside(place, ...steps, at);
+        report('CASE_MISFIT', where, { expected: `the id of a ${what}`, came: show(name), among });
+      });
+    };
+    names(factIds, 'fact', Object.keys(facts), 'facts');
+    names(factIds, 'fact', expect.missing ?? [], 'expect', 'missing');
+    for (const key of ['met', 'notMet', 'unknown'] as const) names(ruleIds, 'rule', expect[key] ?? [], 'expect', key);
+  });
+  return parsed.cases.map((one) => ({ file, ...one }) as PackCase);
+}

@@ -1,0 +1,63 @@
+import type { FactId } from '../../facts/registry/index.ts';
+import type { Reading } from '../../facts/types.ts';
+import type { Parameter } from '../../units/parameter.ts';
+import { isOrderOperator } from '../operators.ts';
+import { comparisonsOf, operatorOf, parameterOf } from '../reads.ts';
+import type { OrderOperator, Rule } from '../types.ts';
+import type { Place, Report } from './findings.ts';
+import { bandOf } from './parse-reading.ts';
+
+/** A number that some comparison of a fact has as its limit. */
+export interface NumberLimit {
+  readonly op: OrderOperator;
+  readonly parameter: string;
+  readonly value: number;
+}
+
+/** The limits of a fact. */
+export type LimitsOf = (fact: FactId) => readonly NumberLimit[];
+
+/** The limits by fact: of every comparison in the rules, of every version of its parameter, and of the severe dose. */
+export function collectLimits(
+  rules: ReadonlyMap<string, Rule>,
+  parameters: ReadonlyMap<string, readonly Parameter[]>,
+): LimitsOf {
+  const limits = new Map<FactId, NumberLimit[]>();
+  const add = (fact: FactId, op: OrderOperator, parameter: string): void => {
+    for (const { value } of parameters.get(parameter) ?? []) {
+      if (typeof value === 'number') limits.set(fact, [...(limits.get(fact) ?? []), { op, parameter, value }]);
+    }
+  };
+  for (const rule of rules.values()) {
+    for (const comparison of comparisonsOf(rule.when, new Map())) {
+      const { op } = operatorOf(comparison);
+      const parameter = parameterOf(comparison);
+      if (isOrderOperator(op) && parameter !== null) add(comparison.fact, op, parameter);
+    }
+  }
+  add('weed.plantsPerM2', 'atLeast', 'severeDensityPlantsPerM2');
+  return (fact) => limits.get(fact) ?? [];
+}
+
+/** Reports a number reading whose band does not lie wholly on one side of a limit, for each such limit. */
+export function checkStraddle(
+  reading: Reading,
+  fact: FactId,
+  limits: readonly NumberLimit[],
+  place: Place,
+  report: Report,
+): void {
+  if (reading.type !== 'number') return;
+  const [low, high] = bandOf(reading);
+  for (const { op, parameter, value } of limits) {
+    const limitIsAbove = op === 'below' || op === 'atLeast';
+    const straddles = limitIsAbove ? low < value && value <= high : low <= value && value < high;
+    if (!straddles) continue;
+    report('CHOICE_STRADDLES_LIMIT', place, {
+      expected: `a band on one side of ${parameter} = ${value} (${op})`,
+      came: `${low} to ${high}`,
+      fact,
+      parameter,
+    });
+  }
+}

@@ -1,0 +1,54 @@
+import type * as z from 'zod';
+import { inside, type Path, type Place, type Report, show } from './findings.ts';
+
+/** Parses a value by a schema; each issue becomes a finding of ours and the result is then null. */
+export function parseBySchema<Schema extends z.ZodType>(
+  schema: Schema,
+  value: unknown,
+  place: Place,
+  report: Report,
+): z.output<Schema> | null {
+  const parsed = schema.safeParse(value);
+  if (parsed.success) return parsed.data;
+  for (const issue of parsed.error.issues) reportIssue(issue, value, place, report);
+  return null;
+}
+
+function reportIssue(issue: z.core.$ZodIssue, root: unknown, place: Place, report: Report): void {
+  const path = issue.path as Path;
+  const came = valueAt(root, path);
+  const at = inside(place, ...path);
+  switch (issue.code) {
+    case 'unrecognized_keys': {
+      const right = issue.message.split(' ');
+      for (const key of issue.keys) {
+        report('PACK_KEY_UNKNOWN', inside(at, key), {
+          expected: `one of ${right.join(', ')}`,
+          came: show(key),
+          among: right,
+        });
+      }
+      return;
+    }
+    case 'invalid_type':
+      if (came === undefined) {
+        report('PACK_KEY_MISSING', at, { expected: `${path.at(-1)} (${issue.expected})`, came: 'nothing' });
+      } else report('PACK_VALUE_WRONG', at, { expected: `a value of type ${issue.expected}`, came: show(came) });
+      return;
+    case 'invalid_value': {
+      const right = issue.values.map(String);
+      const code = came === undefined ? 'PACK_KEY_MISSING' : 'PACK_VALUE_WRONG';
+      const expected = `${came === undefined ? `${path.at(-1)}, ` : ''}one of ${right.join(', ')}`;
+      report(code, at, { expected, came: show(came), among: came === undefined ? [] : right });
+      return;
+    }
+    default:
+      report('PACK_VALUE_WRONG', at, { expected: issue.message, came: show(came) });
+  }
+}
+
+function valueAt(root: unknown, path: Path): unknown {
+  let value = root;
+  for (const step of path) value = (value as Record<string | number, unknown> | null | undefined)?.[step];
+  return value;
+}
