@@ -39,6 +39,8 @@ export interface Forecast {
   readonly attribution: string;
   /** True for invented weather: it is labelled so wherever it shows. */
   readonly invented?: true;
+  /** What a reader should know about the numbers or their age, one sentence; absent where there is nothing to say. */
+  readonly note?: string;
   /** Stamps, epoch seconds UTC, 3600 s apart, rising. */
   readonly times: readonly EpochSeconds[];
   /** One column a variable, as long as `times`; a variable that the model lacks has no column. */

@@ -1,0 +1,56 @@
+import { type EpochSeconds, epochSeconds } from '../units/brands.ts';
+import type { Forecast, WeatherVariable } from './forecast.ts';
+import { variableMeanings } from './variables.ts';
+
+/** Seconds between two stamps of a forecast. */
+export const hourSeconds = 3600;
+
+/** Index of the stamp that opens the hour holding `at` (stamp <= at < stamp + 1 h); null outside the forecast. */
+export function hourIndexAt(forecast: Forecast, at: EpochSeconds): number | null {
+  return within(forecast, Math.floor(offsetHours(forecast, at)));
+}
+
+/**
+ * Index of the stamp whose value holds at `at`: for an instant the nearest stamp, at most 30 min away; for a preceding-hour
+ * variable the stamp that ends the hour holding `at` (09:00 belongs to the hour stamped 10:00). Null outside the forecast.
+ */
+export function stampIndexAt(forecast: Forecast, variable: WeatherVariable, at: EpochSeconds): number | null {
+  const hours = offsetHours(forecast, at);
+  const ends = variableMeanings[variable].stamp === 'preceding-hour';
+  return within(forecast, ends ? Math.floor(hours) + 1 : Math.round(hours));
+}
+
+/** Value of a variable at a moment, in the column's unit; null where the forecast has no column, a gap, or no such hour. */
+export function valueAt(forecast: Forecast, variable: WeatherVariable, at: EpochSeconds): number | null {
+  const index = stampIndexAt(forecast, variable, at);
+  return index === null ? null : valueAtIndex(forecast, variable, index);
+}
+
+/** Value of a variable at a stamp index; null where missing. */
+export function valueAtIndex(forecast: Forecast, variable: WeatherVariable, index: number): number | null {
+  return forecast.values[variable]?.[index] ?? null;
+}
+
+/** Age of a forecast at a moment, hours, counted from when it was fetched; never below 0. */
+export function ageHours(forecast: Forecast, at: EpochSeconds): number {
+  return Math.max(0, (at - forecast.fetchedAt) / hourSeconds);
+}
+
+/** Last stamp of a forecast; null for an empty one. */
+export function lastStamp(forecast: Forecast): EpochSeconds | null {
+  return forecast.times.at(-1) ?? null;
+}
+
+/** Stamp number `index` counted from the first one, which may lie outside the forecast. NaN for an empty forecast. */
+export function stampTime(forecast: Forecast, index: number): EpochSeconds {
+  return epochSeconds((forecast.times[0] ?? Number.NaN) + index * hourSeconds);
+}
+
+/** Hours from the first stamp to `at`, a fraction within an hour. NaN for an empty forecast. */
+export function offsetHours(forecast: Forecast, at: EpochSeconds): number {
+  return (at - (forecast.times[0] ?? Number.NaN)) / hourSeconds;
+}
+
+function within(forecast: Forecast, index: number): number | null {
+  return index >= 0 && index < forecast.times.length ? index : null;
+}

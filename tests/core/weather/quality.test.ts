@@ -1,0 +1,60 @@
+import { describe, expect, test } from 'vitest';
+import { quality, reachesFrom } from '../../../src/core/weather/quality.ts';
+import { whyUnusableAt } from '../../../src/core/weather/usable.ts';
+import { at, forecastOf } from './forecast-of.ts';
+
+const whole = [1, 1, 1, 1, 1, 1];
+const columns = {
+  temperature2mC: whole,
+  relativeHumidity2mPercent: whole,
+  windSpeed10mKmh: whole,
+  windGusts10mKmh: whole,
+  precipitationMm: whole,
+};
+
+describe('how whole a forecast is', () => {
+  test('an hour counts only if every variable needed is there', () => {
+    const gaps = forecastOf('2026-11-06T00:00Z', 6, {
+      ...columns,
+      temperature2mC: [1, null, 1, 1, 1, 1],
+      windGusts10mKmh: [1, 1, null, 1, 1, null],
+    });
+    expect(quality(gaps)).toEqual({ coverage: 0.5, longestGapHours: 2, lastGoodHour: at('2026-11-06T04:00Z') });
+  });
+
+  test('a column that is missing whole leaves no good hour', () => {
+    const { precipitationMm: _, ...dry } = columns;
+    expect(quality(forecastOf('2026-11-06T00:00Z', 6, dry))).toEqual({
+      coverage: 0,
+      longestGapHours: 6,
+      lastGoodHour: null,
+    });
+    expect(quality(forecastOf('2026-11-06T00:00Z', 0, {})).coverage).toBe(0);
+  });
+
+  test('what a decision can do without may be missing', () => {
+    expect(quality(forecastOf('2026-11-06T00:00Z', 6, columns)).coverage).toBe(1);
+    expect(quality(forecastOf('2026-11-06T00:00Z', 6, columns), ['et0Mm']).coverage).toBe(0);
+  });
+
+  test('the reach stops before the first gap, though good hours follow it', () => {
+    const gap = forecastOf('2026-11-06T00:00Z', 6, { ...columns, precipitationMm: [1, 1, 1, null, 1, 1] });
+    expect(reachesFrom(gap, at('2026-11-06T00:30Z'))).toBe(at('2026-11-06T02:00Z'));
+    expect(reachesFrom(gap, at('2026-11-06T03:00Z'))).toBeNull();
+    expect(reachesFrom(gap, at('2026-11-07T03:00Z'))).toBeNull();
+    expect(reachesFrom(gap, at('2026-11-05T03:00Z'))).toBeNull();
+  });
+});
+
+describe('whether a forecast may be decided on at a moment', () => {
+  const forecast = forecastOf('2026-11-06T00:00Z', 96, { precipitationMm: [0] }, '2026-11-06T06:00Z');
+  test.each([
+    ['2026-11-06T09:00Z', undefined],
+    ['2026-11-08T06:00Z', undefined],
+    ['2026-11-08T06:01Z', 'FORECAST_TOO_OLD'],
+    ['2026-11-05T23:00Z', 'FORECAST_OUT_OF_HORIZON'],
+    ['2026-11-20T09:00Z', 'FORECAST_OUT_OF_HORIZON'],
+  ])('%s gives %s with 48 h as the oldest', (moment, code) => {
+    expect(whyUnusableAt(forecast, at(moment), 48)?.code).toBe(code);
+  });
+});
