@@ -1,0 +1,15 @@
+import { buildPage } from '../page-build.ts';
+import type { Command } from '../command.ts';
+
+/** `loamward build`: makes the page anew. */
+export const build: Command = {
+  name: 'build',
+  summary: 'Builds the page into dist/web.',
+  options: { json: { type: 'boolean', help: 'say it as JSON' } },
+  examples: ['npx loamward build'],
+  run: async (parsed, io) => {
+    await buildPage(io.root, true);
+    io.write(parsed.options['json'] ? '{"built":"dist/web"}\n' : 'Built the page into dist/web.\n');
+    return 0;
+  },
+};
