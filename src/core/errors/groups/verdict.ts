@@ -10,4 +10,8 @@ export const verdictErrors = {
     says: 'Not every rule was accounted for, so no verdict is given.',
     next: 'Report this with the facts; do not spray on this answer.',
   },
+  FACT_MALFORMED: {
+    says: 'A resolved fact is not well formed, so no verdict is given.',
+    next: 'Report this with the facts; do not spray on this answer.',
+  },
 } as const satisfies Record<string, ErrorEntry>;

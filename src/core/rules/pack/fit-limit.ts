@@ -3,7 +3,7 @@ import { type FactId, factDefinition } from '../../facts/registry/index.ts';
 import type { Parameter } from '../../units/parameter.ts';
 import type { Place, Report } from './findings.ts';
 import { show } from './findings.ts';
-import { choiceFits } from './parse-comparison.ts';
+import { choiceFits } from './fit-choice.ts';
 
 /** True where a parameter can be the limit of a fact: same unit, right kind of value, fact kept fine enough; else reported. */
 export function limitFits(parameter: Parameter, fact: FactId, place: Place, report: Report): boolean {

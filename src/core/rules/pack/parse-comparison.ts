@@ -1,12 +1,10 @@
 import { type FactId, factDefinition, factIds, isFactId } from '../../facts/registry/index.ts';
-import type { FactDefinition } from '../../facts/types.ts';
 import { isOrderOperator, operators, operatorsOf } from '../operators.ts';
 import type { Comparison } from '../types.ts';
 import { inside, isObject, type Place, type Report, show } from './findings.ts';
+import { choiceFits } from './fit-choice.ts';
 import { limitFits } from './fit-limit.ts';
 import type { ConditionWorld } from './parse-condition.ts';
-
-const countryCode = /^[A-Z]{2}(-[A-Z0-9]{1,3})?$/;
 
 /** Parses a comparison, an object with `fact` and exactly one operator; faults are reported, and the result is then null. */
 export function parseComparison(
@@ -90,29 +88,4 @@ function listFits(operand: unknown, fact: FactId, place: Place, world: Condition
   }
   const definition = factDefinition(fact);
   return operand.every((choice, index) => choiceFits(choice, fact, definition, inside(place, index), report));
-}
-
-/** True for a choice of the fact (for a country, anything that looks like an ISO 3166 code); else it is reported. */
-export function choiceFits(
-  choice: unknown,
-  fact: FactId,
-  definition: FactDefinition,
-  place: Place,
-  report: Report,
-): boolean {
-  if (typeof choice === 'string') {
-    if (definition.type === 'country' ? countryCode.test(choice) : definition.choices?.includes(choice)) return true;
-  }
-  if (typeof choice === 'number') {
-    report('RULE_NUMBER_INSIDE', place, { expected: 'a choice as text', came: show(choice), fact });
-    return false;
-  }
-  const choices = definition.choices ?? [];
-  report('RULE_CHOICE_UNKNOWN', place, {
-    expected: definition.type === 'country' ? 'an ISO 3166 code such as GB-ENG' : `one of ${choices.join(', ')}`,
-    came: show(choice),
-    among: choices,
-    fact,
-  });
-  return false;
 }

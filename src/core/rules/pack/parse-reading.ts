@@ -2,7 +2,7 @@ import { nearestName } from '../../errors/nearest.ts';
 import { type FactId, factDefinition } from '../../facts/registry/index.ts';
 import type { Reading } from '../../facts/types.ts';
 import { inside, type Place, type Report, show } from './findings.ts';
-import { choiceFits } from './parse-comparison.ts';
+import { choiceFits } from './fit-choice.ts';
 import { readingSchemas } from './schema.ts';
 import { parseBySchema } from './zod-findings.ts';
 
