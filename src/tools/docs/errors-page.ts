@@ -10,7 +10,14 @@ export function errorsPage(): string {
         entry.httpStatus ? `HTTP status ${entry.httpStatus}` : '',
         entry.closeCode ? `socket close code ${entry.closeCode}` : '',
       ].filter(Boolean);
-      return [`## ${code}`, '', entry.says, '', `What to do: ${entry.next}`, ...transport.map((line) => `\n${line}.`)].join('\n');
+      return [
+        `## ${code}`,
+        '',
+        entry.says,
+        '',
+        `What to do: ${entry.next}`,
+        ...transport.map((line) => `\n${line}.`),
+      ].join('\n');
     });
   return [
     '# Error codes',
