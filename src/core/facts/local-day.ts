@@ -16,6 +16,11 @@ export function localDate(at: EpochSeconds, zone: string): string {
   return inZone(at, zone).toFormat('yyyy-MM-dd');
 }
 
+/** A moment in a zone as day and time to the minute (2026-11-06 09:00), for notes. */
+export function localTime(at: EpochSeconds, zone: string): string {
+  return inZone(at, zone).toFormat('yyyy-MM-dd HH:mm');
+}
+
 /** The first moment of the next calendar day in a zone; days may last 23, 24 or 25 hours. */
 export function nextMidnight(at: EpochSeconds, zone: string): EpochSeconds {
   return epochSeconds(inZone(at, zone).startOf('day').plus({ days: 1 }).startOf('day').toSeconds());
