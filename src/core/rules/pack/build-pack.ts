@@ -15,7 +15,7 @@ import { parseBySchema } from './zod-findings.ts';
 
 type Parsed = ReadonlyMap<string, unknown>;
 
-/** Builds a pack (its hash still empty) and its cases from parsed files; null where a part is too broken to go on. */
+/** Builds a pack (its hash still empty) and its cases from parsed files; null where a part is too broken to go on, so that one fault is not reported many times over. */
 export function buildPack(
   kinds: FileKinds,
   parsed: Parsed,
@@ -24,9 +24,10 @@ export function buildPack(
   const read = <Schema extends Parameters<typeof parseBySchema>[0]>(schema: Schema, file: string) =>
     parsed.has(file) ? parseBySchema(schema, parsed.get(file), { file, path: [] }, report) : null;
   const head = read(packSchema, 'pack.json');
-  const languages = head?.languages ?? ['en'];
   const rawParameters = read(parametersSchema, 'parameters.json');
-  const parameters = checkParameters(rawParameters?.parameters ?? [], 'parameters.json', report);
+  if (!head || !rawParameters) return null;
+  const { languages } = head;
+  const parameters = checkParameters(rawParameters.parameters, 'parameters.json', report);
   const { rules, sound } = buildRules(kinds.rules, parsed, parameters, languages, report);
   const rawQuestions = read(questionsSchema, 'questions.json');
   const limitsOf = collectLimits(rules, parameters);
@@ -46,7 +47,7 @@ export function buildPack(
     const content = read(casesSchema, file);
     return content && sound ? checkCases(content, file, ruleIds, report) : [];
   });
-  if (!head || !rawParameters || !sound) return null;
+  if (!sound) return null;
   checkHead(head, report);
   checkUnused(rules, parameters, report);
   const pack = {

@@ -32,7 +32,7 @@ function reportIssue(issue: z.core.$ZodIssue, root: unknown, place: Place, repor
     }
     case 'invalid_type':
       if (came === undefined) {
-        report('PACK_KEY_MISSING', at, { expected: `${path.at(-1)} (${issue.expected})`, came: 'nothing' });
+        report('PACK_KEY_MISSING', at, { expected: kindOf(path, issue.expected), came: 'nothing' });
       } else report('PACK_VALUE_WRONG', at, { expected: `a value of type ${issue.expected}`, came: show(came) });
       return;
     case 'invalid_value': {
@@ -45,6 +45,11 @@ function reportIssue(issue: z.core.$ZodIssue, root: unknown, place: Place, repor
     default:
       report('PACK_VALUE_WRONG', at, { expected: issue.message, came: show(came) });
   }
+}
+
+function kindOf(path: Path, type: string): string {
+  const key = String(path.at(-1));
+  return type === 'nonoptional' ? key : `${key} (${type})`;
 }
 
 function valueAt(root: unknown, path: Path): unknown {
