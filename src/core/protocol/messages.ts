@@ -1,12 +1,17 @@
 import * as z from 'zod';
-import type { ConversationView } from '../dialogue/view-types.ts';
-import type { ErrorReport } from '../errors/coded-error.ts';
+
+export type { FieldOffer, ServerMessage, ServerMessageType } from './server-messages.ts';
 
 /** Version of the socket protocol; a client of another version is told to reload. */
 export const protocolVersion = 1;
 
+/** Most bytes that one frame from a client may hold. */
+export const largestClientFrameBytes = 8192;
+
 const id = z.string().min(1).max(64);
-const stamp = { id, at: z.number().finite(), device: z.string().min(1).max(64), count: z.int().min(0) };
+/** Epoch seconds UTC from 1970 to the end of 9999. */
+const moment = z.number().min(0).max(253_402_300_799);
+const stamp = { id, at: moment, device: z.string().min(1).max(64), count: z.int().min(0) };
 
 /** Messages that a page or terminal sends, one JSON object a text frame of at most 8 kB. */
 export const clientMessageSchemas = {
@@ -46,28 +51,9 @@ export const clientMessageSchemas = {
 
 /** Kind of a client message. */
 export type ClientMessageType = keyof typeof clientMessageSchemas;
+/** A client message of one kind. */
+export type ClientMessageOf<K extends ClientMessageType> = z.infer<(typeof clientMessageSchemas)[K]>;
 /** A parsed client message. */
-export type ClientMessage = { [K in ClientMessageType]: z.infer<(typeof clientMessageSchemas)[K]> }[ClientMessageType];
-
-/** A field offered at the start. */
-export interface FieldOffer {
-  readonly id: string;
-  readonly name: string;
-  readonly invented: boolean;
-  readonly note: string;
-}
-
-/** Messages that the server sends. `view` is whole each time; views are small. */
-export type ServerMessage =
-  | {
-      readonly type: 'welcome';
-      readonly protocol: number;
-      readonly token: string;
-      readonly resumed: boolean;
-      readonly fields: readonly FieldOffer[];
-      readonly serverTime: number;
-      readonly packTitle: string;
-    }
-  | { readonly type: 'view'; readonly view: ConversationView }
-  | { readonly type: 'error'; readonly error: ErrorReport; readonly of: string | null }
-  | { readonly type: 'alive' };
+export type ClientMessage = { [K in ClientMessageType]: ClientMessageOf<K> }[ClientMessageType];
+/** The client messages that become events of a conversation. */
+export type EventMessage = ClientMessageOf<'start' | 'say' | 'answer' | 'request' | 'undo'>;

@@ -1,0 +1,51 @@
+import * as z from 'zod';
+import type { ConversationView } from '../dialogue/view-types.ts';
+import type { ErrorReport } from '../errors/coded-error.ts';
+import { errorReportSchema, viewSchema } from './view-schema.ts';
+
+/** A field offered at the start. */
+export interface FieldOffer {
+  readonly id: string;
+  readonly name: string;
+  readonly invented: boolean;
+  readonly note: string;
+}
+
+/** Messages that the server sends. `view` is whole each time; views are small. */
+export type ServerMessage =
+  | {
+      readonly type: 'welcome';
+      readonly protocol: number;
+      /** Handed back in the next hello to go on where it was. */
+      readonly token: string;
+      readonly resumed: boolean;
+      readonly fields: readonly FieldOffer[];
+      /** Epoch seconds UTC: a client stamps its events by this clock. */
+      readonly serverTime: number;
+      readonly packTitle: string;
+    }
+  | { readonly type: 'view'; readonly view: ConversationView }
+  /** `of` is the id of the event that it answers; null where it answers none. */
+  | { readonly type: 'error'; readonly error: ErrorReport; readonly of: string | null }
+  | { readonly type: 'alive' };
+
+/** Kind of a server message. */
+export type ServerMessageType = ServerMessage['type'];
+/** A server message of one kind. */
+export type ServerMessageOf<K extends ServerMessageType> = Extract<ServerMessage, { type: K }>;
+
+/** Schemas of what the server sends; a client checks each frame by them before it believes it. */
+export const serverMessageSchemas: { readonly [K in ServerMessageType]: z.ZodType<ServerMessageOf<K>> } = {
+  welcome: z.strictObject({
+    type: z.literal('welcome'),
+    protocol: z.int(),
+    token: z.string().min(16).max(128),
+    resumed: z.boolean(),
+    fields: z.array(z.strictObject({ id: z.string(), name: z.string(), invented: z.boolean(), note: z.string() })),
+    serverTime: z.number(),
+    packTitle: z.string(),
+  }),
+  view: z.strictObject({ type: z.literal('view'), view: viewSchema }),
+  error: z.strictObject({ type: z.literal('error'), error: errorReportSchema, of: z.string().nullable() }),
+  alive: z.strictObject({ type: z.literal('alive') }),
+};
