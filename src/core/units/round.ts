@@ -1,0 +1,44 @@
+import Big from 'big.js';
+import { aboveZero, inRange } from './in-range.ts';
+
+/** The highest multiple of `step` (above 0) that is not above the value, in decimal arithmetic. */
+export function floorTo(value: number, step: number): number {
+  return numberOf(floorBig(new Big(finite(value)), step));
+}
+
+/** The lowest multiple of `step` (above 0) that is not below the value, in decimal arithmetic. */
+export function ceilTo(value: number, step: number): number {
+  return 0 - floorTo(-value, step);
+}
+
+/** The multiple of `step` (above 0) nearest to the value, in decimal arithmetic; half a step goes away from zero. */
+export function roundTo(value: number, step: number): number {
+  const half = new Big(aboveZero('a step', step, '')).div(2);
+  const size = numberOf(floorBig(new Big(finite(value)).abs().plus(half), step));
+  return value < 0 ? 0 - size : size;
+}
+
+/** The product of two numbers in decimal arithmetic: 8.2 times 100 is 820, not 819.9999. */
+export function multiply(a: number, b: number): number {
+  return new Big(finite(a)).times(finite(b)).toNumber();
+}
+
+/** The quotient of two numbers in decimal arithmetic, to 20 decimal places; the divisor is above 0. */
+export function divide(a: number, b: number): number {
+  return new Big(finite(a)).div(aboveZero('a divisor', b, '')).toNumber();
+}
+
+function floorBig(value: Big, step: number): Big {
+  const size = new Big(aboveZero('a step', step, ''));
+  const rest = value.mod(size);
+  const floor = value.minus(rest);
+  return rest.lt(0) ? floor.minus(size) : floor;
+}
+
+function numberOf(value: Big): number {
+  return value.toNumber() + 0;
+}
+
+function finite(value: number): number {
+  return inRange('a number', value, -Number.MAX_VALUE, Number.MAX_VALUE, '');
+}
