@@ -1,0 +1,14 @@
+import type { FactSource } from '../context.ts';
+import type { FactId } from '../registry/index.ts';
+import { deriveDate } from './date.ts';
+import { deriveDrainsRunning } from './drains-running.ts';
+import { deriveFrostOnLeaves } from './frost-on-leaves.ts';
+import { deriveSoilTemperatureTrend } from './soil-temperature-trend.ts';
+
+/** Facts that follow from others, from the forecast, or from place and time. */
+export const derivations: Readonly<Partial<Record<FactId, FactSource>>> = {
+  date: deriveDate,
+  'crop.frostOnLeaves': deriveFrostOnLeaves,
+  'soil.drainsRunning': deriveDrainsRunning,
+  'soil.temperatureTrendCPerDay': deriveSoilTemperatureTrend,
+};

@@ -1,0 +1,79 @@
+import { epochSeconds } from '../units/brands.ts';
+import { numberParameter } from '../units/parameter.ts';
+import type { Banded } from '../weather/banded.ts';
+import { type RainAhead, rainAhead } from '../weather/rain-ahead.ts';
+import { hourSeconds } from '../weather/series.ts';
+import { airTemperatureNow, boomGustNow, boomWindNow, humidityNow, rainNow } from '../weather/weather-now.ts';
+import type { FactContext, FactSource, TrustedForecast } from './context.ts';
+import { cautiousEnd, cautiousNote } from './observed-known.ts';
+import { atPrecision } from './precision.ts';
+import { type FactId, factDefinition } from './registry/index.ts';
+import type { Resolved } from './types.ts';
+
+/** Hours over which rain ahead is judged: those of the facts `rain.next48h*`. */
+const rainAheadHours = 48;
+
+type NowValue = typeof rainNow;
+
+/** Facts that a forecast gives, each with its band. */
+export const forecastFacts: Readonly<Partial<Record<FactId, FactSource>>> = {
+  'rain.next48hMm': ahead('rain.next48hMm', ({ totalMm }) => totalMm),
+  'rain.next48hMaxMmPerH': ahead('rain.next48hMaxMmPerH', ({ maxMmPerH }) => maxMmPerH),
+  'rain.nowMmPerH': now('rain.nowMmPerH', rainNow),
+  'wind.boomKmh': now('wind.boomKmh', boomWindNow, '10 m forecast wind brought down to boom height'),
+  'wind.gustKmh': now(
+    'wind.gustKmh',
+    boomGustNow,
+    '10 m forecast gust of the hour, brought down to boom height in the same ratio as the wind',
+  ),
+  'air.temperatureC': now('air.temperatureC', airTemperatureNow),
+  'air.relativeHumidityPercent': now('air.relativeHumidityPercent', humidityNow),
+};
+
+function now(id: FactId, value: NowValue, note?: string): FactSource {
+  return (context) =>
+    withForecast(context, (trusted) => {
+      const banded = value(trusted.forecast, context.at, trusted.growth, context.parameters);
+      return knownForecast(context, trusted, id, banded, 'goodForSeenNowHours', note);
+    });
+}
+
+function ahead(id: FactId, part: (rain: RainAhead) => Banded): FactSource {
+  return (context) =>
+    withForecast(context, (trusted) => {
+      const rain = rainAhead(trusted.forecast, context.at, rainAheadHours, trusted.growth, context.parameters);
+      return knownForecast(context, trusted, id, rain && part(rain), 'forecastFreshHours');
+    });
+}
+
+function withForecast(context: FactContext, value: (trusted: TrustedForecast) => Resolved): Resolved | null {
+  return context.trusted === null ? context.untrusted : value(context.trusted);
+}
+
+function knownForecast(
+  { at, parameters }: FactContext,
+  { oldestAt }: TrustedForecast,
+  id: FactId,
+  banded: Banded | null,
+  goodFor: 'goodForSeenNowHours' | 'forecastFreshHours',
+  note?: string,
+): Resolved {
+  if (banded === null) return { known: false, reason: 'forecast-gap' };
+  const definition = factDefinition(id);
+  const [lowest, highest] = definition.range ?? [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+  if (!(banded.value >= lowest && banded.value <= highest)) {
+    return { known: false, reason: 'implausible', note: `forecast ${banded.value} ${definition.unit ?? ''}`.trim() };
+  }
+  const kept = atPrecision(definition, {
+    value: banded.value,
+    low: Math.max(lowest, banded.low),
+    high: Math.min(highest, banded.high),
+  });
+  const until = at + numberParameter(parameters, goodFor) * hourSeconds;
+  const origin = { source: 'forecast', at, goodUntil: epochSeconds(Math.min(until, oldestAt)) } as const;
+  if (definition.cautiousEnd !== undefined) {
+    const cautious = cautiousNote(kept.low, kept.high);
+    return { known: true, type: 'number', ...cautiousEnd(kept.high), ...origin, note: cautious };
+  }
+  return { known: true, type: 'number', ...kept, ...origin, ...(note === undefined ? {} : { note }) };
+}

@@ -1,0 +1,71 @@
+import type { EpochSeconds } from '../units/brands.ts';
+import { type AgeingInput, goodUntilOf } from './ageing.ts';
+import { isUnsettledCountry } from './country-codes.ts';
+import { type DatedReading, knownFrom, type LiveReading } from './observed-known.ts';
+import { fitsFact } from './reading-fits.ts';
+import { type FactId, factDefinition } from './registry/index.ts';
+import type { FactObservation } from './resolved.ts';
+import { describeReading } from './say-reading.ts';
+import type { Known, Unknown } from './types.ts';
+
+/** What was observed of a fact, as it stands at a moment. */
+export interface Observed {
+  /** From a person's eyes, instruments or papers; outranks all else. */
+  readonly given: Known | null;
+  /** A person's account of a forecast; yields to a good forecast. */
+  readonly told: Known | null;
+  /** Why there is no still-good reading; null where there is one or nothing was ever observed. */
+  readonly unknown: Unknown | null;
+}
+
+/**
+ * What the observations of one fact (oldest first, none later than `at`) say at a moment. Nothing a person said is lost:
+ * "does not know" and a country that settles nothing stand only where there is no still-good reading.
+ */
+export function observedOf(
+  id: FactId,
+  observations: readonly FactObservation[],
+  at: EpochSeconds,
+  ageing: AgeingInput,
+): Observed {
+  const definition = factDefinition(id);
+  const dated = observations.map(
+    (observation): DatedReading => ({
+      ...observation,
+      goodUntil: goodUntilOf(definition.goodFor, observation.at, ageing),
+    }),
+  );
+  const still = dated.filter((reading) => reading.goodUntil > at);
+  const live = still.filter((reading): reading is LiveReading => isReading(id, reading));
+  const told = live.filter(({ source }) => source === 'told');
+  const given = live.filter(({ source }) => source !== 'told');
+  return {
+    given: knownFrom(id, given),
+    told: knownFrom(id, told),
+    unknown: live.length > 0 ? null : whyUnknown(id, dated, still, ageing.zone),
+  };
+}
+
+function isReading(id: FactId, { reading }: DatedReading): boolean {
+  return reading.type !== 'does-not-know' && fitsFact(id, reading) && !isUnsettled(reading);
+}
+
+function isUnsettled(reading: DatedReading['reading']): boolean {
+  return reading.type === 'choice' && reading.possible.some(isUnsettledCountry);
+}
+
+function whyUnknown(
+  id: FactId,
+  dated: readonly DatedReading[],
+  still: readonly DatedReading[],
+  zone: string,
+): Unknown | null {
+  const past = dated.findLast((one) => isReading(id, one) && !still.includes(one));
+  const note = past === undefined ? {} : { note: describeReading(id, past, zone) };
+  if (still.some(({ reading }) => isUnsettled(reading))) return { known: false, reason: 'does-not-settle', ...note };
+  if (still.some(({ reading }) => reading.type === 'does-not-know')) {
+    return { known: false, reason: 'person-does-not-know', ...note };
+  }
+  if (still.length > 0) return { known: false, reason: 'implausible', ...note };
+  return past === undefined ? null : { known: false, reason: 'too-old', ...note };
+}

@@ -1,0 +1,81 @@
+import { trustIn } from '../weather/trust.ts';
+import type { FactContext, ResolveInput } from './context.ts';
+import { derivations } from './derive/index.ts';
+import { forecastFacts } from './forecast-facts.ts';
+import { type Observed, observedOf } from './observed.ts';
+import { type FactId, factIds } from './registry/index.ts';
+import type { FactObservation, ResolvedFacts } from './resolved.ts';
+import type { Resolved } from './types.ts';
+
+/** Seconds by which an observation may lie ahead of the moment, for clocks that differ; further ahead it is not yet so. */
+const clockSlackSeconds = 60;
+
+/**
+ * Every fact as the rules see it at a moment. What was said or measured and is still good stands first, then what is
+ * derived, then the forecast; a told forecast yields to a good one. The order of observations of different facts does not
+ * matter. Throws PARAMETER_MISSING or ZONE_UNKNOWN.
+ */
+export function resolveFacts(input: ResolveInput): ResolvedFacts {
+  const context = contextOf(input);
+  return Object.fromEntries(factIds.map((id) => [id, context.fact(id)]));
+}
+
+function contextOf(input: ResolveInput): FactContext {
+  const { at, zone, parameters } = input;
+  const byFact = groupObservations(input);
+  const observations = (id: FactId) => byFact.get(id) ?? [];
+  const place = placeOf(input, observations);
+  const trust = input.forecast === null ? null : trustIn(input.forecast, at, place, parameters);
+  const isOfThisPlace = trust !== null && (trust.usable || trust.reason === 'too-old');
+  const ageing = { zone, parameters, forecast: isOfThisPlace ? input.forecast : null };
+  const resolved = new Map<FactId, Resolved>();
+  const context: FactContext = {
+    at,
+    zone,
+    parameters,
+    trusted: trust?.usable && input.forecast !== null ? { ...trust, forecast: input.forecast } : null,
+    untrusted: trust === null || trust.usable ? null : { known: false, reason: trust.reason, note: trust.note },
+    observations,
+    fact: (id) => {
+      const already = resolved.get(id);
+      if (already) return already;
+      const fresh = pick(id, observedOf(id, observations(id), at, ageing), context);
+      resolved.set(id, fresh);
+      return fresh;
+    },
+  };
+  return context;
+}
+
+function pick(id: FactId, observed: Observed, context: FactContext): Resolved {
+  if (observed.given) return observed.given;
+  const derived = derivations[id]?.(context) ?? null;
+  if (derived?.known) return derived;
+  const forecast = forecastFacts[id]?.(context) ?? null;
+  if (forecast?.known) return forecast;
+  return observed.told ?? observed.unknown ?? derived ?? forecast ?? { known: false, reason: 'not-asked' };
+}
+
+function groupObservations({ observations, at }: ResolveInput): ReadonlyMap<FactId, readonly FactObservation[]> {
+  const groups = new Map<FactId, FactObservation[]>();
+  for (const one of observations.toSorted((a, b) => a.at - b.at)) {
+    if (one.at > at + clockSlackSeconds) continue;
+    const group = groups.get(one.fact);
+    if (group) group.push(one);
+    else groups.set(one.fact, [one]);
+  }
+  return groups;
+}
+
+function placeOf(
+  { at, zone, parameters }: ResolveInput,
+  observations: (id: FactId) => readonly FactObservation[],
+): { readonly latitude: number; readonly longitude: number } | null {
+  const number = (id: FactId) => {
+    const { given } = observedOf(id, observations(id), at, { zone, parameters, forecast: null });
+    return given?.type === 'number' ? given.value : null;
+  };
+  const latitude = number('field.latitude');
+  const longitude = number('field.longitude');
+  return latitude === null || longitude === null ? null : { latitude, longitude };
+}
