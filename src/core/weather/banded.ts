@@ -12,7 +12,7 @@ export function bandAround(value: number, half: number, range: readonly [number,
   return { value, low: Math.min(low, value), high: Math.max(high, value) };
 }
 
-/** To 0.000001, so that rounding a band outward is not thrown a step further by binary arithmetic. */
-function withoutBinaryNoise(value: number): number {
+/** To 0.000001, so that rounding outward is not thrown a whole step further by binary arithmetic. */
+export function withoutBinaryNoise(value: number): number {
   return Math.round(value * 1e6) / 1e6;
 }

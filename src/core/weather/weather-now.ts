@@ -1,11 +1,11 @@
-const windAtBoom = (u: number, h: number, z: number) =>
-  (u * Math.log((z - (2 / 3) * h) / (0.123 * h))) / Math.log((10 - (2 / 3) * h) / (0.123 * h));
-
+import { windAtBoom } from '../science/wind/at-boom.ts';
 import type { EpochSeconds } from '../units/brands.ts';
+import { kilometresPerHour } from '../units/brands.ts';
 import { numberParameter, type Parameters } from '../units/parameter.ts';
 import { type Banded, bandAround } from './banded.ts';
 import type { Forecast, WeatherVariable } from './forecast.ts';
 import { valueAt } from './series.ts';
+import { variableMeanings } from './variables.ts';
 
 const noLimits = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY] as const;
 const notNegative = [0, Number.POSITIVE_INFINITY] as const;
@@ -25,18 +25,18 @@ export type WeatherNow = (
 /** Air temperature at 2 m, C, plus and minus `forecastTemperatureBandC`. */
 export const airTemperatureNow: WeatherNow = (forecast, at, growth, parameters) => {
   const half = numberParameter(parameters, 'forecastTemperatureBandC') * growth;
-  return around(valueAt(forecast, 'temperature2mC', at), half, noLimits);
+  return around(believable(forecast, 'temperature2mC', at), half, noLimits);
 };
 
 /** Relative humidity at 2 m, %, plus and minus `forecastHumidityBandPercent`. */
 export const humidityNow: WeatherNow = (forecast, at, growth, parameters) => {
   const half = numberParameter(parameters, 'forecastHumidityBandPercent') * growth;
-  return around(valueAt(forecast, 'relativeHumidity2mPercent', at), half, share);
+  return around(believable(forecast, 'relativeHumidity2mPercent', at), half, share);
 };
 
 /** Rain of the hour that holds the moment, mm/h, with the wider of `forecastRainBandShare` and `forecastRainNowBandMmPerH`. */
 export const rainNow: WeatherNow = (forecast, at, growth, parameters) => {
-  const rain = valueAt(forecast, 'precipitationMm', at);
+  const rain = believable(forecast, 'precipitationMm', at);
   const byShare = (rain ?? 0) * numberParameter(parameters, 'forecastRainBandShare');
   const half = Math.max(byShare, numberParameter(parameters, 'forecastRainNowBandMmPerH')) * growth;
   return around(rain, half, notNegative);
@@ -57,11 +57,11 @@ function atBoom(
   growth: number,
   parameters: Parameters,
 ): Banded | null {
-  const at10m = valueAt(forecast, variable, at);
+  const at10m = believable(forecast, variable, at);
   if (at10m === null) return null;
-  const cropHeightM = numberParameter(parameters, 'cropHeightM');
-  const boomHeightM = cropHeightM + numberParameter(parameters, 'boomHeightAboveCropM');
-  const atBoomHeight = windAtBoom(at10m, cropHeightM, boomHeightM);
+  const canopyHeightM = numberParameter(parameters, 'cropHeightM');
+  const boomHeightM = canopyHeightM + numberParameter(parameters, 'boomHeightAboveCropM');
+  const atBoomHeight = windAtBoom(kilometresPerHour(at10m), { boomHeightM, canopyHeightM });
   const byShare = atBoomHeight * numberParameter(parameters, 'forecastWindBandShare');
   const half = Math.max(byShare, numberParameter(parameters, 'forecastWindBandKmh')) * growth;
   return bandAround(atBoomHeight, half, notNegative);
@@ -69,4 +69,11 @@ function atBoom(
 
 function around(value: number | null, half: number, range: readonly [number, number]): Banded | null {
   return value === null ? null : bandAround(value, half, range);
+}
+
+/** The value at a moment, null where it is missing or cannot be. */
+function believable(forecast: Forecast, variable: WeatherVariable, at: EpochSeconds): number | null {
+  const value = valueAt(forecast, variable, at);
+  const [lowest, highest] = variableMeanings[variable].range;
+  return value !== null && value >= lowest && value <= highest ? value : null;
 }

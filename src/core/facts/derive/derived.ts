@@ -1,5 +1,5 @@
 import type { EpochSeconds } from '../../units/brands.ts';
-import type { Banded } from '../../weather/banded.ts';
+import { type Banded, withoutBinaryNoise } from '../../weather/banded.ts';
 import type { FactContext } from '../context.ts';
 import { atPrecision } from '../precision.ts';
 import { type FactId, factDefinition } from '../registry/index.ts';
@@ -25,7 +25,7 @@ export function derivedNumber(
 ): KnownNumber {
   const definition = factDefinition(id);
   const [lowest, highest] = definition.range ?? [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
-  const within = (number: number) => Math.min(highest, Math.max(lowest, number));
+  const within = (number: number) => Math.min(highest, Math.max(lowest, withoutBinaryNoise(number)));
   const kept = atPrecision(definition, { value: within(value), low: within(low), high: within(high) });
   return { known: true, type: 'number', ...kept, source: 'derived', at, goodUntil, note };
 }

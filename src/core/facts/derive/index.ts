@@ -1,6 +1,7 @@
 import type { FactSource } from '../context.ts';
 import type { FactId } from '../registry/index.ts';
 import { deriveDate } from './date.ts';
+import { deriveDeltaT } from './delta-t.ts';
 import { deriveDrainsRunning } from './drains-running.ts';
 import { deriveFrostOnLeaves } from './frost-on-leaves.ts';
 import { deriveSoilTemperatureTrend } from './soil-temperature-trend.ts';
@@ -11,4 +12,5 @@ export const derivations: Readonly<Partial<Record<FactId, FactSource>>> = {
   'crop.frostOnLeaves': deriveFrostOnLeaves,
   'soil.drainsRunning': deriveDrainsRunning,
   'soil.temperatureTrendCPerDay': deriveSoilTemperatureTrend,
+  'air.deltaTC': deriveDeltaT,
 };
