@@ -8,7 +8,7 @@ import type { Limit } from './types.ts';
  */
 export type EngineFact =
   | { readonly known: false }
-  | { readonly known: true; readonly low: number; readonly high: number }
+  | { readonly known: true; readonly scale: 'number' | 'month-day'; readonly low: number; readonly high: number }
   | { readonly known: true; readonly possible: readonly string[]; readonly sure: readonly string[] | null };
 
 /** The engine's form of a resolved fact; what is malformed stays malformed, for the operators to refuse. */
@@ -16,13 +16,13 @@ export function engineFactOf(fact: Resolved): EngineFact {
   if (!fact.known) return { known: false };
   if (fact.type === 'number') {
     const orderly = fact.low <= fact.value && fact.value <= fact.high;
-    return { known: true, low: orderly ? fact.low : Number.NaN, high: fact.high };
+    return { known: true, scale: 'number', low: orderly ? fact.low : Number.NaN, high: fact.high };
   }
   if (fact.type === 'choice') return { known: true, possible: fact.possible, sure: null };
   if (fact.type === 'signs') return { known: true, possible: fact.possible, sure: fact.present };
   const [, month, day] = /^\d{4}-(\d{2})-(\d{2})$/.exec(fact.iso) ?? [];
   const number = month === undefined ? Number.NaN : Number(month + day);
-  return { known: true, low: number, high: number };
+  return { known: true, scale: 'month-day', low: number, high: number };
 }
 
 /** An operator of ours: the first says surely, the second possibly. */
@@ -38,7 +38,8 @@ function onScale(surely: (low: number, high: number, at: number) => boolean, pos
       if (limit?.kind !== 'number' && limit?.kind !== 'month-day') throw malformed(fact, limit);
       if (!Number.isFinite(limit.value) || typeof fact?.known !== 'boolean') throw malformed(fact, limit);
       if (!fact.known) return unknown;
-      if (!('low' in fact) || !Number.isFinite(fact.low) || !Number.isFinite(fact.high)) throw malformed(fact, limit);
+      if (!('low' in fact) || fact.scale !== limit.kind || !Number.isFinite(fact.low) || !Number.isFinite(fact.high))
+        throw malformed(fact, limit);
       return test(fact.low, fact.high, limit.value);
     };
   return [judge(false, surely), judge(true, possibly)];
