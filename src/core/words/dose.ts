@@ -1,0 +1,37 @@
+import type { Dose } from '../verdict/types.ts';
+import type { Catalogue } from './catalogue.ts';
+import { showWhole } from './numbers.ts';
+import type { DefinitionOf } from './phrases.ts';
+import { joinWords } from './units.ts';
+
+/**
+ * The dose in words: "750 g/ha of active: 1.50 L/ha of a 500 g/L product (rounded down); the label in hand allows 840 g/ha at
+ * most.", or what is needed. `strengthGPerL` is the concentration it was worked out with.
+ */
+export function describeDose(
+  dose: Dose,
+  strengthGPerL: number | null,
+  definitionOf: DefinitionOf,
+  words: Catalogue,
+): string {
+  if ('needs' in dose) {
+    return words.dose.needs(
+      joinWords(
+        dose.needs.map((id) => definitionOf(id).label),
+        words.values.and,
+      ),
+    );
+  }
+  const { activeGPerHa, productLPerHa, activeInProductGPerHa, labelMaxGPerHa } = dose;
+  const strength = strengthGPerL ?? activeInProductGPerHa / productLPerHa;
+  const main = words.dose.dose(
+    showWhole(activeGPerHa),
+    productLPerHa.toFixed(2),
+    showWhole(strength),
+    showWhole(labelMaxGPerHa),
+  );
+  const given = activeInProductGPerHa === activeGPerHa ? [] : [words.dose.given(showWhole(activeInProductGPerHa))];
+  const severe = dose.basis === 'severe' ? [words.dose.severe] : [];
+  const cut = dose.cutToLabel ? [words.dose.cut] : [];
+  return [main, ...given, ...severe, ...cut, words.dose.solid].join(' ');
+}

@@ -1,0 +1,10 @@
+/** Dose and product. */
+export const doseWords = {
+  dose: (active: string, product: string, strength: string, most: string) =>
+    `${active} g/ha of active: ${product} L/ha of a ${strength} g/L product (rounded down); the label in hand allows ${most} g/ha at most.`,
+  solid: 'For a solid product read kg/ha and g/kg.',
+  severe: 'This is the higher dose, for severe infestations only.',
+  cut: "The label's maximum cuts the usual dose.",
+  given: (active: string) => `With the product rounded down that is ${active} g/ha.`,
+  needs: (what: string) => `No dose yet: give the ${what} from the label in hand.`,
+};

@@ -1,0 +1,19 @@
+import { dialogueWords } from './dialogue.ts';
+import { doseWords } from './dose.ts';
+import { forecastWords } from './forecast.ts';
+import { marginWords } from './margins.ts';
+import { phraseWords } from './phrases.ts';
+import { valueWords } from './values.ts';
+import { verdictWords } from './verdict.ts';
+
+/** The English catalogue. Code of the language: ISO 639-1. */
+export const english = {
+  language: 'en',
+  verdict: verdictWords,
+  values: valueWords,
+  phrases: phraseWords,
+  margins: marginWords,
+  forecast: forecastWords,
+  dose: doseWords,
+  dialogue: dialogueWords,
+};

@@ -1,0 +1,39 @@
+import type { ForecastSummary, PackStamp } from '../dialogue/decision-types.ts';
+import type { EpochSeconds } from '../units/brands.ts';
+import type { Catalogue } from './catalogue.ts';
+import { secondsOf, showAgo, showTime } from './times.ts';
+
+/** The moment of reading and the field's IANA zone. */
+export interface ReadingMoment {
+  readonly now: EpochSeconds;
+  readonly zone: string;
+}
+
+/** The forecast line: when it was fetched and its age, how far it reaches, its point, and the attribution. */
+export function describeForecast(
+  forecast: ForecastSummary | null,
+  { now, zone }: ReadingMoment,
+  words: Catalogue,
+): string {
+  if (forecast === null) return words.forecast.none;
+  const fetched = secondsOf(forecast.fetchedAt);
+  const used = words.forecast.used(
+    showTime(fetched, zone, now, words),
+    showAgo(fetched, now, words),
+    showTime(secondsOf(forecast.reachesTo), zone, now, words),
+  );
+  const cell = forecast.distanceKm >= 0.1 ? [words.forecast.cell(forecast.distanceKm.toFixed(1))] : [];
+  const invented = forecast.invented ? [words.forecast.invented] : [];
+  return [used, ...cell, ...invented, forecast.attribution].join(' ');
+}
+
+/** Until when an answer stands, in the field's zone. `validUntil` is an ISO instant UTC, null where nothing ages. */
+export function describeValidUntil(validUntil: string | null, { now, zone }: ReadingMoment, words: Catalogue): string {
+  if (validUntil === null) return words.forecast.doesNotAge;
+  return words.forecast.validUntil(showTime(secondsOf(validUntil), zone, now, words));
+}
+
+/** Which rules judged: title, version and the first letters of the content hash. */
+export function describePack({ title, version, hash }: PackStamp, words: Catalogue): string {
+  return words.forecast.pack(title, version, hash.slice(0, 12));
+}

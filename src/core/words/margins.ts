@@ -1,0 +1,61 @@
+import type { ConditionTrace, Margin, RuleTrace } from '../rules/trace-types.ts';
+import type { Catalogue } from './catalogue.ts';
+import { showNumber } from './numbers.ts';
+import type { DefinitionOf } from './phrases.ts';
+import { unitSuffix } from './units.ts';
+
+type ComparisonTrace = Extract<ConditionTrace, { kind: 'comparison' }>;
+
+/** Every comparison of a condition's trace, in written order. */
+export function comparisonsIn(trace: ConditionTrace): ComparisonTrace[] {
+  if (trace.kind === 'comparison') return [trace];
+  if (trace.kind === 'not' || trace.kind === 'rule') return comparisonsIn(trace.member);
+  return trace.members.flatMap(comparisonsIn);
+}
+
+/** How far one value is from its limit: "0.4 C too warm", "1.2 km/h room left", "12 days to go"; null without a margin. */
+export function describeMargin(
+  comparison: ComparisonTrace,
+  definitionOf: DefinitionOf,
+  words: Catalogue,
+): string | null {
+  const { margin, value, outcome } = comparison;
+  if (margin === null || !value.known) return null;
+  if (value.type === 'date') return describeDays(margin, words);
+  if (value.type !== 'number' || typeof margin.limit !== 'number') return null;
+  const definition = definitionOf(comparison.fact);
+  const unit = unitSuffix(definition.unit, words);
+  const amount = (size: number) => `${showNumber(Math.abs(size), definition.shownDecimals ?? 1, [0])}${unit}`;
+  if (outcome === 'unknown') return words.margins.bandCrosses(`${margin.limit}${unit}`);
+  if (value.value === margin.limit) return words.margins.atLimit;
+  if (margin.margin > 0) return words.margins.room(amount(margin.worst > 0 ? margin.worst : margin.margin));
+  const { tooHigh, tooLow, aboveLimit, belowLimit } = words.margins;
+  const how =
+    value.value > margin.limit ? (tooHigh[comparison.fact] ?? aboveLimit) : (tooLow[comparison.fact] ?? belowLimit);
+  return words.margins.over(amount(margin.margin), how);
+}
+
+function describeDays({ margin }: Margin, words: Catalogue): string {
+  const days = Math.abs(margin);
+  if (margin === 0) return words.margins.atLimit;
+  return margin > 0 ? words.margins.daysLeft(days) : words.margins.daysToGo(days);
+}
+
+/** The margin that a reason or rule is told by: that of the number given, else of the nearest limit; null where there is none. */
+export function describeRuleMargin(
+  rule: RuleTrace,
+  margin: number | null,
+  definitionOf: DefinitionOf,
+  words: Catalogue,
+): string | null {
+  const found = comparisonsIn(rule.condition).find((one) => one.margin !== null && one.margin.margin === margin);
+  return found === undefined ? null : describeMargin(found, definitionOf, words);
+}
+
+/** Every margin of a rule with the name of its fact: "soil temperature at 30 cm: 0.4 C too warm". */
+export function describeMargins(rule: RuleTrace, definitionOf: DefinitionOf, words: Catalogue): string[] {
+  return comparisonsIn(rule.condition).flatMap((comparison) => {
+    const text = describeMargin(comparison, definitionOf, words);
+    return text === null ? [] : [`${definitionOf(comparison.fact).label}: ${text}`];
+  });
+}

@@ -1,0 +1,17 @@
+import type { FactId } from '../facts/registry/index.ts';
+import type { FactDefinition, Reading } from '../facts/types.ts';
+import type { Catalogue } from './catalogue.ts';
+import { describeReading } from './values.ts';
+
+/** Looks a fact up in the registry; handed in, since sentences read only types of the rest. */
+export type DefinitionOf = (id: FactId) => FactDefinition;
+
+/** What was said of one fact, as said back: "soil at 30 cm 9.2 C", "drains not running". */
+export function phraseOf(id: FactId, reading: Reading, definitionOf: DefinitionOf, words: Catalogue): string {
+  const definition = definitionOf(id);
+  if (reading.type === 'does-not-know') return words.phrases.notKnown(definition.label);
+  const only = reading.type === 'choice' && reading.possible.length === 1 ? reading.possible[0] : undefined;
+  const ready = only === undefined ? undefined : words.phrases.yesNo[id]?.[only];
+  if (ready !== undefined) return ready;
+  return `${words.phrases.short[id] ?? definition.label} ${describeReading(definition, reading, words)}`;
+}

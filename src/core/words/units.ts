@@ -1,0 +1,19 @@
+import type { Catalogue } from './catalogue.ts';
+
+/** A unit as it follows a number, space included; empty where there is none. */
+export function unitSuffix(unit: string | null, words: Catalogue): string {
+  if (unit === null) return '';
+  const shown = words.values.units[unit] ?? unit;
+  return shown === '' ? '' : ` ${shown}`;
+}
+
+/** Things in a row: "a, b and c" with the joining word given. */
+export function joinWords(items: readonly string[], joiner: string): string {
+  if (items.length < 2) return items[0] ?? '';
+  return `${items.slice(0, -1).join(', ')} ${joiner} ${items.at(-1)}`;
+}
+
+/** A sentence's first letter as a capital. */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,78 @@
+import type { FactDefinition, Known, Reading, Resolved } from '../facts/types.ts';
+import type { Catalogue } from './catalogue.ts';
+import { showHigh, showLow, showNumber, showWhole } from './numbers.ts';
+import { showDay } from './times.ts';
+import { joinWords, unitSuffix } from './units.ts';
+
+type KnownOf<T extends Known['type']> = Extract<Known, { type: T }>;
+
+/** The name of a choice or sign for a person. Countries that have no name of their own here keep their ISO code. */
+export function showChoice(choice: string, words: Catalogue): string {
+  return words.values.choices[choice] ?? choice;
+}
+
+/**
+ * A resolved fact for a person: "9.2 C (9.0 to 9.4)", "moist or wet", "cracked and sticky", "not known: not asked".
+ * Rounding never puts a number on or across one of `limits`.
+ */
+export function describeValue(
+  definition: FactDefinition,
+  resolved: Resolved,
+  words: Catalogue,
+  limits: readonly number[] = [],
+): string {
+  if (!resolved.known) return words.values.unknown(words.values.reasons[resolved.reason]);
+  if (resolved.type === 'number') return describeNumber(definition, resolved, words, limits);
+  if (resolved.type === 'date') return showDay(resolved.iso, words);
+  if (resolved.type === 'signs') return describeSigns(resolved, words);
+  return joinWords(
+    resolved.possible.map((choice) => showChoice(choice, words)),
+    words.values.or,
+  );
+}
+
+function describeNumber(
+  definition: FactDefinition,
+  { value, low, high }: KnownOf<'number'>,
+  words: Catalogue,
+  limits: readonly number[],
+): string {
+  const decimals = definition.shownDecimals ?? 1;
+  const shown = showNumber(value, decimals, limits);
+  const unit = unitSuffix(definition.unit, words);
+  if (low === value && high === value) return `${shown}${unit}`;
+  return words.values.band(shown, showLow(low, decimals), showHigh(high, decimals), unit);
+}
+
+function describeSigns({ present, possible }: KnownOf<'signs'>, words: Catalogue): string {
+  const name = (sign: string) => showChoice(sign, words);
+  const unsure = possible.filter((sign) => !present.includes(sign)).map(name);
+  const sure = joinWords(present.map(name), words.values.and);
+  const perhaps = unsure.length === 0 ? '' : words.values.perhaps(joinWords(unsure, words.values.or));
+  return [sure, perhaps].filter((part) => part !== '').join(', ') || words.values.noSigns;
+}
+
+/** A reading for a person, with all the decimals that it came with: "9.25 C", "moist", "cracked, not sticky". */
+export function describeReading(definition: FactDefinition, reading: Reading, words: Catalogue): string {
+  if (reading.type === 'does-not-know') return words.values.doesNotKnow;
+  if (reading.type === 'date') return showDay(reading.iso, words);
+  if (reading.type === 'signs') return describeSignsRead(reading, words);
+  if (reading.type === 'choice') {
+    return joinWords(
+      reading.possible.map((choice) => showChoice(choice, words)),
+      words.values.or,
+    );
+  }
+  const unit = unitSuffix(definition.unit, words);
+  const { value, low = value, high = value } = reading;
+  if (low === value && high === value) return `${showWhole(value)}${unit}`;
+  return words.values.band(showWhole(value), showWhole(low), showWhole(high), unit);
+}
+
+function describeSignsRead(reading: Extract<Reading, { type: 'signs' }>, words: Catalogue): string {
+  const name = (sign: string) => showChoice(sign, words);
+  const present = joinWords(reading.present.map(name), words.values.and);
+  const gone =
+    reading.absent.length === 0 ? '' : words.phrases.gone(joinWords(reading.absent.map(name), words.values.or));
+  return [present, gone].filter((part) => part !== '').join(', ') || words.values.noSigns;
+}
