@@ -177,3 +177,35 @@ describe('Delta T', () => {
     expect(facts['air.deltaTC']).toEqual({ known: false, reason: 'not-asked' });
   });
 });
+
+describe('daylight', () => {
+  const place = [seen('field.latitude', number(53)), seen('field.longitude', number(-1))];
+
+  // Sunrise 07:15 and sunset 16:20 UTC within a few minutes at 53 N 1 W on 6 November: from memory of almanacs.
+  test.each([
+    ['2026-11-06T06:50Z', ['no']],
+    ['2026-11-06T07:40Z', ['yes']],
+    ['2026-11-06T15:55Z', ['yes']],
+    ['2026-11-06T16:45Z', ['no']],
+  ])('at %s it is %j', (moment, possible) => {
+    const input = { ...base, observations: place.map((one) => ({ ...one, at: utc('2026-10-01T00:00Z') })) };
+    const facts = resolveFacts({ ...input, forecast: null, at: utc(moment) });
+    expect(facts['sun.daylight']).toMatchObject({ known: true, possible, source: 'derived' });
+  });
+
+  test('it is good for an hour, but not past sunset', () => {
+    const input = { ...base, observations: place, forecast: null };
+    const noon = utc('2026-11-06T12:00Z');
+    const late = utc('2026-11-06T15:55Z');
+    expect(resolveFacts({ ...input, at: noon })['sun.daylight']).toMatchObject({ goodUntil: hoursAfter(noon, 1) });
+    const { goodUntil } = resolveFacts({ ...input, at: late })['sun.daylight'] as { goodUntil: number };
+    expect(goodUntil).toBeGreaterThan(late);
+    expect(goodUntil).toBeLessThan(hoursAfter(late, 0.75));
+  });
+
+  test('without the field it is judged where the forecast was asked for, without either unknown', () => {
+    const forecast = buildForecast({ from: at });
+    expect(resolveFacts({ ...base, observations: [], forecast })['sun.daylight']).toMatchObject({ known: true });
+    expect(resolveFacts({ ...base, observations: [], forecast: null })['sun.daylight']).toMatchObject({ known: false });
+  });
+});

@@ -1,6 +1,7 @@
 import type { FactSource } from '../context.ts';
 import type { FactId } from '../registry/index.ts';
 import { deriveDate } from './date.ts';
+import { deriveDaylight } from './daylight.ts';
 import { deriveDeltaT } from './delta-t.ts';
 import { deriveDrainsRunning } from './drains-running.ts';
 import { deriveFrostOnLeaves } from './frost-on-leaves.ts';
@@ -13,4 +14,5 @@ export const derivations: Readonly<Partial<Record<FactId, FactSource>>> = {
   'soil.drainsRunning': deriveDrainsRunning,
   'soil.temperatureTrendCPerDay': deriveSoilTemperatureTrend,
   'air.deltaTC': deriveDeltaT,
+  'sun.daylight': deriveDaylight,
 };
