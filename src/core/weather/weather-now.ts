@@ -42,6 +42,11 @@ export const rainNow: WeatherNow = (forecast, at, growth, parameters) => {
   return around(rain, half, notNegative);
 };
 
+/** Share of the sky covered by cloud, %, without a band; null where missing. */
+export function cloudNow(forecast: Forecast, at: EpochSeconds): number | null {
+  return believable(forecast, 'cloudCoverPercent', at);
+}
+
 /** Wind at boom height, km/h: the 10 m wind brought down by the log profile, then its band. */
 export const boomWindNow: WeatherNow = (forecast, at, growth, parameters) =>
   atBoom(forecast, 'windSpeed10mKmh', at, growth, parameters);

@@ -209,3 +209,46 @@ describe('daylight', () => {
     expect(resolveFacts({ ...base, observations: [], forecast: null })['sun.daylight']).toMatchObject({ known: false });
   });
 });
+
+describe('inversion risk', () => {
+  const place = [seen('field.latitude', number(53), 24), seen('field.longitude', number(-1), 24)];
+  const evening = utc('2026-11-06T18:00Z');
+  const noon = utc('2026-11-06T12:00Z');
+  const sky = (moment: typeof at, windSpeed10mKmh: number | null, cloudCoverPercent: number | null) =>
+    buildForecast({ from: moment, columns: { windSpeed10mKmh, cloudCoverPercent } });
+
+  // Nearly calm: below 6 km/h at the boom, 12 km/h at 10 m; the band there is 1 km/h.
+  test.each<[string, typeof at, wind: number | null, cloud: number | null, string[] | null]>([
+    ['calm and clear in the evening', evening, 4, 0, ['yes']],
+    ['cloud just at the limit is clear', evening, 4, 25, ['yes']],
+    ['cloud just above it is not', evening, 4, 26, ['yes', 'no']],
+    ['clear but windy is open', evening, 30, 0, ['yes', 'no']],
+    ['neither calm nor clear', evening, 30, 100, ['no']],
+    ['under cloud with wind near the limit', evening, 12, 100, ['yes', 'no']],
+    ['clear with wind near the limit', evening, 12, 0, ['yes', 'no']],
+    ['by day', noon, 0, 0, ['no']],
+    ['by day without wind and cloud', noon, null, null, ['no']],
+    ['in the evening without wind and cloud', evening, null, null, null],
+    ['in the evening without cloud, windy', evening, 30, null, ['yes', 'no']],
+  ])('%s', (_, moment, wind, cloud, possible) => {
+    const facts = resolveFacts({ ...base, observations: place, forecast: sky(moment, wind, cloud), at: moment });
+    expect(facts['air.inversionRisk']).toMatchObject(possible === null ? { known: false } : { known: true, possible });
+  });
+
+  test('wind felt by the person outranks the forecast here too', () => {
+    const observations = [...place, { ...seen('wind.boomKmh', number(20)), at: evening }];
+    const facts = resolveFacts({ ...base, observations, forecast: sky(evening, 0, 100), at: evening });
+    expect(facts['air.inversionRisk']).toMatchObject({ possible: ['no'] });
+  });
+
+  test('by day it is good until the evening begins, an hour at most', () => {
+    const until = (moment: typeof at) => {
+      const fact = resolveFacts({ ...base, observations: place, forecast: null, at: moment })['air.inversionRisk'];
+      return (fact as { goodUntil: number }).goodUntil;
+    };
+    expect(until(noon)).toBe(hoursAfter(noon, 1));
+    const late = utc('2026-11-06T14:00Z');
+    expect(until(late)).toBeGreaterThan(late);
+    expect(until(late)).toBeLessThan(hoursAfter(late, 0.6));
+  });
+});

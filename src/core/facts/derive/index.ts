@@ -5,6 +5,7 @@ import { deriveDaylight } from './daylight.ts';
 import { deriveDeltaT } from './delta-t.ts';
 import { deriveDrainsRunning } from './drains-running.ts';
 import { deriveFrostOnLeaves } from './frost-on-leaves.ts';
+import { deriveInversionRisk } from './inversion-risk.ts';
 import { deriveSoilTemperatureTrend } from './soil-temperature-trend.ts';
 
 /** Facts that follow from others, from the forecast, or from place and time. */
@@ -14,5 +15,6 @@ export const derivations: Readonly<Partial<Record<FactId, FactSource>>> = {
   'soil.drainsRunning': deriveDrainsRunning,
   'soil.temperatureTrendCPerDay': deriveSoilTemperatureTrend,
   'air.deltaTC': deriveDeltaT,
+  'air.inversionRisk': deriveInversionRisk,
   'sun.daylight': deriveDaylight,
 };

@@ -1,4 +1,6 @@
-import type { EpochSeconds } from '../../units/brands.ts';
+import { sunTimes } from '../../science/sun/times.ts';
+import { type EpochSeconds, epochSeconds } from '../../units/brands.ts';
+import { hourSeconds } from '../../weather/series.ts';
 import type { FactContext } from '../context.ts';
 import { asNumber, earliest } from './derived.ts';
 
@@ -20,4 +22,22 @@ export function sunPlaceOf({ fact, trusted }: FactContext): SunPlace | null {
   if (trusted === null) return null;
   const { askedLatitude, askedLongitude } = trusted.forecast.place;
   return { latitude: askedLatitude, longitude: askedLongitude, goodUntil: null };
+}
+
+/**
+ * The next moment after `at` that lies so many hours before a sunset or after a sunrise; null where the sun neither rises
+ * nor sets within a day.
+ */
+export function nextSunMark(
+  place: SunPlace,
+  at: EpochSeconds,
+  hoursBeforeSunset: number,
+  hoursAfterSunrise: number,
+): EpochSeconds | null {
+  const days = [sunTimes(place, at), sunTimes(place, epochSeconds(at + 24 * hourSeconds))];
+  const marks = days.flatMap(({ sunrise, sunset }) => [
+    sunrise === null ? null : epochSeconds(sunrise + hoursAfterSunrise * hourSeconds),
+    sunset === null ? null : epochSeconds(sunset - hoursBeforeSunset * hourSeconds),
+  ]);
+  return earliest(...marks.filter((mark) => mark !== null && mark > at));
 }
