@@ -11,25 +11,24 @@ export function withoutFalseZeros(
   rain: readonly (number | null)[],
   alongside: readonly (readonly (number | null)[])[] = [],
 ): (number | null)[] {
-  const known = rain.map((value, index) =>
-    value === 0 && alongside.some((column) => (column[index] ?? null) === null) ? null : value,
-  );
-  const cleaned = [...known];
-  let start = 0;
-  while (start < known.length) {
-    if (known[start] !== 0) {
-      start += 1;
-      continue;
-    }
-    let end = start;
-    while (end < known.length && known[end] === 0) end += 1;
-    const gapBefore = start > 0 && known[start - 1] === null;
-    const gapAfter = end < known.length && known[end] === null;
+  const cleaned = [...rain];
+  for (const { start, end } of zeroRuns(rain)) {
+    const gapBefore = rain[start - 1] === null;
+    const gapAfter = rain[end] === null;
     for (let index = start; index < end; index += 1) {
       const near = (gapBefore && index - start < doubtHours) || (gapAfter && end - index <= doubtHours);
-      if (near || (gapBefore && gapAfter)) cleaned[index] = null;
+      const alone = alongside.some((column) => (column[index] ?? null) === null);
+      if (near || alone || (gapBefore && gapAfter)) cleaned[index] = null;
     }
-    start = end;
   }
   return cleaned;
+}
+
+/** Runs of zeros: index of the first, and of the first value after. */
+function zeroRuns(rain: readonly (number | null)[]): { readonly start: number; readonly end: number }[] {
+  const starts = rain.flatMap((value, index) => (value === 0 && rain[index - 1] !== 0 ? [index] : []));
+  return starts.map((start) => {
+    const length = rain.slice(start).findIndex((value) => value !== 0);
+    return { start, end: length < 0 ? rain.length : start + length };
+  });
 }

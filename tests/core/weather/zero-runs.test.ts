@@ -17,7 +17,7 @@ describe('zeros of rain that cannot be believed', () => {
   });
 
   test('a zero is missing where the same hour is missing in a column of the same model', () => {
-    expect(withoutFalseZeros([0, 0.2, 0, 0, 1], [[1, 1, 1, null, null]])).toEqual([0, 0.2, null, null, 1]);
+    expect(withoutFalseZeros([0, 0.2, 0, 0, 1], [[1, 1, 1, null, null]])).toEqual([0, 0.2, 0, null, 1]);
   });
 
   test('rain ends the doubt: zeros beyond a wet hour stay', () => {

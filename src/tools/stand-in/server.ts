@@ -1,0 +1,100 @@
+import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { inventedHeader } from '../../adapters/openmeteo/attribution.ts';
+import { buildReply, type ReplyDescription } from './build-forecast.ts';
+import { type Failure, type FailureName, failures, type Reply } from './failures.ts';
+import { inventWeather, type Scenario, scenarios } from './invented-weather.ts';
+
+/** How the stand-in answers: it can be changed while it runs. */
+export interface StandInControl {
+  scenario: Scenario;
+  /** Every reply fails so, until changed. */
+  failure: FailureName | null;
+  /** These fail first, one a question. */
+  readonly next: FailureName[];
+  /** Weather of one's own in place of the scenario's. */
+  describe: ((invented: ReplyDescription) => ReplyDescription) | null;
+}
+
+/** A running stand-in. */
+export interface StandIn {
+  /** Base address, for LOAMWARD_FORECAST_URL. */
+  readonly url: string;
+  readonly control: StandInControl;
+  /** Paths with query of the questions that came, oldest first. */
+  readonly questions: readonly string[];
+  readonly close: () => Promise<void>;
+}
+
+/**
+ * Starts the stand-in of the forecast service on 127.0.0.1: invented weather as real FlatBuffers bytes. Paths may choose for
+ * one question: /scenario/NAME/v1/forecast, /fail/NAME/v1/forecast, or both. `clock` in epoch seconds; port 0 takes a free one.
+ */
+export async function startStandIn(
+  options: { readonly clock: () => number; readonly port?: number } & Partial<
+    Pick<StandInControl, 'scenario' | 'failure'>
+  >,
+): Promise<StandIn> {
+  const control: StandInControl = {
+    scenario: options.scenario ?? 'seasonal',
+    failure: options.failure ?? null,
+    next: [],
+    describe: null,
+  };
+  const questions: string[] = [];
+  const server = createServer((request, response) => {
+    questions.push(request.url ?? '');
+    answer(request, response, control, options.clock());
+  });
+  await new Promise<void>((resolve, reject) => {
+    server.once('error', reject);
+    server.listen(options.port ?? 0, '127.0.0.1', resolve);
+  });
+  const close = () =>
+    new Promise<void>((resolve) => {
+      server.close(() => resolve());
+      server.closeAllConnections();
+    });
+  return { url: `http://127.0.0.1:${(server.address() as AddressInfo).port}`, control, questions, close };
+}
+
+function answer(request: IncomingMessage, response: ServerResponse, control: StandInControl, now: number): void {
+  const address = new URL(request.url ?? '/', 'http://127.0.0.1');
+  const path = /^(?:\/scenario\/([^/]+))?(?:\/fail\/([^/]+))?\/v1\/forecast$/.exec(address.pathname);
+  const scenario = scenarios.find((name) => name === (path?.[1] ?? control.scenario));
+  const failed = path?.[2] ?? control.next.shift() ?? control.failure;
+  const known = failed === null || Object.hasOwn(failures, failed);
+  const description = path && scenario && known ? describe(address.searchParams, scenario, control, now) : null;
+  if (!description) {
+    send(response, { status: 404, headers: {}, body: new TextEncoder().encode('There is nothing here.\n') });
+    return;
+  }
+  const failure: Failure | null = failed === null ? null : failures[failed as FailureName];
+  if (failure === 'silence') return;
+  if (failure === 'reset') {
+    request.socket.resetAndDestroy();
+    return;
+  }
+  send(response, failure ? failure(description) : { status: 200, headers: {}, body: buildReply(description) });
+}
+
+/** The weather for a question; null where the question is not of the right form. */
+function describe(
+  query: URLSearchParams,
+  scenario: Scenario,
+  control: StandInControl,
+  now: number,
+): ReplyDescription | null {
+  const number = (name: string) => (query.get(name) ? Number(query.get(name)) : Number.NaN);
+  const [latitude, longitude] = [number('latitude'), number('longitude')];
+  const [past, ahead] = [number('past_days'), number('forecast_days')];
+  if (![latitude, longitude, past, ahead].every(Number.isFinite)) return null;
+  const start = (Math.floor(now / 86_400) - past) * 86_400;
+  const invented = inventWeather(scenario, { latitude, longitude, start, hours: (past + ahead) * 24 }, now);
+  return control.describe ? control.describe(invented) : invented;
+}
+
+function send(response: ServerResponse, reply: Reply): void {
+  response.writeHead(reply.status, { ...reply.headers, [inventedHeader]: 'yes' });
+  response.end(reply.body);
+}
