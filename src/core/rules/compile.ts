@@ -3,7 +3,7 @@ import { factDefinition } from '../facts/registry/index.ts';
 import { type Parameter, type Parameters, parametersOn } from '../units/parameter.ts';
 import { isOrderOperator } from './operators.ts';
 import type { Pack } from './pack-types.ts';
-import { membersOf, operatorOf, parameterOf } from './reads.ts';
+import { membersOf, operatorOf, parameterOf, readsOf } from './reads.ts';
 import type {
   Comparison,
   CompiledComparison,
@@ -23,10 +23,11 @@ export function compileRules(pack: Pick<Pack, 'rules' | 'parameters'>, isoDate: 
   const parameters = parametersOn(pack.parameters, isoDate);
   const byId = new Map(pack.rules.map((rule) => [rule.id, rule]));
   const ordered = [...byId.values()].sort((a, b) => (a.id < b.id ? -1 : 1));
-  const rules = ordered.map((rule) => ({
-    rule,
-    condition: compileCondition(rule.when, rule.id, { rule, byId, parameters, isoDate, open: [rule.id] }),
-  }));
+  const rules = ordered.map((rule) => {
+    const condition = compileCondition(rule.when, rule.id, { rule, byId, parameters, isoDate, open: [rule.id] });
+    const reads = readsOf(rule.when, byId);
+    return { rule, condition, facts: [...reads.facts], parameters: [...reads.parameters] };
+  });
   return { rules, parameters };
 }
 

@@ -1,5 +1,6 @@
 import { Engine, type RuleProperties } from 'json-rules-engine';
 import { codedError } from '../errors/coded-error.ts';
+import type { FactId } from '../facts/registry/index.ts';
 import { type ResolvedFacts, resolvedFact } from '../facts/resolved.ts';
 import { constantFact, engineCondition, engineRoot, hasEitherOf, type Mode } from './engine-conditions.ts';
 import { type EngineFact, engineFactOf, enginePairs } from './engine-operators.ts';
@@ -26,7 +27,7 @@ interface Prepared {
   readonly rules: readonly CompiledRule[];
   /** Engine rules, surely and possibly of each rule in turn; null where they depend on which facts are known. */
   readonly fixed: readonly (RuleProperties | null)[];
-  readonly facts: readonly (keyof ResolvedFacts)[];
+  readonly facts: readonly FactId[];
 }
 
 const preparedRules = new WeakMap<CompiledRules, Prepared>();
@@ -77,20 +78,13 @@ export function newEngine(rules: RuleProperties[]): Engine {
 function prepare(compiled: CompiledRules): Prepared {
   const ready = preparedRules.get(compiled);
   if (ready) return ready;
-  const facts = new Set<keyof ResolvedFacts>();
-  for (const { condition } of compiled.rules) collectFacts(condition, facts);
+  const facts = new Set(compiled.rules.flatMap((rule) => rule.facts));
   const fixed = compiled.rules.flatMap((rule) =>
     modes.map((mode) => (hasEitherOf(rule.condition) ? null : engineRule(rule, mode, {}))),
   );
   const prepared = { rules: compiled.rules, fixed, facts: [...facts] };
   preparedRules.set(compiled, prepared);
   return prepared;
-}
-
-function collectFacts(condition: CompiledRule['condition'], facts: Set<keyof ResolvedFacts>): void {
-  if (condition.kind === 'comparison') facts.add(condition.fact);
-  else if (condition.kind === 'not' || condition.kind === 'rule') collectFacts(condition.member, facts);
-  else for (const member of condition.members) collectFacts(member, facts);
 }
 
 function engineRulesOf({ rules, fixed }: Prepared, facts: ResolvedFacts): RuleProperties[] {

@@ -57,8 +57,8 @@ function bandOf(comparison: CompiledComparison, fact: Known): readonly [number, 
   }
   if (fact.type !== 'number' || limit.kind !== 'number') throw malformed(comparison, fact);
   const { low, value, high } = fact;
-  if (![low, value, high].every(Number.isFinite) || low > value || value > high) throw malformed(comparison, fact);
-  return [low, high];
+  if (Number.isFinite(low) && Number.isFinite(high) && low <= value && value <= high) return [low, high];
+  throw malformed(comparison, fact);
 }
 
 function malformed({ fact, op, limit, name }: CompiledComparison, came: Known) {

@@ -1,4 +1,4 @@
-import type { Resolved } from '../facts/types.ts';
+import type { KnownDate, KnownNumber, Resolved } from '../facts/types.ts';
 import type { Margin } from './trace-types.ts';
 import type { CompiledComparison } from './types.ts';
 
@@ -10,26 +10,43 @@ import type { CompiledComparison } from './types.ts';
 export function marginOf(comparison: CompiledComparison, fact: Resolved, negated: boolean): Margin | null {
   const { limit, parameter, op } = comparison;
   if (!fact.known || limit.kind === 'choices' || parameter === null) return null;
-  const rises = op === 'above' || op === 'atLeast';
-  const room = (value: number, at: number): number => tidy(rises === negated ? value - at : at - value);
-  const common = { fact: comparison.fact, parameter };
-  if (fact.type === 'number') {
-    const { value, low, high } = fact;
-    const margin = room(value, limit.value);
-    const worst = Math.min(room(low, limit.value), room(high, limit.value));
-    return { ...common, limit: limit.value, unit: comparison.unit, margin, worst };
-  }
-  if (fact.type !== 'date') return null;
-  const [year, month, day] = fact.iso.split('-').map(Number) as [number, number, number];
-  const [limitMonth, limitDay] = [Math.floor(limit.value / 100), limit.value % 100];
-  const margin = room(dayNumber(year, month, day), dayNumber(year, limitMonth, limitDay));
-  const shown = `${String(limitMonth).padStart(2, '0')}-${String(limitDay).padStart(2, '0')}`;
-  return { ...common, limit: shown, unit: 'days', margin, worst: margin };
+  const sign = (op === 'above' || op === 'atLeast') !== negated ? 1 : -1;
+  if (fact.type === 'number') return numberMargin(comparison, parameter, fact, limit.value, sign);
+  return fact.type === 'date' ? dateMargin(comparison, parameter, fact, limit.value, sign) : null;
+}
+
+function numberMargin(
+  { fact: id, unit }: CompiledComparison,
+  parameter: string,
+  { value, low, high }: KnownNumber,
+  limit: number,
+  sign: 1 | -1,
+): Margin {
+  const worst = sign * (limit - (sign > 0 ? high : low));
+  return { fact: id, parameter, limit, unit, margin: tidy(sign * (limit - value)), worst: tidy(worst) };
+}
+
+function dateMargin(
+  { fact: id }: CompiledComparison,
+  parameter: string,
+  { iso }: KnownDate,
+  limit: number,
+  sign: 1 | -1,
+): Margin {
+  const year = Number(iso.slice(0, 4));
+  const month = Math.floor(limit / 100);
+  const day = limit % 100;
+  const here = dayNumber(year, Number(iso.slice(5, 7)), Number(iso.slice(8)));
+  const margin = tidy(sign * (dayNumber(year, month, day) - here));
+  return { fact: id, parameter, limit: `${pad(month)}-${pad(day)}`, unit: 'days', margin, worst: margin };
 }
 
 function tidy(value: number): number {
-  const kept = Math.round(value * 1e9) / 1e9;
-  return kept === 0 ? 0 : kept;
+  return Math.round(value * 1e9) / 1e9 + 0;
+}
+
+function pad(value: number): string {
+  return value < 10 ? `0${value}` : String(value);
 }
 
 const daysBefore = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334];

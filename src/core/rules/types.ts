@@ -92,10 +92,12 @@ export type CompiledCondition =
   | { readonly kind: 'not'; readonly member: CompiledCondition }
   | { readonly kind: 'rule'; readonly rule: string; readonly member: CompiledCondition };
 
-/** A rule ready for evaluation. */
+/** A rule ready for evaluation, with the facts and parameters that it reads, references followed, in written order. */
 export interface CompiledRule {
   readonly rule: Rule;
   readonly condition: CompiledCondition;
+  readonly facts: readonly FactId[];
+  readonly parameters: readonly string[];
 }
 
 /** All rules of a pack with the limits of one day, in id order. */

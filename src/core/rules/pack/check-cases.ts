@@ -4,13 +4,22 @@ import type { PackCase } from '../pack-types.ts';
 import { inside, type Report, show } from './findings.ts';
 import type { casesSchema } from './schema.ts';
 
-/** Checks that a file of cases names only facts and rules that exist, and gives its cases. */
+/**
+ * Checks that a file of cases names only facts and rules that exist, and gives its cases. The facts of each are those of the
+ * file's `base` with its own put over them; null takes a fact away.
+ */
 export function checkCases(
   parsed: z.output<typeof casesSchema>,
   file: string,
   ruleIds: ReadonlySet<string>,
   report: Report,
 ): PackCase[] {
+  const { base = {} } = parsed;
+  for (const name of Object.keys(base)) {
+    if ((factIds as readonly string[]).includes(name)) continue;
+    const place = { file, path: ['base', name] };
+    report('CASE_MISFIT', place, { expected: 'the id of a fact', came: show(name), among: factIds });
+  }
   parsed.cases.forEach(({ facts, expect }, index) => {
     const place = { file, path: ['cases', index] };
     const names = (right: Iterable<string>, what: string, listed: readonly string[], ...steps: string[]): void => {
@@ -25,5 +34,9 @@ export function checkCases(
     names(factIds, 'fact', expect.missing ?? [], 'expect', 'missing');
     for (const key of ['met', 'notMet', 'unknown'] as const) names(ruleIds, 'rule', expect[key] ?? [], 'expect', key);
   });
-  return parsed.cases.map((one) => ({ file, ...one }) as PackCase);
+  return parsed.cases.map((one) => ({ file, ...one, facts: over(base, one.facts) }) as PackCase);
+}
+
+function over(base: PackCase['facts'], facts: PackCase['facts']): PackCase['facts'] {
+  return Object.fromEntries(Object.entries({ ...base, ...facts }).filter(([, value]) => value !== null));
 }

@@ -88,8 +88,10 @@ export const questionsSchema = strict({
 /** cautions.json. */
 export const cautionsSchema = strict({ cautions: z.array(strict({ id: kebab, authority, text: localised })) });
 
-/** cases/*.json. */
+/** cases/*.json. `about` says what the file shows; `base` holds facts that stand under those of every case, null takes one away. */
 export const casesSchema = strict({
+  about: words.optional(),
+  base: z.record(z.string(), z.unknown()).optional(),
   cases: z.array(
     strict({
       name: words,
