@@ -4,6 +4,9 @@ export const nationCodes = ['GB-ENG', 'GB-SCT', 'GB-WLS', 'GB-NIR'] as const;
 /** Codes that name the United Kingdom as a whole: right, but they do not settle which nation the field lies in. */
 export const unsettledCountryCodes = ['GB', 'UK'] as const;
 
+/** "Elsewhere", the country not named: a code that ISO 3166-1 leaves to its users. */
+export const elsewhereCode = 'ZZ';
+
 const alpha2 =
   'AD AE AF AG AI AL AM AO AQ AR AS AT AU AW AX AZ BA BB BD BE BF BG BH BI BJ BL BM BN BO BQ BR BS BT BV BW BY BZ ' +
   'CA CC CD CF CG CH CI CK CL CM CN CO CR CU CV CW CX CY CZ DE DJ DK DM DO DZ EC EE EG EH ER ES ET FI FJ FK FM FO FR ' +
@@ -17,7 +20,7 @@ const alpha2 =
 /** The 249 officially assigned ISO 3166-1 alpha-2 codes, in alphabetical order. */
 export const countryCodes: readonly string[] = alpha2.split(' ');
 
-const known = new Set<string>([...nationCodes, ...unsettledCountryCodes, ...countryCodes]);
+const known = new Set<string>([...nationCodes, ...unsettledCountryCodes, elsewhereCode, ...countryCodes]);
 
 /** True for a country code that `field.country` takes, settled or not. */
 export function isCountryCode(code: string): boolean {

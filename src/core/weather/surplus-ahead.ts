@@ -1,4 +1,5 @@
 import type { EpochSeconds } from '../units/brands.ts';
+import { withoutBinaryNoise } from './banded.ts';
 import type { Forecast } from './forecast.ts';
 import { hourSeconds } from './series.ts';
 
@@ -44,5 +45,9 @@ export function surplusAhead(forecast: Forecast, input: SurplusInput): SurplusAh
     greatest.low = Math.max(greatest.low, total.low);
     greatest.high = Math.max(greatest.high, total.high);
   }
-  return { lowMm: greatest.low, highMm: greatest.high, complete: reached >= input.until };
+  return {
+    lowMm: withoutBinaryNoise(greatest.low),
+    highMm: withoutBinaryNoise(greatest.high),
+    complete: reached >= input.until,
+  };
 }

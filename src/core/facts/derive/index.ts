@@ -3,6 +3,7 @@ import type { FactId } from '../registry/index.ts';
 import { deriveDate } from './date.ts';
 import { deriveDaylight } from './daylight.ts';
 import { deriveDeltaT } from './delta-t.ts';
+import { deriveDrainsExpected } from './drains-expected.ts';
 import { deriveDrainsRunning } from './drains-running.ts';
 import { deriveFrostOnLeaves } from './frost-on-leaves.ts';
 import { deriveInversionRisk } from './inversion-risk.ts';
@@ -13,6 +14,7 @@ export const derivations: Readonly<Partial<Record<FactId, FactSource>>> = {
   date: deriveDate,
   'crop.frostOnLeaves': deriveFrostOnLeaves,
   'soil.drainsRunning': deriveDrainsRunning,
+  'soil.drainsExpected7d': deriveDrainsExpected,
   'soil.temperatureTrendCPerDay': deriveSoilTemperatureTrend,
   'air.deltaTC': deriveDeltaT,
   'air.inversionRisk': deriveInversionRisk,

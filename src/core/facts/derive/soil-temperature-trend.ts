@@ -1,4 +1,5 @@
-import { type EpochSeconds, epochSeconds } from '../../units/brands.ts';
+import { type DatedBand, slopePerDay } from '../../science/soil/trend.ts';
+import { epochSeconds } from '../../units/brands.ts';
 import { numberParameter } from '../../units/parameter.ts';
 import { hourSeconds } from '../../weather/series.ts';
 import type { FactContext, FactSource } from '../context.ts';
@@ -6,13 +7,6 @@ import { checkRange } from '../plausible.ts';
 import { derivedNumber } from './derived.ts';
 
 const daySeconds = 24 * hourSeconds;
-
-interface DatedTemperature {
-  readonly at: EpochSeconds;
-  readonly value: number;
-  readonly low: number;
-  readonly high: number;
-}
 
 /**
  * Trend at 30 cm, C/day: ordinary least-squares slope through the person's own readings of the last
@@ -31,29 +25,14 @@ export const deriveSoilTemperatureTrend: FactSource = (context) => {
   if (span < numberParameter(parameters, 'trendReadingsSpanDays') * daySeconds || goodUntil <= at) return null;
   const days = Math.round((span / daySeconds) * 10) / 10;
   const note = `slope through ${readings.length} readings over ${days} days`;
-  return derivedNumber('soil.temperatureTrendCPerDay', slopeOf(readings), last.at, epochSeconds(goodUntil), note);
+  return derivedNumber('soil.temperatureTrendCPerDay', slopePerDay(readings), last.at, epochSeconds(goodUntil), note);
 };
 
-function readingsWithin({ at, observations, parameters }: FactContext, seconds: number): DatedTemperature[] {
+function readingsWithin({ at, observations, parameters }: FactContext, seconds: number): DatedBand[] {
   const band = numberParameter(parameters, 'soilTemperatureReadingBandC');
   return observations('soil.temperature30cmC').flatMap(({ reading, at: seenAt }) => {
     if (reading.type !== 'number' || seenAt < at - seconds || checkRange('soil.temperature30cmC', reading)) return [];
     const { value, low = value, high = value } = reading;
     return [{ at: seenAt, value, low: Math.min(low, value - band), high: Math.max(high, value + band) }];
   });
-}
-
-/** Ordinary least squares: slope = sum of w (T - mean) with w = (t - mean t) / sum of squares; days and C. */
-function slopeOf(readings: readonly DatedTemperature[]) {
-  const mean = readings.reduce((sum, { at }) => sum + at, 0) / readings.length;
-  const offsets = readings.map(({ at }) => (at - mean) / daySeconds);
-  const squares = offsets.reduce((sum, offset) => sum + offset * offset, 0);
-  const slope = { value: 0, low: 0, high: 0 };
-  readings.forEach(({ value, low, high }, index) => {
-    const weight = offsets[index]! / squares;
-    slope.value += weight * value;
-    slope.low += weight * (weight < 0 ? high : low);
-    slope.high += weight * (weight < 0 ? low : high);
-  });
-  return slope;
 }
