@@ -1,0 +1,30 @@
+import type { EpochSeconds } from '../units/brands.ts';
+import type { Forecast, WeatherVariable } from '../weather/forecast.ts';
+import { reachesFrom } from '../weather/quality.ts';
+import { ageHours } from '../weather/series.ts';
+import type { ForecastSummary } from './decision-types.ts';
+import { instantText } from './moment.ts';
+
+/** What the rules need of every hour. */
+const needed: readonly WeatherVariable[] = [
+  'temperature2mC',
+  'relativeHumidity2mPercent',
+  'precipitationMm',
+  'windSpeed10mKmh',
+  'windGusts10mKmh',
+];
+
+/** Source, age and reach of a forecast at a moment. */
+export function summariseForecast(forecast: Forecast, at: EpochSeconds): ForecastSummary {
+  const { place, attribution, fetchedAt } = forecast;
+  return {
+    attribution,
+    invented: forecast.invented === true,
+    fetchedAt: instantText(fetchedAt),
+    ageHours: Math.round(ageHours(forecast, at) * 100) / 100,
+    reachesTo: instantText(reachesFrom(forecast, at, needed) ?? fetchedAt),
+    latitude: place.latitude,
+    longitude: place.longitude,
+    distanceKm: Math.round(place.distanceKm * 100) / 100,
+  };
+}
