@@ -42,7 +42,8 @@ export function checkPlace(place: ForecastPlace): void {
 
 /**
  * Checks a fresh reply against now. Throws FORECAST_TOO_OLD where all of it is past, FORECAST_OUT_OF_HORIZON where it begins
- * later or ends too soon, FORECAST_INCOMPLETE where a needed variable has no value from now on.
+ * later or ends too soon, FORECAST_INCOMPLETE where no needed variable has a value from now on. Gaps in some of them are a
+ * warning (`gapWarning`): the rest can still be used.
  */
 export function checkReach(forecast: Forecast, now: EpochSeconds): void {
   const first = forecast.times[0];
@@ -52,9 +53,8 @@ export function checkReach(forecast: Forecast, now: EpochSeconds): void {
   const details = { expected: needed, came: `${isoMinute(first)} to ${isoMinute(last)}` };
   if (last < now) throw codedError('FORECAST_TOO_OLD', details);
   if (first > now || last < now + leastHorizonHours * hourSeconds) throw codedError('FORECAST_OUT_OF_HORIZON', details);
-  const empty = requiredVariables.find((variable) => !hasValueFrom(forecast, variable, now));
-  if (!empty) return;
-  throw codedError('FORECAST_INCOMPLETE', { expected: `${empty} from ${isoMinute(now)} on`, came: 'no value' });
+  if (requiredVariables.some((variable) => hasValueFrom(forecast, variable, now))) return;
+  throw codedError('FORECAST_INCOMPLETE', { expected: `weather from ${isoMinute(now)} on`, came: 'no value' });
 }
 
 /** A warning where the needed variables do not reach 48 h ahead without a gap: what lies beyond stays unknown. */

@@ -30,7 +30,7 @@ const expected: Readonly<Record<FailureName, readonly ['error' | 'warning', Erro
   'two-places': ['error', 'FORECAST_GARBLED', 3],
   'nan-tail': ['warning', 'FORECAST_INCOMPLETE', 1],
   'nothing-ahead': ['error', 'FORECAST_INCOMPLETE', 1],
-  'zeros-beside-gaps': ['error', 'FORECAST_INCOMPLETE', 1],
+  'zeros-beside-gaps': ['warning', 'FORECAST_INCOMPLETE', 1],
   'zeros-past-end': ['warning', 'FORECAST_INCOMPLETE', 1],
   'absent-needed': ['error', 'FORECAST_INCOMPLETE', 1],
   'absent-optional': 'forecast',
