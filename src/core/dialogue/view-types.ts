@@ -118,6 +118,8 @@ export interface ConversationView {
   /** The verdict that stands; null before the first and after something said makes it stale. */
   readonly verdict: VerdictView | null;
   readonly said: readonly SaidView[];
+  /** Moment of the conversation at which this view was made, ISO instant UTC: on the demo farm that of its invented day. */
+  readonly now: string;
   /** True while an effect is under way. */
   readonly busy: 'forecast' | 'rules' | null;
   /** Highest event count seen, for resuming. */

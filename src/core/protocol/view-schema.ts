@@ -122,6 +122,7 @@ export const viewSchema: z.ZodType<ConversationView> = z.strictObject({
   question: question.nullable(),
   verdict: verdictView.nullable(),
   said: z.array(z.strictObject({ fact: text, label: text, value: text, from: text, undo: textOrNull })),
+  now: text,
   busy: z.enum(['forecast', 'rules']).nullable(),
   eventCount: z.number(),
 });
