@@ -1,0 +1,84 @@
+import { describe, expect, test } from 'vitest';
+import { fitsFact } from '../../src/core/facts/reading-fits.ts';
+import { type FactId, factDefinition, factIds } from '../../src/core/facts/registry/index.ts';
+import type { Reading } from '../../src/core/facts/types.ts';
+import { numberParameter, parametersOn } from '../../src/core/units/parameter.ts';
+import { shipped } from './shipped-pack.ts';
+
+const { questions, parameters } = shipped.pack;
+const inForce = parametersOn(parameters, '2026-11-06');
+
+/** Measured, derived or known without asking: no question may ask for them. */
+const notAsked: readonly FactId[] = ['date', 'soil.fieldCapacityPercent', 'air.deltaTC', 'sun.daylight'];
+
+const offered = questions.flatMap(({ id, choices = [] }) =>
+  choices.flatMap((choice) =>
+    (Object.entries(choice.gives) as [FactId, Reading][]).map(([fact, reading]) => ({
+      name: `${id}/${choice.id}`,
+      fact,
+      reading,
+    })),
+  ),
+);
+
+const readingsOf = (fact: FactId) => offered.filter((each) => each.fact === fact).map(({ reading }) => reading);
+
+describe('what is asked', () => {
+  test('is every fact that a person can tell, and no other', () => {
+    const asked = new Set(questions.flatMap(({ facts }) => facts));
+    expect([...asked].sort()).toEqual(factIds.filter((id) => !notAsked.includes(id)).sort());
+  });
+
+  test('is no trend in degrees a day: it is asked for in words', () => {
+    const [question, ...others] = questions.filter(({ facts }) => facts.includes('soil.temperatureTrendCPerDay'));
+    expect(others).toEqual([]);
+    expect(question).toMatchObject({ form: 'choice' });
+  });
+
+  test('is for the dose only where it can change the dose alone', () => {
+    expect(questions.filter(({ forDose }) => forDose).map(({ facts }) => facts)).toEqual([
+      ['product.activeGPerL'],
+      ['product.labelMaxGPerHa'],
+      ['weed.plantsPerM2'],
+    ]);
+  });
+
+  test.each(questions.filter(({ form }) => form === 'choice').map((question) => [question.id, question] as const))(
+    '%s offers an answer for each of its facts',
+    (_, { facts, choices = [] }) => {
+      expect(choices.length).toBeGreaterThan(1);
+      expect(facts.filter((fact) => !choices.some(({ gives }) => fact in gives))).toEqual([]);
+    },
+  );
+});
+
+describe('what is offered', () => {
+  test.each(offered.filter(({ reading }) => reading.type !== 'does-not-know'))(
+    '$name is a reading that the fact takes',
+    ({ fact, reading }) => {
+      expect(fitsFact(fact, reading)).toBe(true);
+    },
+  );
+
+  const derivationLimits = [
+    ['air.temperatureC', 'noFrostAboveC'],
+    ['wind.boomKmh', 'inversionWindBelowKmh'],
+  ] as const;
+  test.each(derivationLimits)('%s does not straddle %s, which a derivation reads', (fact, parameter) => {
+    const limit = numberParameter(inForce, parameter);
+    for (const reading of readingsOf(fact)) {
+      if (reading.type !== 'number') continue;
+      const { value, low = value, high = value } = reading;
+      expect(high <= limit || low >= limit).toBe(true);
+    }
+  });
+
+  const choiceFacts = [...new Set(offered.map(({ fact }) => fact))].filter((fact) => factDefinition(fact).choices);
+  test.each(choiceFacts)('%s leaves out none of its choices', (fact) => {
+    const named = readingsOf(fact).flatMap((reading) => {
+      if (reading.type === 'signs') return reading.present;
+      return reading.type === 'choice' ? reading.possible : [];
+    });
+    expect(named.toSorted()).toEqual([...(factDefinition(fact).choices ?? [])].sort());
+  });
+});
