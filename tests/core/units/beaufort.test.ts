@@ -57,7 +57,7 @@ describe('the Beaufort scale', () => {
     () => boomWindOfForce(-1),
     () => forceOfWind10m(-1),
     () => forceOfWind10m(Number.NaN),
-  ])('a force or wind that is none is refused with its code: %s', (call) => {
+  ])('a force or wind that is none is refused with its code (%#)', (call) => {
     expect(call).toThrow(expect.objectContaining({ code: 'SCIENCE_OUT_OF_RANGE' }));
   });
 });

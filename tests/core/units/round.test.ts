@@ -72,7 +72,7 @@ describe('rounding in decimal arithmetic', () => {
     () => roundTo(1, Number.NaN),
     () => multiply(Number.POSITIVE_INFINITY, 0),
     () => divide(1, 0),
-  ])('what has no answer is refused with its code: %s', (call) => {
+  ])('what has no answer is refused with its code (%#)', (call) => {
     expect(call).toThrow(expect.objectContaining({ code: 'SCIENCE_OUT_OF_RANGE' }));
   });
 });

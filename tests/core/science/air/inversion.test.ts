@@ -1,0 +1,89 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { type InversionLimits, judgeInversion } from '../../../../src/core/science/air/inversion.ts';
+import { sunTimes } from '../../../../src/core/science/sun/times.ts';
+import { epochSeconds } from '../../../../src/core/units/brands.ts';
+import { outOfRange } from '../published.ts';
+
+const limits: InversionLimits = {
+  calmBelowKmh: 3,
+  clearAtMostPercent: 25,
+  hoursBeforeSunset: 1,
+  hoursAfterSunrise: 2,
+};
+const place = { latitude: 52.5, longitude: -1.5 };
+const noon = epochSeconds(Date.parse('2026-11-06T12:00:00Z') / 1000);
+const { sunrise, sunset } = sunTimes(place, noon);
+const at = (base: number | null, hours: number) => epochSeconds(base! + hours * 3600);
+
+const judge = (moment: number, windKmh: number | null, cloudPercent: number | null) =>
+  judgeInversion({ place, at: epochSeconds(moment), windKmh, cloudPercent }, limits);
+
+describe('signs of an inversion (guidance of Canadian and Australian grower bodies)', () => {
+  test.each([
+    ['a calm clear evening', at(sunset, 1), 2, 10, 'yes'],
+    ['a calm clear morning', at(sunrise, 1), 0, 25, 'yes'],
+    ['the middle of a calm clear night', at(noon, 12), 1, 0, 'yes'],
+    ['a calm clear noon', at(noon, 0), 1, 0, 'no'],
+    ['a windy cloudy evening', at(sunset, 1), 12, 90, 'no'],
+    ['a clear evening with wind', at(sunset, 1), 12, 0, 'possible'],
+    ['a calm evening under cloud', at(sunset, 1), 1, 100, 'possible'],
+    ['a calm evening with the sky unknown', at(sunset, 1), 1, null, 'possible'],
+    ['a windy evening with the sky unknown', at(sunset, 1), 12, null, 'possible'],
+    ['an evening of which nothing is known', at(sunset, 1), null, null, 'possible'],
+    ['a noon of which nothing is known', at(noon, 0), null, null, 'no'],
+  ] as const)('%s (%d, wind %s, cloud %s): %s', (_name, moment, wind, cloud, risk) => {
+    expect(judge(moment, wind, cloud).risk).toBe(risk);
+  });
+
+  test.each([
+    ['an hour before sunset', at(sunset, -1), true],
+    ['just earlier than that', at(sunset, -1.01), false],
+    ['two hours after sunrise', at(sunrise, 2), true],
+    ['just later than that', at(sunrise, 2.01), false],
+  ] as const)('%s: evening to morning %s', (_name, moment, expected) => {
+    expect(judge(moment, 1, 0).signs.eveningToMorning).toBe(moment === null ? false : expected === true);
+  });
+
+  test('the limits are exclusive for calm and inclusive for a clear sky, and the signs say which are there', () => {
+    expect(judge(at(sunset, 1), 3, 25).signs).toEqual({ calm: false, clear: true, eveningToMorning: true });
+    expect(judge(at(sunset, 1), 2.9, 25.1).signs).toEqual({ calm: true, clear: false, eveningToMorning: true });
+    expect(judge(at(sunset, 1), null, null).signs).toEqual({ calm: null, clear: null, eveningToMorning: true });
+  });
+
+  test('less wind or less cloud never lowers the risk', () => {
+    const rank = { no: 0, possible: 1, yes: 2 };
+    const wind = fc.double({ min: 0, max: 30, noNaN: true });
+    const cloud = fc.double({ min: 0, max: 100, noNaN: true });
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 86_400 }), wind, wind, cloud, cloud, (later, w1, w2, c1, c2) => {
+        const moment = noon + later;
+        const calmer = judge(moment, Math.min(w1, w2), Math.min(c1, c2)).risk;
+        const rougher = judge(moment, Math.max(w1, w2), Math.max(c1, c2)).risk;
+        expect(rank[calmer]).toBeGreaterThanOrEqual(rank[rougher]);
+      }),
+    );
+  });
+
+  test('where the sun does not rise it is night all day, where it does not set there is no evening', () => {
+    const polar = (iso: string) =>
+      judgeInversion(
+        {
+          place: { latitude: 78, longitude: 15 },
+          at: epochSeconds(Date.parse(iso) / 1000),
+          windKmh: 1,
+          cloudPercent: 0,
+        },
+        limits,
+      ).risk;
+    expect(polar('2026-12-21T11:00:00Z')).toBe('yes');
+    expect(polar('2026-06-21T23:00:00Z')).toBe('no');
+  });
+
+  test.each([() => judge(noon, -1, 0), () => judge(noon, 1, 101), () => judge(Number.NaN, 1, 10)])(
+    'air that cannot be is refused with its code (%#)',
+    (call) => {
+      expect(call).toThrow(outOfRange);
+    },
+  );
+});
