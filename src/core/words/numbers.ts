@@ -9,24 +9,29 @@ const mostDecimals = 4;
  */
 export function showNumber(value: number, decimals: number, limits: readonly number[] = []): string {
   for (let places = decimals; places < mostDecimals; places++) {
-    const shown = roundTo(value, 10 ** -places);
+    const shown = roundTo(value, placeOf(places));
     if (limits.every((limit) => Math.sign(shown - limit) === Math.sign(value - limit))) return shown.toFixed(places);
   }
-  return roundTo(value, 10 ** -mostDecimals).toFixed(mostDecimals);
+  return roundTo(value, placeOf(mostDecimals)).toFixed(mostDecimals);
 }
 
 /** The lower end of a band, rounded down for a person. */
 export function showLow(value: number, decimals: number): string {
-  return floorTo(value, 10 ** -decimals).toFixed(decimals);
+  return floorTo(value, placeOf(decimals)).toFixed(decimals);
 }
 
 /** The upper end of a band, rounded up for a person. */
 export function showHigh(value: number, decimals: number): string {
-  return ceilTo(value, 10 ** -decimals).toFixed(decimals);
+  return ceilTo(value, placeOf(decimals)).toFixed(decimals);
 }
 
 /** A number with as many decimals as it has, at least `least`, at most four. */
 export function showWhole(value: number, least = 0): string {
-  const decimals = String(roundTo(value, 10 ** -mostDecimals)).split('.')[1]?.length ?? 0;
-  return roundTo(value, 10 ** -mostDecimals).toFixed(Math.max(least, decimals));
+  const decimals = String(roundTo(value, placeOf(mostDecimals))).split('.')[1]?.length ?? 0;
+  return roundTo(value, placeOf(mostDecimals)).toFixed(Math.max(least, decimals));
+}
+
+/** The value of the last of so many decimal places. Read from text, since 10 ** -4 is not 0.0001 in every engine. */
+function placeOf(decimals: number): number {
+  return Number(`1e-${decimals}`);
 }
