@@ -4,28 +4,34 @@ import { beaufort, beaufortScale, boomWindOfForce, forceOfWind10m } from '../../
 const wmo = 'Beaufort scale, World Meteorological Organization';
 const code = 'UK Code of practice for using plant protection products, wind table';
 
+/** [force, words, km/h at 10 m, source] */
+const at10m: readonly [number, string, readonly [number, number], string][] = [
+  [0, 'calm', [0, 1], wmo],
+  [1, 'light air', [1, 5], wmo],
+  [2, 'light breeze', [6, 11], wmo],
+  [3, 'gentle breeze', [12, 19], wmo],
+  [4, 'moderate breeze', [20, 28], wmo],
+  [5, 'fresh breeze', [29, 38], wmo],
+  [6, 'strong breeze', [39, 49], `${wmo}, from memory`],
+  [7, 'near gale', [50, 61], `${wmo}, from memory`],
+  [8, 'gale', [62, 74], `${wmo}, from memory`],
+];
+
+/** [force, km/h at boom height, source] */
+const atBoom: readonly [number, readonly [number, number], string][] = [
+  [0, [0, 2], `${code}, from memory`],
+  [1, [2, 3.2], `${code}, from memory`],
+  [2, [3.2, 6.5], code],
+  [3, [6.5, 9.6], `${code}, from memory`],
+  [4, [9.6, 14.5], `${code}, from memory`],
+];
+
 describe('the Beaufort scale', () => {
-  test.each([
-    [0, 'calm', [0, 1], wmo],
-    [1, 'light air', [1, 5], wmo],
-    [2, 'light breeze', [6, 11], wmo],
-    [3, 'gentle breeze', [12, 19], wmo],
-    [4, 'moderate breeze', [20, 28], wmo],
-    [5, 'fresh breeze', [29, 38], wmo],
-    [6, 'strong breeze', [39, 49], `${wmo}, from memory`],
-    [7, 'near gale', [50, 61], `${wmo}, from memory`],
-    [8, 'gale', [62, 74], `${wmo}, from memory`],
-  ] as const)('force %d, %s, is %j km/h at 10 m (%s)', (force, words, range) => {
+  test.each(at10m)('force %d, %s, is %j km/h at 10 m (%s)', (force, words, range) => {
     expect(beaufort(force)).toEqual({ force, words, at10mKmh: range });
   });
 
-  test.each([
-    [0, [0, 2], `${code}, from memory`],
-    [1, [2, 3.2], `${code}, from memory`],
-    [2, [3.2, 6.5], code],
-    [3, [6.5, 9.6], `${code}, from memory`],
-    [4, [9.6, 14.5], `${code}, from memory`],
-  ] as const)('force %d is %j km/h at boom height (%s)', (force, range) => {
+  test.each(atBoom)('force %d is %j km/h at boom height (%s)', (force, range) => {
     expect(boomWindOfForce(force)).toEqual(range);
   });
 
