@@ -82,3 +82,19 @@ describe('what is offered', () => {
     expect(named.toSorted()).toEqual([...(factDefinition(fact).choices ?? [])].sort());
   });
 });
+
+describe('a question that matters only by the answer to another is dearer, so that it is asked after it', () => {
+  const effortOf = (fact: FactId) => questions.find(({ facts }) => facts.includes(fact))!.effortSeconds;
+  test.each([
+    ['soil.temperatureTrendCPerDay', 'soil.temperature30cmC'],
+    ['field.waterPlanAgreed', 'field.protectedWaterArea'],
+    ['field.waterPlanAgreed', 'field.loosenedThisSeason'],
+    ['field.bufferMarked', 'field.waterDistanceM'],
+    ['wind.towardsSensitive', 'wind.boomKmh'],
+    ['soil.drainsExpected7d', 'field.drained'],
+    ['soil.drainsRunning', 'field.drained'],
+    ['crop.frostOnLeaves', 'air.temperatureC'],
+  ] as const)('%s after %s', (later, earlier) => {
+    expect(effortOf(later)).toBeGreaterThan(effortOf(earlier));
+  });
+});
