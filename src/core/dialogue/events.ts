@@ -14,6 +14,8 @@ export interface EventStamp {
   readonly device: string;
   /** Rising number per device. */
   readonly count: number;
+  /** The time that the device gave, where it lay in the future and `at` was clamped. */
+  readonly clampedFrom?: EpochSeconds;
 }
 
 /** A field with what is known of it for the season: its profile as observations. */
@@ -123,7 +125,13 @@ export type ConversationEvent =
   | EvaluationFailedEvent
   | VerdictGivenEvent;
 
-/** What the caller of `step` must carry out; its result comes back as an event. */
+/**
+ * What the caller of `step` must carry out. The results of the first two come back as events; the others ask for a new
+ * conversation about the same field, for the choice of a field, or to leave (what was told is kept).
+ */
 export type Effect =
   | { readonly kind: 'fetch-forecast'; readonly latitude: number; readonly longitude: number }
-  | { readonly kind: 'evaluate'; readonly tag: string };
+  | { readonly kind: 'evaluate'; readonly tag: string }
+  | { readonly kind: 'restart' }
+  | { readonly kind: 'choose-field' }
+  | { readonly kind: 'leave' };

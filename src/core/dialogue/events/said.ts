@@ -1,0 +1,47 @@
+import type { FoldContext } from '../context.ts';
+import type { SaidEvent } from '../events.ts';
+import { applyIntents } from '../intents.ts';
+import { note } from '../note-down.ts';
+import { packQuestion } from '../open-question.ts';
+import type { State } from '../state.ts';
+import { takeReadings } from '../take-readings.ts';
+import type { Understanding } from '../understand/types.ts';
+
+/** A person typed or spoke: takes what was understood, notes what was not, carries out what was wanted. */
+export function applySaid(before: State, event: SaidEvent, context: FoldContext): State {
+  const { pack } = context;
+  const question = packQuestion(event.asked, pack);
+  const typed = note(before, event, { kind: 'typed', text: event.text });
+  if (before.undone.has(event.id)) return typed;
+  const understanding = context.understand(event.text, { asked: question, pack, recent: recentFacts(before) });
+  const offered = understanding.readings.map((one) => ({ ...one, agoHours: one.agoHours ?? 0 }));
+  const { state: taken, readings } = takeReadings(typed, event, offered);
+  const answers = question !== null && offered.some(({ fact }) => question.facts.includes(fact));
+  const answered = answers
+    ? { ...taken, answered: [...taken.answered, { question: question.id, event: event.id }] }
+    : taken;
+  const noted = noteUnderstanding(answered, event, understanding, readings);
+  const done = applyIntents(noted, event, understanding, context);
+  return done === typed ? note(done, event, { kind: 'nothing-found' }) : done;
+}
+
+function recentFacts({ observations, unusual }: State) {
+  const spoken = [...observations.filter(({ quote, device }) => quote !== null || device !== ''), ...unusual];
+  return [...new Set(spoken.map(({ fact }) => fact).reverse())];
+}
+
+function noteUnderstanding(
+  state: State,
+  event: SaidEvent,
+  { refused, remarks, notUnderstood, correction }: Understanding,
+  readings: ReturnType<typeof takeReadings>['readings'],
+): State {
+  return note(
+    state,
+    event,
+    ...(readings.length > 0 ? [{ kind: 'understood', readings, correction } as const] : []),
+    ...refused.map((error) => ({ kind: 'error', error }) as const),
+    ...remarks.map((remark) => ({ kind: 'remark', ...remark }) as const),
+    ...(notUnderstood.length > 0 ? [{ kind: 'not-understood', pieces: notUnderstood } as const] : []),
+  );
+}

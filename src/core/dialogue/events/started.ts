@@ -1,0 +1,16 @@
+import type { StartedEvent } from '../events.ts';
+import { moveTo, note } from '../note-down.ts';
+import { emptyState, fieldDevice, type State } from '../state.ts';
+
+/** A conversation begins: all that was told before is put aside, the log stays; the field's profile is what is known. */
+export function applyStarted(state: State, event: StartedEvent): State {
+  const observations = (event.field?.observations ?? []).map((one) => ({
+    ...one,
+    event: event.id,
+    device: fieldDevice,
+    doubtful: false,
+    quote: null,
+  }));
+  const fresh: State = { ...emptyState, started: event, observations, notes: state.notes, undone: state.undone };
+  return moveTo(note(fresh, event, { kind: 'hello', field: event.field }), event);
+}

@@ -1,0 +1,47 @@
+import { confirm } from './confirm.ts';
+import type { FoldContext } from './context.ts';
+import { decline } from './decline.ts';
+import type { SaidEvent } from './events.ts';
+import { note } from './note-down.ts';
+import { isConfirmation, openQuestion } from './open-question.ts';
+import { request } from './requests.ts';
+import type { State } from './state.ts';
+import { lastTelling, takeBack } from './take-back.ts';
+import type { Intent, Understanding } from './understand/types.ts';
+
+type Carry = (state: State, event: SaidEvent, context: FoldContext, understanding: Understanding) => State;
+
+const carries: Readonly<Record<Intent, Carry>> = {
+  why: (state, event, context) => request(state, event, 'why-asked', context),
+  'what-said': (state, event, context) => request(state, event, 'what-said', context),
+  'start-again': (state, event) => note(state, event, { kind: 'start-again' }),
+  'another-field': (state, event) => note(state, event, { kind: 'another-field' }),
+  'dont-know': (state, event, { pack }) =>
+    decline(state, event, event.asked ?? openQuestion(state, pack)?.id ?? null, pack),
+  undo: (state, event) => {
+    const last = lastTelling(state);
+    return last === null ? note(state, event, { kind: 'nothing-to-undo' }) : takeBack(state, event, last);
+  },
+  yes: (state, event, { pack }, { readings }) => (readings.length > 0 ? state : confirm(state, event, true, pack)),
+  no: (state, event, { pack }, { readings, correction }) =>
+    readings.length > 0 || (correction && !isBack(state, pack)) ? state : confirm(state, event, false, pack),
+  verdict: (state, event, context) => request(state, event, 'verdict-now', context),
+  help: (state, event) => note(state, event, { kind: 'help' }),
+  stop: (state, event) => note(state, event, { kind: 'stopped' }),
+  dose: (state, event, context) => request(state, event, 'dose', context),
+};
+
+/** Carries out what a person wanted beside telling facts, in the order in which it was said. */
+export function applyIntents(
+  state: State,
+  event: SaidEvent,
+  understanding: Understanding,
+  context: FoldContext,
+): State {
+  return understanding.intents.reduce((now, intent) => carries[intent](now, event, context, understanding), state);
+}
+
+function isBack(state: State, pack: FoldContext['pack']): boolean {
+  const open = openQuestion(state, pack);
+  return open !== null && isConfirmation(open.id);
+}

@@ -1,0 +1,93 @@
+import { localDate } from '../facts/local-day.ts';
+import { type FactId, factDefinition } from '../facts/registry/index.ts';
+import { resolvedFact } from '../facts/resolved.ts';
+import type { Catalogue } from '../words/catalogue.ts';
+import { phraseOf } from '../words/phrases.ts';
+import { describeSource } from '../words/sources.ts';
+import { showDay, showTime } from '../words/times.ts';
+import { joinWords } from '../words/units.ts';
+import { describeValue } from '../words/values.ts';
+import { inLanguage } from './decision.ts';
+import { momentOf } from './note-down.ts';
+import type { Note, NotedReading, PlainNote } from './notes.ts';
+import { packQuestion } from './open-question.ts';
+import { standingOf } from './standing.ts';
+import type { State } from './state.ts';
+import { sourceTimes, type ViewContext } from './view-context.ts';
+import { ruleText } from './worded-reason.ts';
+
+type Kind = Exclude<Note['kind'], PlainNote>;
+type NoteOf<K extends Kind> = Extract<Note, { kind: K }>;
+type Spoken = Exclude<Kind, 'typed' | 'pressed' | 'requested' | 'understood' | 'question' | 'verdict' | 'error'>;
+type Say<K extends Spoken> = (note: NoteOf<K>, state: State, context: ViewContext) => string;
+
+/** What the assistant says for each kind of note that has data. */
+const sayings: { readonly [K in Spoken]: Say<K> } = {
+  hello: ({ field }, state, { pack, words }) => {
+    const day = state.started?.shiftSeconds ? localDate(momentOf(state, state.started), pack.zone) : null;
+    return [
+      words.dialogue.hello(inLanguage(pack.title, words.language)),
+      field ? words.dialogue.field(field.name, field.invented) : words.dialogue.noField,
+      ...(field?.note === undefined ? [] : [field.note]),
+      ...(day === null ? [] : [words.dialogue.inventedDay(showDay(day, words))]),
+    ].join(' ');
+  },
+  'not-understood': ({ pieces }, _, { words }) =>
+    words.dialogue.notUnderstood(joinWords(pieces.map(words.dialogue.quote), words.values.and)),
+  declined: ({ question }, _, { pack, words }) => {
+    const facts = packQuestion(question, pack)?.facts ?? [];
+    return words.dialogue.declined(
+      joinWords(
+        facts.map((fact) => factDefinition(fact).label),
+        words.values.and,
+      ),
+    );
+  },
+  remark: ({ code, quote }, _, { words }) => (words.dialogue.remarks[code] ?? words.dialogue.remark)(quote),
+  undone: ({ readings }, _, { words }) =>
+    readings.length === 0 ? words.dialogue.undoneNothing : words.dialogue.undone(phrases(readings, words)),
+  confirmed: ({ readings }, _, { words }) => words.dialogue.confirmed(phrases(readings, words)),
+  denied: ({ readings }, _, { words }) => words.dialogue.denied(phrases(readings, words)),
+  why: ({ question, rules }, _, { pack, words }) => {
+    const asked = packQuestion(question, pack);
+    const text = asked?.text[words.language] ?? asked?.text['en'];
+    const titles = rules.map((rule) => ruleText(pack, rule, words.language)?.title ?? rule);
+    if (titles.length === 0) return [text?.why ?? '', words.dialogue.whyNow].join(' ').trim();
+    return words.dialogue.whyAsked(text?.why ?? '', joinWords(titles, words.values.and));
+  },
+  'said-so-far': ({ values }, state, context) => {
+    const items = values.map(({ fact }) => saidItem(fact, state, context));
+    return items.length === 0 ? context.words.dialogue.saidNothing : context.words.dialogue.saidSoFar(items.join('; '));
+  },
+  clamped: ({ at }, state, { pack, now, words }) =>
+    words.dialogue.clamped(showTime((at + (state.started?.shiftSeconds ?? 0)) as typeof at, pack.zone, now, words)),
+  forecast: ({ fetchedAt }, { forecast }, { pack, now, words }) =>
+    words.dialogue.forecastCame(showTime(fetchedAt, pack.zone, now, words), forecast?.attribution ?? ''),
+  dose: ({ verdicts }, state, { words }) => {
+    const last = state.verdicts[verdicts - 1]?.decision;
+    if (last?.verdict === 'do-not-spray') return words.dialogue.doseNone;
+    return last && !('needs' in last.dose) ? last.doseText : words.dialogue.doseAsked;
+  },
+};
+
+/** What the assistant says for a note. */
+export function noteText(
+  note: Extract<Note, { kind: Spoken | PlainNote }>,
+  state: State,
+  context: ViewContext,
+): string {
+  if (note.kind in sayings) return (sayings[note.kind as Spoken] as Say<Spoken>)(note as never, state, context);
+  return context.words.dialogue.plain[note.kind as PlainNote];
+}
+
+/** Readings as said back, one after the other. */
+export function phrases(readings: readonly NotedReading[], words: Catalogue): string {
+  return readings.map(({ fact, reading }) => phraseOf(fact, reading, factDefinition, words)).join('; ');
+}
+
+function saidItem(fact: FactId, state: State, { pack, now, words }: ViewContext): string {
+  const definition = factDefinition(fact);
+  const resolved = resolvedFact(standingOf(state, pack)?.facts ?? {}, fact);
+  const from = describeSource(resolved, sourceTimes(state, now), words);
+  return words.dialogue.saidItem(definition.label, describeValue(definition, resolved, words), from);
+}

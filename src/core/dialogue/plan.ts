@@ -1,0 +1,126 @@
+import { type FactId, factDefinition } from '../facts/registry/index.ts';
+import { type ResolvedFacts, resolvedFact } from '../facts/resolved.ts';
+import type { Pack, Question } from '../rules/pack-types.ts';
+import { evaluateReference } from '../rules/reference.ts';
+import type { RuleTrace, Trace } from '../rules/trace-types.ts';
+import type { CompiledRules } from '../rules/types.ts';
+import { usefulFacts } from '../verdict/useful.ts';
+import { questionsInOrder } from './asking-order.ts';
+import { deferredFacts } from './deferred.ts';
+
+/** What was answered and asked for so far. */
+export interface PlanState {
+  /** Ids of questions that are not asked again: answered, or answered by "don't know". */
+  readonly spent: ReadonlySet<string>;
+  /** True where the person wants the rest too although the answer is sure. */
+  readonly checkRest: boolean;
+  readonly wantsDose: boolean;
+  /** `no-place`: it could be fetched if the place were known. */
+  readonly forecast: 'no-place' | 'coming' | 'there' | 'failed';
+}
+
+/** What to do next. */
+export interface Plan {
+  readonly question: Question | null;
+  /** True where only the forecast under way keeps the questions from going on or ending. */
+  readonly waitsForForecast: boolean;
+  /** True where more could be asked although the answer is already sure. */
+  readonly restLeft: boolean;
+}
+
+/**
+ * The next question: the cheapest (effort, then group, then order in the pack) that can still change the verdict given what is
+ * known; null where none can. A met stop ends the questions; a met hold ends them once the stops of the season and the holds
+ * that a person lifts are known too.
+ */
+export function nextQuestion(
+  pack: Pack,
+  compiled: CompiledRules,
+  facts: ResolvedFacts,
+  state: PlanState,
+): Question | null {
+  return planOf(pack, evaluateReference(compiled, facts), facts, state).question;
+}
+
+/** The next question with what stands beside it, from the trace of the facts. */
+export function planOf(pack: Pack, trace: Trace, facts: ResolvedFacts, state: PlanState): Plan {
+  const { question, waits } = choose(pack, facts, askedRules(trace, state.checkRest), state);
+  const isSure = trace.some(({ effect, outcome }) => effect !== 'advise' && outcome === 'met');
+  const restLeft =
+    question === null &&
+    isSure &&
+    !state.checkRest &&
+    choose(pack, facts, askedRules(trace, true), state).question !== null;
+  if (question !== null || waits) return { question, waitsForForecast: waits, restLeft };
+  return { question: doseQuestion(pack, trace, facts, state), waitsForForecast: false, restLeft };
+}
+
+/** The unknown stops and holds whose facts are asked for. */
+function askedRules(trace: Trace, checkRest: boolean): RuleTrace[] {
+  const unknown = trace.filter(({ effect, outcome }) => effect !== 'advise' && outcome === 'unknown');
+  if (checkRest) return unknown;
+  if (trace.some(({ effect, outcome }) => effect === 'stop' && outcome === 'met')) return [];
+  if (!trace.some(({ effect, outcome }) => effect === 'hold' && outcome === 'met')) return unknown;
+  return unknown.filter(({ effect, lifts }) => (effect === 'stop' ? lifts === 'season' : lifts === 'person'));
+}
+
+function choose(
+  pack: Pack,
+  facts: ResolvedFacts,
+  rules: readonly RuleTrace[],
+  { spent, forecast }: PlanState,
+): { readonly question: Question | null; readonly waits: boolean } {
+  const useful = usefulFacts(rules);
+  const open = pack.questions.filter(
+    (question) => question.forDose !== true && question.form !== 'place' && !spent.has(question.id),
+  );
+  const helpful = open.filter((question) => question.facts.some((fact) => useful.has(fact)));
+  const byForecast = [...useful].some(forecastMayTell);
+  const place = pack.questions.find(
+    ({ id, form, facts: asked }) =>
+      form === 'place' && !spent.has(id) && asked.some((fact) => !resolvedFact(facts, fact).known),
+  );
+  const placeHelps =
+    place !== undefined && ((forecast === 'no-place' && byForecast) || place.facts.some((fact) => useful.has(fact)));
+  const holdsBack = forecast === 'coming' || (forecast === 'no-place' && place !== undefined);
+  const candidates = helpful.filter(
+    ({ facts: asked }) => !holdsBack || asked.some((fact) => useful.has(fact) && !forecastMayTell(fact)),
+  );
+  if (placeHelps) candidates.push(place);
+  return {
+    question: cheapest(inTurn(candidates, useful, rules), pack),
+    waits: forecast === 'coming' && candidates.length === 0 && helpful.length > 0,
+  };
+}
+
+/** The candidates without those that only settle facts whose turn has not come. */
+function inTurn(
+  candidates: readonly Question[],
+  useful: ReadonlySet<FactId>,
+  rules: readonly RuleTrace[],
+): readonly Question[] {
+  const askable = new Set(candidates.flatMap(({ facts }) => facts));
+  const deferred = deferredFacts(rules, askable);
+  return candidates.filter(
+    ({ form, facts }) => form === 'place' || facts.some((fact) => useful.has(fact) && !deferred.has(fact)),
+  );
+}
+
+/** True for a fact that a forecast may tell, so that nobody is asked before it has come or failed. */
+function forecastMayTell(fact: FactId): boolean {
+  const { obtained } = factDefinition(fact);
+  return obtained.includes('forecast') || obtained.includes('derived');
+}
+
+function doseQuestion(pack: Pack, trace: Trace, facts: ResolvedFacts, { wantsDose, spent }: PlanState) {
+  if (!wantsDose || trace.some(({ effect, outcome }) => effect === 'stop' && outcome === 'met')) return null;
+  const open = pack.questions.filter(
+    ({ id, forDose, facts: asked }) =>
+      forDose === true && !spent.has(id) && asked.some((fact) => !resolvedFact(facts, fact).known),
+  );
+  return cheapest(open, pack);
+}
+
+function cheapest(questions: readonly Question[], pack: Pack): Question | null {
+  return questionsInOrder(pack).find((question) => questions.includes(question)) ?? null;
+}

@@ -1,0 +1,51 @@
+import { confirm } from './confirm.ts';
+import type { FoldContext } from './context.ts';
+import type { EventStamp, RequestedEvent } from './events.ts';
+import { moveTo, note } from './note-down.ts';
+import { openQuestion, packQuestion } from './open-question.ts';
+import { keptOnLookingAgain } from './spent.ts';
+import { standingOf } from './standing.ts';
+import { fieldDevice, type State } from './state.ts';
+
+type Request = RequestedEvent['request'];
+type Carry = (state: State, event: EventStamp, context: FoldContext) => State;
+
+const carries: Readonly<Record<Request, Carry>> = {
+  'why-asked': (state, event, { pack }) => {
+    const open = openQuestion(state, pack);
+    const question = packQuestion(open?.id ?? null, pack);
+    if (question === null) return note(state, event, { kind: 'no-question' });
+    const rules = standingOf(state, pack)?.trace ?? [];
+    const deciding = rules.filter(
+      ({ effect, outcome, facts }) =>
+        effect !== 'advise' && outcome === 'unknown' && question.facts.some((fact) => facts.includes(fact)),
+    );
+    return note(state, event, { kind: 'why', question: question.id, rules: deciding.map(({ rule }) => rule) });
+  },
+  'what-said': (state, event) => {
+    const newest = new Map(
+      state.observations
+        .filter(({ device, reading }) => device !== fieldDevice && reading.type !== 'does-not-know')
+        .map((one) => [one.fact, { fact: one.fact, event: one.event }]),
+    );
+    return note(state, event, { kind: 'said-so-far', values: [...newest.values()] });
+  },
+  'check-the-rest': (state, event) =>
+    moveTo(note({ ...state, checkRest: true }, event, { kind: 'checking-rest' }), event),
+  'look-again': (state, event, { pack }) => {
+    const moved = moveTo({ ...state, looks: state.looks + 1, checkRest: false }, event);
+    const facts = standingOf(moved, pack)?.facts ?? {};
+    const kept = { ...moved, answered: keptOnLookingAgain(state.answered, pack, facts) };
+    return note(kept, event, { kind: 'look-again' });
+  },
+  dose: (state, event) => note({ ...state, wantsDose: true }, event, { kind: 'dose', verdicts: state.verdicts.length }),
+  'verdict-now': (state, event) =>
+    moveTo(note({ ...state, wantsVerdict: true }, event, { kind: 'verdict-asked' }), event),
+  confirm: (state, event, { pack }) => confirm(state, event, true, pack),
+  deny: (state, event, { pack }) => confirm(state, event, false, pack),
+};
+
+/** Carries out a request that is no answer. */
+export function request(state: State, event: EventStamp, kind: Request, context: FoldContext): State {
+  return carries[kind](state, event, context);
+}

@@ -1,0 +1,37 @@
+import type { Pack } from '../rules/pack-types.ts';
+import type { RuleTrace, Trace } from '../rules/trace-types.ts';
+import type { EpochSeconds } from '../units/brands.ts';
+import { secondsOf } from '../words/times.ts';
+import type { VerdictGivenEvent } from './events.ts';
+import { type Standing, standingOf } from './standing.ts';
+import type { State } from './state.ts';
+
+/** The newest verdict and whether it still stands. */
+export interface StandingVerdict {
+  readonly given: VerdictGivenEvent;
+  /** `old`: a spray-today past its time; `stale`: what was said since may change it. */
+  readonly is: 'standing' | 'old' | 'stale';
+}
+
+/** The newest verdict at a moment of the conversation; null before the first. A spray-today is withdrawn when it grows old. */
+export function standingVerdict(state: State, pack: Pack, now: EpochSeconds): StandingVerdict | null {
+  const standing = standingOf(state, pack);
+  const last = state.verdicts.findLast(({ tag }) => tag === standing?.tag) ?? state.verdicts.at(-1);
+  if (standing === null || !last) return null;
+  const { verdict, validUntil } = last.decision;
+  if (!stillHolds(last, standing)) return { given: last, is: 'stale' };
+  const isOld = verdict === 'spray-today' && validUntil !== null && secondsOf(validUntil) <= now;
+  return { given: last, is: isOld ? 'old' : 'standing' };
+}
+
+function stillHolds({ tag, decision }: VerdictGivenEvent, standing: Standing): boolean {
+  if (standing.doubtful !== null) return false;
+  return tag === standing.tag || blocking(decision.trace) === blocking(standing.trace);
+}
+
+function blocking(trace: Trace): string {
+  return trace
+    .filter(({ effect }) => effect !== 'advise')
+    .map(({ rule, outcome }: RuleTrace) => `${rule} ${outcome}`)
+    .join();
+}

@@ -1,0 +1,104 @@
+import { localDate } from '../facts/local-day.ts';
+import type { FactId } from '../facts/registry/index.ts';
+import { resolveFacts } from '../facts/resolve.ts';
+import type { ResolvedFacts } from '../facts/resolved.ts';
+import type { Unknown } from '../facts/types.ts';
+import { compileRules } from '../rules/compile.ts';
+import type { Pack } from '../rules/pack-types.ts';
+import { evaluateReference } from '../rules/reference.ts';
+import type { Trace } from '../rules/trace-types.ts';
+import type { CompiledRules } from '../rules/types.ts';
+import type { EpochSeconds } from '../units/brands.ts';
+import { verdictWord } from '../verdict/verdict-of.ts';
+import { conflictsOf } from './conflicts.ts';
+import { forecastStage } from './forecast-need.ts';
+import { type Plan, planOf } from './plan.ts';
+import { spentQuestions } from './spent.ts';
+import type { State, StateObservation } from './state.ts';
+import { tagOf } from './tag.ts';
+
+/** What a state comes to under a pack: facts, trace, tag, what to ask. */
+export interface Standing {
+  readonly at: EpochSeconds;
+  readonly facts: ResolvedFacts;
+  readonly compiled: CompiledRules;
+  readonly trace: Trace;
+  readonly tag: string;
+  readonly conflicts: ReadonlyMap<FactId, readonly StateObservation[]>;
+  readonly plan: Plan;
+  /** Understood with doubt, and spray today rests on it: read back first. */
+  readonly doubtful: StateObservation | null;
+}
+
+const compiledByDay = new WeakMap<Pack, Map<string, CompiledRules>>();
+const standings = new WeakMap<State, { readonly pack: Pack; readonly standing: Standing | null }>();
+
+/** What a state comes to; null before the start. The same state and pack give the same object. */
+export function standingOf(state: State, pack: Pack): Standing | null {
+  const known = standings.get(state);
+  if (known?.pack === pack) return known.standing;
+  const standing = state.at === null ? null : workOut(state, state.at, pack);
+  standings.set(state, { pack, standing });
+  return standing;
+}
+
+/** The rules of a pack on the day of a moment in the pack's zone; compiled once a day and pack. */
+export function compiledFor(pack: Pack, at: EpochSeconds): CompiledRules {
+  const days = compiledByDay.get(pack) ?? new Map<string, CompiledRules>();
+  compiledByDay.set(pack, days);
+  const day = localDate(at, pack.zone);
+  const compiled = days.get(day) ?? compileRules(pack, day);
+  days.set(day, compiled);
+  return compiled;
+}
+
+function workOut(state: State, at: EpochSeconds, pack: Pack): Standing {
+  const compiled = compiledFor(pack, at);
+  const { parameters } = compiled;
+  const matters = new Set(
+    compiled.rules.flatMap((one) => (one.rule.effect === 'advise' ? [] : factsOf(one.condition))),
+  );
+  const conflicts = conflictsOf({ observations: state.observations, at, zone: pack.zone, parameters, matters });
+  const judge = (observations: readonly StateObservation[]) => {
+    const settled = observations.filter(({ fact }) => !conflicts.has(fact));
+    const resolved = resolveFacts({ observations: settled, forecast: state.forecast, at, zone: pack.zone, parameters });
+    const facts = { ...resolved, ...Object.fromEntries([...conflicts.keys()].map((fact) => [fact, inConflict])) };
+    return { facts, trace: evaluateReference(compiled, facts) };
+  };
+  const { facts, trace } = judge(state.observations);
+  return {
+    at,
+    facts,
+    compiled,
+    trace,
+    tag: tagOf(pack.hash, facts),
+    conflicts,
+    plan: planOf(pack, trace, facts, {
+      spent: spentQuestions(state.answered, pack, facts),
+      checkRest: state.checkRest,
+      wantsDose: state.wantsDose,
+      forecast: forecastStage(state, facts, parameters),
+    }),
+    doubtful: verdictWord(trace) === 'spray-today' ? restsOnDoubt(state.observations, judge) : null,
+  };
+}
+
+const inConflict: Unknown = { known: false, reason: 'in-conflict' };
+
+function restsOnDoubt(
+  observations: readonly StateObservation[],
+  judge: (observations: readonly StateObservation[]) => { readonly trace: Trace },
+): StateObservation | null {
+  const doubtful = observations.filter((one) => one.doubtful);
+  return (
+    doubtful.find((one) => verdictWord(judge(observations.filter((other) => other !== one)).trace) !== 'spray-today') ??
+    (doubtful.length > 1 && verdictWord(judge(observations.filter((one) => !one.doubtful)).trace) !== 'spray-today'
+      ? (doubtful[0] ?? null)
+      : null)
+  );
+}
+
+function factsOf(condition: CompiledRules['rules'][number]['condition']): FactId[] {
+  if (condition.kind === 'comparison') return [condition.fact];
+  return 'member' in condition ? factsOf(condition.member) : condition.members.flatMap(factsOf);
+}

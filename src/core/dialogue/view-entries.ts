@@ -1,0 +1,74 @@
+import type { ErrorReport } from '../errors/coded-error.ts';
+import { type FactId, factDefinition } from '../facts/registry/index.ts';
+import type { Catalogue } from '../words/catalogue.ts';
+import { showWhole } from '../words/numbers.ts';
+import { joinWords, unitSuffix } from '../words/units.ts';
+import { inLanguage } from './decision.ts';
+import type { AnsweredEvent } from './events.ts';
+import { noteText, phrases } from './note-texts.ts';
+import type { Note } from './notes.ts';
+import { packQuestion } from './open-question.ts';
+import { standingOf } from './standing.ts';
+import type { State } from './state.ts';
+import type { ViewContext } from './view-context.ts';
+import { questionText } from './view-question.ts';
+import type { Entry } from './view-types.ts';
+import { verdictView } from './view-verdict.ts';
+
+/** The log as shown, oldest first. */
+export function entriesOf(state: State, context: ViewContext): Entry[] {
+  return state.notes.map((note, index) => entryOf(note, `${note.event}/${index}`, state, context));
+}
+
+function entryOf(note: Note, id: string, state: State, context: ViewContext): Entry {
+  const { words } = context;
+  const undone = state.undone.has(note.event);
+  switch (note.kind) {
+    case 'typed':
+      return { kind: 'person', id, text: note.text, undone };
+    case 'pressed':
+      return { kind: 'person', id, text: answerText(note.answer, context), undone };
+    case 'requested':
+      return { kind: 'person', id, text: words.dialogue.person[note.request], undone };
+    case 'understood': {
+      const said = note.correction ? words.dialogue.corrected : words.dialogue.understood;
+      return { kind: 'understood', id, text: said(phrases(note.readings, words)), undo: note.event, undone };
+    }
+    case 'question':
+      return { kind: 'question', id, text: questionText(note.text, context) };
+    case 'error':
+      return { kind: 'error', id, error: note.error, text: errorText(note.error, words) };
+    case 'verdict':
+      return verdictEntry(note.index, id, state, context);
+    default:
+      return { kind: 'said', id, text: noteText(note, state, context) };
+  }
+}
+
+function verdictEntry(index: number, id: string, state: State, context: ViewContext): Entry {
+  const given = state.verdicts[index];
+  if (!given) return { kind: 'said', id, text: context.words.dialogue.earlierVerdict };
+  const isNewest = index === state.verdicts.length - 1;
+  const canCheckRest = standingOf(state, context.pack)?.plan.restLeft ?? false;
+  return { kind: 'verdict', id, verdict: verdictView(given, state, context, isNewest ? { canCheckRest } : null) };
+}
+
+function errorText({ says, expected, came, next }: ErrorReport, words: Catalogue): string {
+  return words.dialogue.failed(says, expected, came, next);
+}
+
+/** What a person's press amounts to in words: the buttons' labels, the numbers with their unit, or "I don't know". */
+function answerText({ question, choices, numbers, doesNotKnow }: AnsweredEvent, { pack, words }: ViewContext): string {
+  const { dialogue } = words;
+  if (doesNotKnow) return dialogue.person.doesNotKnow;
+  const offered = packQuestion(question, pack)?.choices ?? [];
+  const plain: Readonly<Record<string, string>> = { yes: dialogue.yes, no: dialogue.no };
+  const labels = choices.map((id) => {
+    const choice = offered.find((one) => one.id === id);
+    return choice ? inLanguage(choice.label, words.language) : (plain[id] ?? id);
+  });
+  const values = Object.entries(numbers).map(
+    ([fact, value]) => `${showWhole(value)}${unitSuffix(factDefinition(fact as FactId)?.unit ?? null, words)}`,
+  );
+  return joinWords([...labels, ...values], words.values.and) || dialogue.person.nothing;
+}

@@ -1,0 +1,91 @@
+import { type FactId, factDefinition } from '../facts/registry/index.ts';
+import type { Question } from '../rules/pack-types.ts';
+import type { Catalogue } from '../words/catalogue.ts';
+import { phraseOf } from '../words/phrases.ts';
+import { capital, joinWords } from '../words/units.ts';
+import { describeReading } from '../words/values.ts';
+import { inLanguage } from './decision.ts';
+import type { NotedReading, QuestionNote } from './notes.ts';
+import { type OpenQuestion, packQuestion, questionNote } from './open-question.ts';
+import type { State } from './state.ts';
+import type { ViewContext } from './view-context.ts';
+import type { NumberBoxView, QuestionView } from './view-types.ts';
+
+/** The open question as shown, with its buttons and boxes. */
+export function questionView(open: OpenQuestion, state: State, context: ViewContext): QuestionView {
+  const { pack, words } = context;
+  const ask = questionText(questionNote(open, state, pack), context);
+  if (open.kind !== 'pack') return confirmView(open, ask, context);
+  const { question } = open;
+  const text = question.text[words.language] ?? question.text['en'];
+  return {
+    id: question.id,
+    ask,
+    why: text?.why ?? '',
+    how: text?.how ?? '',
+    form: question.form,
+    choices: (question.choices ?? []).map(({ id, label, help }) => ({
+      id,
+      label: inLanguage(label, words.language),
+      help: help ? inLanguage(help, words.language) : null,
+    })),
+    boxes: boxesOf(question),
+  };
+}
+
+/** The sentence by which a question is put. */
+export function questionText(asked: QuestionNote, { pack, words }: ViewContext): string {
+  if (asked.kind !== 'pack') {
+    const what = phraseOf(asked.readings.fact, asked.readings.reading, factDefinition, words);
+    if (asked.kind === 'unusual') return words.dialogue.confirmUnusual(capital(what));
+    return words.dialogue.confirmDoubtful(asked.quote ?? what, what);
+  }
+  const question = pack.questions.find(({ id }) => id === asked.question);
+  const ask = question ? (question.text[words.language] ?? question.text['en'])?.ask : undefined;
+  return [...conflictText(asked.conflict, words), ask ?? asked.question].join(' ');
+}
+
+function conflictText(conflict: readonly NotedReading[], words: Catalogue): string[] {
+  const facts = [...new Set(conflict.map(({ fact }) => fact))];
+  return facts.map((fact) => {
+    const definition = factDefinition(fact);
+    const values = conflict
+      .filter((one) => one.fact === fact)
+      .map(({ reading }) => describeReading(definition, reading, words));
+    return words.dialogue.confirmConflict(definition.label, joinWords(values, words.values.and));
+  });
+}
+
+function confirmView(
+  open: Extract<OpenQuestion, { kind: 'unusual' | 'doubtful' }>,
+  ask: string,
+  { pack, words }: ViewContext,
+): QuestionView {
+  const { dialogue } = words;
+  const fact = open.kind === 'unusual' ? open.unusual.fact : open.observation.fact;
+  const isNumber = factDefinition(fact).type === 'number' && packQuestion(open.id, pack) !== null;
+  return {
+    id: open.id,
+    ask,
+    why: open.kind === 'unusual' ? dialogue.confirmWhyUnusual : dialogue.confirmWhyDoubtful,
+    how: dialogue.confirmHow,
+    form: 'confirm',
+    choices: [
+      { id: 'yes', label: dialogue.yes, help: null },
+      { id: 'no', label: dialogue.no, help: null },
+    ],
+    boxes: isNumber ? [boxOf(fact)] : [],
+  };
+}
+
+function boxesOf({ form, facts }: Question): NumberBoxView[] {
+  if (form !== 'number' && form !== 'place') return [];
+  return facts.filter((fact) => factDefinition(fact).type === 'number').map(boxOf);
+}
+
+function boxOf(fact: FactId): NumberBoxView {
+  const { label, unit, range, shownDecimals = 1 } = factDefinition(fact);
+  const [low, high] = range ?? [null, null];
+  const decimals = fact === 'field.latitude' || fact === 'field.longitude' ? 4 : shownDecimals;
+  return { fact, label, unit, low, high, step: Number((10 ** -decimals).toFixed(decimals)) };
+}

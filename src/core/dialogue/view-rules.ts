@@ -1,0 +1,55 @@
+import { factDefinition } from '../facts/registry/index.ts';
+import { resolvedFact } from '../facts/resolved.ts';
+import type { Pack } from '../rules/pack-types.ts';
+import type { RuleTrace } from '../rules/trace-types.ts';
+import type { Catalogue } from '../words/catalogue.ts';
+import { describeParameter } from '../words/fill.ts';
+import { describeOutcome } from '../words/labels.ts';
+import { comparisonsIn, describeMargins } from '../words/margins.ts';
+import { describeSource } from '../words/sources.ts';
+import { secondsOf } from '../words/times.ts';
+import { describeValue } from '../words/values.ts';
+import type { Decision } from './decision-types.ts';
+import { compiledFor } from './standing.ts';
+import type { RuleView } from './view-types.ts';
+import { ruleText } from './worded-reason.ts';
+
+/** Every rule of a decision in words: outcome, facts with their source, limits with theirs, margins. Pack order of ids. */
+export function ruleViews(decision: Decision, pack: Pack, words: Catalogue): RuleView[] {
+  return decision.trace.map((rule) => ruleView(rule, decision, pack, words));
+}
+
+function ruleView(rule: RuleTrace, decision: Decision, pack: Pack, words: Catalogue): RuleView {
+  const { rule: id, effect, authority, outcome } = rule;
+  const written = pack.rules.find((one) => one.id === id);
+  const at = secondsOf(decision.at);
+  const { parameters } = compiledFor(pack, at);
+  const times = { now: at, forecastFetchedAt: decision.forecast && secondsOf(decision.forecast.fetchedAt) };
+  return {
+    rule: id,
+    title: ruleText(pack, id, words.language)?.title ?? id,
+    outcome,
+    outcomeText: describeOutcome(effect, outcome, words),
+    effect,
+    authority,
+    source: written?.source ?? '',
+    why: written?.why ?? '',
+    facts: rule.facts.map((fact) => {
+      const definition = factDefinition(fact);
+      const resolved = resolvedFact(decision.facts, fact);
+      const value = describeValue(definition, resolved, words, limitsOf(rule, fact));
+      return { fact, label: definition.label, value, from: describeSource(resolved, times, words) };
+    }),
+    limits: rule.parameters.flatMap((parameter) => {
+      const found = parameters.get(parameter);
+      return found ? [{ parameter, value: describeParameter(found, words), source: found.source }] : [];
+    }),
+    margins: describeMargins(rule, factDefinition, words),
+  };
+}
+
+function limitsOf(rule: RuleTrace, fact: string): number[] {
+  return comparisonsIn(rule.condition).flatMap((one) =>
+    one.fact === fact && one.limit.kind === 'number' ? [one.limit.value] : [],
+  );
+}

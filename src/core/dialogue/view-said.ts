@@ -1,0 +1,27 @@
+import { type FactId, factDefinition } from '../facts/registry/index.ts';
+import { resolvedFact } from '../facts/resolved.ts';
+import { describeSource } from '../words/sources.ts';
+import { describeValue } from '../words/values.ts';
+import { standingOf } from './standing.ts';
+import type { State } from './state.ts';
+import { sourceTimes, type ViewContext } from './view-context.ts';
+import type { SaidView } from './view-types.ts';
+
+/** What was told, one line a fact, in the order in which the facts were first told, with the event to undo. */
+export function saidViews(state: State, { pack, now, words }: ViewContext): SaidView[] {
+  const standing = standingOf(state, pack);
+  if (standing === null) return [];
+  const newest = new Map<FactId, string>();
+  for (const { fact, event } of state.observations) newest.set(fact, event);
+  return [...newest].map(([fact, event]) => {
+    const definition = factDefinition(fact);
+    const resolved = resolvedFact(standing.facts, fact);
+    return {
+      fact,
+      label: definition.label,
+      value: describeValue(definition, resolved, words),
+      from: describeSource(resolved, sourceTimes(state, now), words),
+      undo: event === state.started?.id ? null : event,
+    };
+  });
+}

@@ -1,0 +1,39 @@
+import { describeChange } from '../words/change.ts';
+import { describeForecast, describePack, describeValidUntil } from '../words/forecast.ts';
+import { jobsOf } from '../words/jobs.ts';
+import type { VerdictGivenEvent } from './events.ts';
+import type { State } from './state.ts';
+import type { ViewContext } from './view-context.ts';
+import { ruleViews } from './view-rules.ts';
+import type { VerdictView } from './view-types.ts';
+
+/** A verdict as shown. `isNewest` unfolds its rules and what can be done with it; older ones keep their sentences alone. */
+export function verdictView(
+  given: VerdictGivenEvent,
+  state: State,
+  { pack, now, words }: ViewContext,
+  newest: { readonly canCheckRest: boolean } | null,
+): VerdictView {
+  const { decision } = given;
+  const before = state.verdicts[state.verdicts.indexOf(given) - 1]?.decision;
+  const moment = { now, zone: pack.zone };
+  return {
+    verdict: decision.verdict,
+    headline: decision.headline,
+    why: decision.why,
+    reasons: decision.reasons,
+    advice: decision.advice,
+    jobs: jobsOf(decision.reasons),
+    doseText: decision.doseText,
+    doseNeeds: decision.verdict !== 'do-not-spray' && 'needs' in decision.dose,
+    cautions: decision.cautions,
+    forecastText: describeForecast(decision.forecast, moment, words),
+    packText: describePack(decision.pack, words),
+    at: decision.at,
+    validUntil: decision.validUntil,
+    validUntilText: describeValidUntil(decision.validUntil, moment, words),
+    canCheckRest: newest?.canCheckRest ?? false,
+    change: before ? describeChange(before, decision, words) : null,
+    rules: newest ? ruleViews(decision, pack, words) : [],
+  };
+}
