@@ -93,6 +93,18 @@ describe('drains run where rain less evapotranspiration passes the deficit by mo
     expect(drains(given, rain(6))).toMatchObject(known('yes'));
   });
 
+  test('of two bands the wetter counts at both ends', () => {
+    // Measured 43 down to 1 mm lacking, felt 30 down to 10 mm: 30 down to 1 mm.
+    const given = {
+      'soil.fieldCapacityPercent': [60, 80, 99],
+      'soil.feel': 'moist',
+      'field.texture': 'clay-loam',
+    } as const;
+    expect(drains(given, rain(5.9))).toMatchObject(known('no'));
+    expect(drains(given, rain(7))).toMatchObject(known('yes', 'no'));
+    expect(drains(given, rain(35.1))).toMatchObject(known('yes'));
+  });
+
   test('evapotranspiration of the young crop is taken off', () => {
     expect(drains({ 'soil.feel': 'at-capacity' }, rain(9, {}, 7.8 / 168))).toMatchObject(known('yes'));
     expect(drains({ 'soil.feel': 'at-capacity' }, rain(9, {}, 8.2 / 168))).toMatchObject(known('no'));
@@ -119,6 +131,10 @@ describe('drains run where rain less evapotranspiration passes the deficit by mo
       columns: { precipitationMm: (time) => (time === hoursAfter(at, 3) ? 6 : 0), et0Mm: 0.05 },
     });
     expect(drains({ 'soil.feel': 'at-capacity' }, early)).toMatchObject(known('yes'));
+    const perhaps = rain(0, {
+      columns: { precipitationMm: (time) => (time === hoursAfter(at, 3) ? 4.5 : 0), et0Mm: 0.05 },
+    });
+    expect(drains({ 'soil.feel': 'at-capacity' }, perhaps, testParameters())).toMatchObject(known('yes', 'no'));
   });
 });
 
@@ -137,6 +153,11 @@ describe('what the forecast does not reach', () => {
     expect(drains(given, gap(50))).toMatchObject({ known: false, reason: 'forecast-gap' });
     expect(drains(given, gap(169))).toMatchObject(known('no'));
     expect(drains(given, gap(-3), parameters, 5)).toMatchObject(known('no'));
+  });
+
+  test('a forecast that only begins later leaves it unknown', () => {
+    const later = rain(0, { from: hoursAfter(at, 2), hours: 200 });
+    expect(drains(given, later)).toMatchObject({ known: false, reason: 'forecast-gap' });
   });
 
   test('without evapotranspiration, without a forecast or without the soil it is not told', () => {

@@ -159,6 +159,11 @@ describe('precision', () => {
     expect(fact).toMatchObject({ value: 11, low: 11, high: 11, note: 'cautious end of the band 8 to 11' });
   });
 
+  test('a forecast told in words keeps its band: no choice straddles a limit', () => {
+    const observations = [seen('rain.next48hMm', number(12, [10, 500]), 0, 'told')];
+    expect(resolveFacts({ ...base, observations })['rain.next48hMm']).toMatchObject({ value: 12, low: 10, high: 500 });
+  });
+
   const numberIds = factIds.filter((id) => {
     const definition = factDefinition(id);
     return definition.type === 'number' && definition.cautiousEnd === undefined;

@@ -34,10 +34,13 @@ export function nextSunMark(
   hoursBeforeSunset: number,
   hoursAfterSunrise: number,
 ): EpochSeconds | null {
-  const days = [sunTimes(place, at), sunTimes(place, epochSeconds(at + 24 * hourSeconds))];
-  const marks = days.flatMap(({ sunrise, sunset }) => [
-    sunrise === null ? null : epochSeconds(sunrise + hoursAfterSunrise * hourSeconds),
-    sunset === null ? null : epochSeconds(sunset - hoursBeforeSunset * hourSeconds),
-  ]);
-  return earliest(...marks.filter((mark) => mark !== null && mark > at));
+  const marksOf = (day: EpochSeconds) => {
+    const { sunrise, sunset } = sunTimes(place, day);
+    const marks = [
+      sunrise === null ? null : epochSeconds(sunrise + hoursAfterSunrise * hourSeconds),
+      sunset === null ? null : epochSeconds(sunset - hoursBeforeSunset * hourSeconds),
+    ];
+    return earliest(...marks.filter((mark) => mark !== null && mark > at));
+  };
+  return marksOf(at) ?? marksOf(epochSeconds(at + 24 * hourSeconds));
 }
