@@ -8,7 +8,7 @@ export interface BeaufortForce {
   readonly at10mKmh: readonly [number, number];
 }
 
-/** The Beaufort scale of wind force (WMO, Manual on Codes, WMO-No. 306, code table 1100; km/h as printed, whole numbers). */
+/** The Beaufort scale of wind force (World Meteorological Organization; whole km/h as printed). */
 export const beaufortScale: readonly BeaufortForce[] = [
   { force: 0, words: 'calm', at10mKmh: [0, 1] },
   { force: 1, words: 'light air', at10mKmh: [1, 5] },

@@ -31,7 +31,7 @@ const perAcre = (amount: string): readonly [string, string] => [`${amount}e4`, s
 /**
  * Every unit that can be converted, by its symbol. The yard (0.9144 m), pound (0.45359237 kg) and what follows from them:
  * international yard and pound agreement 1959; imperial gallon 4.54609 L: UK Units of Measurement Regulations 1995; US gallon
- * 231 cubic inches and acre of 4,840 square yards: NIST Special Publication 811, Appendix B; knot 1.852 km/h: SI Brochure.
+ * 231 cubic inches and acre of 4,840 square yards: NIST Special Publication 811, Appendix B; knot 1.852 km/h: SI Brochure, 8th edition, Table 8.
  */
 export const unitTable = {
   C: { kind: 'temperature' },

@@ -16,7 +16,7 @@ const rows: readonly [number, UnitId, UnitId, number, number, string][] = [
   [9.8, 'C', 'C', 9.8, 0, nist],
   [36, 'km/h', 'm/s', 10, 0, exact],
   [1, 'mph', 'km/h', 1.609344, 0, nist],
-  [1, 'kn', 'km/h', 1.852, 0, 'SI Brochure, Table 8 footnote'],
+  [1, 'kn', 'km/h', 1.852, 0, 'SI Brochure, 8th edition, Table 8'],
   [1, 'kn', 'm/s', 0.514444, 1e-6, nist],
   [1, 'mph', 'm/s', 0.44704, 0, nist],
   [12, 'in', 'ft', 1, 0, exact],

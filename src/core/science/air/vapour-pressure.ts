@@ -28,7 +28,7 @@ export function vapourPressureOfAir(temperatureC: number, humidityPercent: numbe
   return (saturationVapourPressure(temperatureC) * inRange('a relative humidity', humidityPercent, 0, 100, '%')) / 100;
 }
 
-/** Dew point in C for an actual vapour pressure of 0.01 to 20 kPa: the inverse of eq. 11 (FAO-56 Annex 3, eq. 3-11). */
+/** Dew point in C for an actual vapour pressure of 0.01 to 20 kPa: the inverse of eq. 11 (FAO-56 Annex 3). */
 export function dewPoint(vapourPressureKPa: number): number {
   const log = Math.log(inRange('a vapour pressure', vapourPressureKPa, 0.01, 20, 'kPa'));
   return (116.91 + 237.3 * log) / (16.78 - log);
