@@ -1,8 +1,8 @@
 import type { ConversationEvent } from '../../core/dialogue/events.ts';
+import { isSameEvent } from '../../core/dialogue/same-event.ts';
 import { codedError } from '../../core/errors/coded-error.ts';
 import type { EpochSeconds } from '../../core/units/brands.ts';
 import type { ConversationStore, ConversationSummary, StoredConversation } from './conversation-store.ts';
-import { isSameEvent } from './same-event.ts';
 
 /** How much the store in memory keeps. */
 export interface MemoryLimits {

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 
-export type { FieldOffer, ServerMessage, ServerMessageType } from './server-messages.ts';
+export type { FieldOffer, Notice, ServerMessage, ServerMessageType } from './server-messages.ts';
 
 /** Version of the socket protocol; a client of another version is told to reload. */
 export const protocolVersion = 1;

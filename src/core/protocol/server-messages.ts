@@ -27,7 +27,12 @@ export type ServerMessage =
   | { readonly type: 'view'; readonly view: ConversationView }
   /** `of` is the id of the event that it answers; null where it answers none. */
   | { readonly type: 'error'; readonly error: ErrorReport; readonly of: string | null }
+  /** The person asked for another field, or to leave. */
+  | { readonly type: 'notice'; readonly notice: Notice }
   | { readonly type: 'alive' };
+
+/** What a person asked for that is not the conversation's own affair. */
+export type Notice = 'choose-field' | 'leave';
 
 /** Kind of a server message. */
 export type ServerMessageType = ServerMessage['type'];
@@ -47,5 +52,6 @@ export const serverMessageSchemas: { readonly [K in ServerMessageType]: z.ZodTyp
   }),
   view: z.strictObject({ type: z.literal('view'), view: viewSchema }),
   error: z.strictObject({ type: z.literal('error'), error: errorReportSchema, of: z.string().nullable() }),
+  notice: z.strictObject({ type: z.literal('notice'), notice: z.enum(['choose-field', 'leave']) }),
   alive: z.strictObject({ type: z.literal('alive') }),
 };

@@ -13,6 +13,11 @@ export const protocolErrors = {
   },
   MESSAGE_BAD_TEXT: { says: 'The message is not valid UTF-8.', next: reload, closeCode: 1007 },
   MESSAGE_BAD_FRAME: { says: 'A frame breaks the socket standard.', next: reload, closeCode: 1002 },
+  MESSAGE_IN_PIECES: {
+    says: 'The message came in more pieces than the server takes.',
+    next: 'Send a message as one frame.',
+    closeCode: 1008,
+  },
   MESSAGE_TOO_LARGE: {
     says: 'The message is larger than the protocol allows.',
     next: 'Say it in fewer words.',

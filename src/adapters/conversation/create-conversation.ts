@@ -1,0 +1,130 @@
+import type { ConversationEvent, Effect, EventStamp, StartedEvent } from '../../core/dialogue/events.ts';
+import type { ConversationView } from '../../core/dialogue/view-types.ts';
+import { codedError, type ErrorReport, isLoamwardError, reportOf } from '../../core/errors/coded-error.ts';
+import type { EventMessage } from '../../core/protocol/messages.ts';
+import { epochSeconds } from '../../core/units/brands.ts';
+import { type CarriedEffect, carryOut } from './carry-out.ts';
+import { eventOfMessage, startedEvent } from './event-of-message.ts';
+import { offeredField, requireField } from './offered-fields.ts';
+import type {
+  ConversationListener,
+  ConversationMeans,
+  ConversationState,
+  DialogueStep,
+  RunningConversation,
+} from './types.ts';
+
+/** Device name in the stamps of events that the runner itself makes. */
+export const runnerDevice = 'runner';
+
+/**
+ * Holds one conversation: turns messages into events, applies them one after another, carries out the effects and feeds their
+ * results back. With `restored` it goes on from kept events, and asks again for what was still under way.
+ */
+export function createConversation<C extends ConversationState>(
+  means: ConversationMeans<C>,
+  restored: readonly ConversationEvent[] = [],
+): RunningConversation {
+  const { dialogue, clock, fields, pack } = means;
+  const opened = dialogue.open(restored, clock.now());
+  let state = opened.conversation;
+  let count = restored.reduce((most, each) => (each.device === runnerDevice ? Math.max(most, each.count) : most), 0);
+  const listeners = new Set<ConversationListener>();
+  const running = new Set<Promise<void>>();
+  let turn: Promise<unknown> = Promise.resolve();
+
+  const stamp = (): EventStamp => {
+    count += 1;
+    const at = Math.max(clock.now(), state.events.at(-1)?.at ?? 0);
+    return { id: means.newId(), at: epochSeconds(at), device: runnerDevice, count };
+  };
+  const started = (): StartedEvent | undefined => state.events.findLast((event) => event.kind === 'started');
+  const view = (): ConversationView | null => (started() ? dialogue.viewOf(state, clock.now()) : null);
+  const tell = (say: (listener: ConversationListener) => void): void => {
+    for (const listener of [...listeners]) say(listener);
+  };
+  const tellView = (): void => {
+    const now = listeners.size > 0 ? view() : null;
+    if (now) tell((listener) => listener.onView(now));
+  };
+  /** Events are applied strictly one after another, however long keeping one takes. */
+  const inTurn = <T>(work: () => Promise<T>): Promise<T> => {
+    const mine = turn.then(work);
+    turn = mine.catch(() => {});
+    return mine;
+  };
+  const apply = async (event: ConversationEvent): Promise<ErrorReport | null> => {
+    const next: DialogueStep<C> = dialogue.step(state, event, clock.now());
+    if (next.refused) return next.refused;
+    const fresh = newEvents(state.events, next.conversation.events);
+    if (fresh.length > 0) await means.keep?.(fresh);
+    state = next.conversation;
+    for (const effect of next.effects) await see(effect);
+    if (fresh.length > 0) tellView();
+    return null;
+  };
+  const see = async (effect: Effect): Promise<void> => {
+    if (effect.kind === 'choose-field' || effect.kind === 'leave') {
+      tell((listener) => listener.onNotice(effect.kind));
+    } else if (effect.kind === 'restart') {
+      const field = started()?.field ?? null;
+      const same = offeredField(fields, field?.id ?? null) ?? (field && { profile: field, inventedNow: null });
+      await apply(startedEvent(stamp(), { field: same, pack }));
+    } else launch(effect);
+  };
+  const launch = (effect: CarriedEffect): void => {
+    const begun = started();
+    const field = offeredField(fields, begun?.field?.id ?? null);
+    const context = { means, conversation: state, field, shiftSeconds: begun?.shiftSeconds ?? 0, stamp };
+    const run: Promise<void> = carryOut(effect, context)
+      .then((result) => inTurn(() => apply(result)))
+      .catch((error: unknown) => refusal(error))
+      .then((refused) => {
+        if (refused) tell((listener) => listener.onError(refused));
+      })
+      .finally(() => running.delete(run));
+    running.add(run);
+  };
+  const take = async (message: EventMessage): Promise<ErrorReport | null> => {
+    if (!started() && message.type !== 'start') {
+      throw codedError('CONVERSATION_MISSING', { expected: 'a start first', came: message.type });
+    }
+    const known = state.events.find(({ id }) => id === message.id);
+    const event = eventOfMessage(message, {
+      asked: known?.kind === 'said' ? known.asked : (view()?.question?.id ?? null),
+      field: message.type === 'start' ? requireField(fields, message.field) : null,
+      pack,
+    });
+    return apply(event);
+  };
+
+  for (const effect of opened.effects)
+    if (effect.kind === 'evaluate' || effect.kind === 'fetch-forecast') launch(effect);
+
+  return {
+    view,
+    events: () => state.events,
+    listen: (listener) => {
+      listeners.add(listener);
+      return () => void listeners.delete(listener);
+    },
+    receive: (message) => inTurn(() => take(message)).catch(refusal),
+    settled: async () => {
+      await turn;
+      while (running.size > 0) {
+        await Promise.all(running);
+        await turn;
+      }
+    },
+  };
+}
+
+function newEvents(before: readonly ConversationEvent[], after: readonly ConversationEvent[]): ConversationEvent[] {
+  const there = new Set(before.map(({ id }) => id));
+  return after.filter(({ id }) => !there.has(id));
+}
+
+function refusal(error: unknown): ErrorReport {
+  if (isLoamwardError(error)) return error.toJSON();
+  return reportOf('SERVER_FAULT', { expected: 'no fault', came: error instanceof Error ? error.name : 'a fault' });
+}

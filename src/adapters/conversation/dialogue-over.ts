@@ -1,0 +1,46 @@
+import type { Conversation } from '../../core/dialogue/conversation.ts';
+import type { ConversationEvent } from '../../core/dialogue/events.ts';
+import { standingOf } from '../../core/dialogue/standing.ts';
+import { openConversation, step } from '../../core/dialogue/step.ts';
+import { viewOf } from '../../core/dialogue/view.ts';
+import { codedError } from '../../core/errors/coded-error.ts';
+import { evaluateWithEngine } from '../../core/rules/engine.ts';
+import type { Pack } from '../../core/rules/pack-types.ts';
+import type { ConversationState, Dialogue } from './types.ts';
+
+/** A conversation together with the pack that it was begun under. */
+export interface PackConversation extends ConversationState {
+  readonly conversation: Conversation;
+  readonly pack: Pack;
+}
+
+/**
+ * The core's conversation over treatment packs: one that was begun under a hash stays with the pack of that hash. New ones, and
+ * those whose pack is no longer there, are looked at under the first.
+ */
+export function dialogueOver(packs: readonly [Pack, ...Pack[]]): Dialogue<PackConversation> {
+  const packOf = (events: readonly ConversationEvent[]): Pack => {
+    const started = events.findLast((event) => event.kind === 'started');
+    return packs.find(({ hash }) => hash === started?.packHash) ?? packs[0];
+  };
+  return {
+    open: (events, now) => {
+      const pack = packOf(events);
+      return withPack(openConversation(events, { pack, now }), pack);
+    },
+    step: ({ conversation, pack }, event, now) => withPack(step(conversation, event, { pack, now }), pack),
+    viewOf: ({ conversation, pack }, now) => viewOf(conversation, { pack, now }),
+    evaluate: async ({ conversation, pack }, tag) => {
+      const standing = standingOf(conversation.state, pack);
+      if (standing?.tag !== tag) {
+        throw codedError('UNEXPECTED', { expected: 'an evaluation of the present facts', came: 'another' });
+      }
+      return Object.fromEntries(await evaluateWithEngine(standing.compiled, standing.facts));
+    },
+  };
+}
+
+function withPack<S extends { readonly conversation: Conversation }>(step: S, pack: Pack) {
+  const { conversation } = step;
+  return { ...step, conversation: { events: conversation.events, conversation, pack } };
+}

@@ -1,0 +1,103 @@
+import fastify, { type FastifyInstance } from 'fastify';
+import { type Clock, systemTimers, type Timers } from '../adapters/clock.ts';
+import { createConversation } from '../adapters/conversation/create-conversation.ts';
+import { dialogueOver } from '../adapters/conversation/dialogue-over.ts';
+import type { Dialogue, ForecastSource, OfferedField } from '../adapters/conversation/types.ts';
+import type { ConversationStore } from '../adapters/store/conversation-store.ts';
+import type { FieldOffer } from '../core/protocol/messages.ts';
+import type { Pack } from '../core/rules/pack-types.ts';
+import { hollinBankFarm } from '../demo/hollin-bank-farm.ts';
+import { attachChat } from './chat/chat-server.ts';
+import { createHub } from './chat/hub.ts';
+import { faultName, type Log, silentLog } from './log.ts';
+import { sendError, sendNotFound, servePages } from './pages.ts';
+import { securityHeaders } from './security-headers.ts';
+import type { ServerSettings } from './settings.ts';
+import { readWebFiles } from './web-files.ts';
+
+/** All that the server needs of the world. */
+export interface AppMeans {
+  readonly clock: Clock;
+  readonly forecastService: ForecastSource;
+  /** Treatment packs, checked; new conversations begin under the first. */
+  readonly packs: readonly [Pack, ...Pack[]];
+  readonly store: ConversationStore;
+  readonly settings: ServerSettings;
+  /** Makes a random UUID. */
+  readonly newId: () => string;
+  /** Folder of the built page. */
+  readonly webRoot: string;
+  /** Fields offered at the start; the invented farm where none are given. */
+  readonly fields?: readonly OfferedField[];
+  /** The conversation's own logic; that of the core over `packs` where none is given. */
+  // biome-ignore lint/suspicious/noExplicitAny: its state is its own affair
+  readonly dialogue?: Dialogue<any>;
+  readonly timers?: Timers;
+  readonly log?: Log;
+}
+
+/** Makes the server without listening. Close it by `app.close()`: chat clients are told (1001) and gone within 2 s. */
+export async function buildApp(means: AppMeans): Promise<FastifyInstance> {
+  const { clock, packs, store, settings, newId, forecastService } = means;
+  const { fields = hollinBankFarm, timers = systemTimers, log = silentLog } = means;
+  const pack = packs[0];
+  const files = await readWebFiles(means.webRoot);
+  const app = fastify({
+    logger: false,
+    forceCloseConnections: true,
+    bodyLimit: 1024,
+    requestTimeout: 10_000,
+    frameworkErrors: (_error, _request, reply) => {
+      void sendError(reply.headers(securityHeaders(undefined)), 'REQUEST_WRONG', {
+        expected: 'a request for a page',
+        came: 'another',
+      });
+    },
+  });
+  app.addHook('onRequest', async (request, reply) => {
+    reply.headers(securityHeaders(request.headers.host));
+  });
+  app.setNotFoundHandler((_request, reply) => sendNotFound(reply));
+  app.setErrorHandler((error, _request, reply) => {
+    const status = (error as { readonly statusCode?: number }).statusCode ?? 500;
+    if (status < 500) return sendError(reply, 'REQUEST_WRONG', { expected: 'a request for a page', came: 'another' });
+    log({ event: 'fault', code: 'SERVER_FAULT', fault: faultName(error) });
+    return sendError(reply, 'SERVER_FAULT', { expected: 'an answer', came: 'a fault of the server' });
+  });
+
+  const dialogue = means.dialogue ?? dialogueOver(packs);
+  const hub = createHub({
+    store,
+    now: clock.now,
+    newId,
+    run: (keep, restored) =>
+      createConversation({ dialogue, clock, newId, forecastService, fields, pack, keep }, restored),
+  });
+  const chat = attachChat(app.server, {
+    settings,
+    timers,
+    log,
+    hub,
+    now: clock.now,
+    fields: fields.map(offerOf),
+    packTitle: titleOf(pack),
+  });
+  app.addHook('preClose', chat.close);
+  app.get('/health', async (_request, reply) => {
+    void reply.header('cache-control', 'no-store');
+    return { status: 'ok', pack: { id: pack.id, version: pack.version, hash: pack.hash } };
+  });
+  app.get('/chat', (_request, reply) =>
+    sendError(reply, 'UPGRADE_NEEDED', { expected: 'a web socket upgrade', came: 'a plain request' }),
+  );
+  servePages(app, files);
+  return app;
+}
+
+function offerOf({ profile }: OfferedField): FieldOffer {
+  return { id: profile.id, name: profile.name, invented: profile.invented, note: profile.note ?? '' };
+}
+
+function titleOf(pack: Pack): string {
+  return pack.title['en'] ?? Object.values(pack.title)[0] ?? pack.id;
+}

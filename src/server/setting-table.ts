@@ -1,0 +1,53 @@
+/** One setting: what holds where it is not set, in which range it may lie, what it does. */
+export interface Setting {
+  readonly standard: string;
+  readonly range?: readonly [number, number];
+  readonly meaning: string;
+}
+
+/** Every environment variable that the server itself reads; docs/operator.md carries the same table, held by a test. */
+export const serverSettingTable = {
+  LOAMWARD_HOST: {
+    standard: '127.0.0.1',
+    meaning: 'Address to listen on. The standard one is reached from this machine only.',
+  },
+  LOAMWARD_PORT: { standard: '8080', range: [0, 65535], meaning: 'Port to listen on; 0 takes any free one.' },
+  LOAMWARD_ORIGINS: {
+    standard: '',
+    meaning: 'Origins from which pages may open the chat besides the server itself, with commas between.',
+  },
+  LOAMWARD_BEHIND_PROXY: {
+    standard: 'no',
+    meaning:
+      'yes where a reverse proxy stands before it: peers are then told apart by the last X-Forwarded-For address.',
+  },
+  LOAMWARD_MAX_CONNECTIONS: { standard: '1000', range: [1, 100_000], meaning: 'Most chat connections at once.' },
+  LOAMWARD_MAX_CONNECTIONS_PER_ADDRESS: {
+    standard: '50',
+    range: [1, 100_000],
+    meaning: 'Most chat connections at once from one address.',
+  },
+  LOAMWARD_MESSAGES_PER_SECOND: {
+    standard: '10',
+    range: [1, 100_000],
+    meaning: 'Messages that one connection may send each second, on average.',
+  },
+  LOAMWARD_MESSAGE_BURST: {
+    standard: '40',
+    range: [1, 100_000],
+    meaning: 'Messages that one connection may send at once before the rate counts.',
+  },
+  LOAMWARD_KEPT_CONVERSATIONS: {
+    standard: '1000',
+    range: [1, 100_000],
+    meaning: 'Most conversations kept in memory; the one longest unused is dropped first.',
+  },
+  LOAMWARD_KEPT_HOURS: {
+    standard: '72',
+    range: [1, 2400],
+    meaning: 'Hours without use after which a conversation is dropped.',
+  },
+} as const satisfies Record<string, Setting>;
+
+/** Name of a setting. */
+export type SettingName = keyof typeof serverSettingTable;
