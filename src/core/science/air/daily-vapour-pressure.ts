@@ -12,7 +12,7 @@ export type DailyHumidity =
 /**
  * Actual vapour pressure of a day in kPa from whatever is known of its humidity, best first as FAO-56 ranks it: dew point
  * (eq. 14), highest and lowest humidity (eq. 17), highest alone (eq. 18), mean (eq. 19), else the lowest temperature taken as
- * dew point (eq. 48). Temperatures -40 to 60 C, humidities 0 to 100 %.
+ * dew point (eq. 48). Temperatures -60 to 60 C, humidities 0 to 100 %.
  */
 export function dailyVapourPressure(highestC: number, lowestC: number, humidity: DailyHumidity): number {
   if ('dewPointC' in humidity) return saturationVapourPressure(humidity.dewPointC);

@@ -1,11 +1,11 @@
 import { inRange } from '../../units/in-range.ts';
 
 /**
- * Saturation vapour pressure over water in kPa at an air temperature of -40 to 60 C (FAO-56 eq. 11). Never take it at a mean
+ * Saturation vapour pressure over water in kPa at an air temperature of -60 to 60 C (FAO-56 eq. 11). Never take it at a mean
  * temperature for a day: the curve bends, see `meanSaturationVapourPressure`.
  */
 export function saturationVapourPressure(temperatureC: number): number {
-  return tetens(inRange('an air temperature', temperatureC, -40, 60, 'C'));
+  return tetens(inRange('an air temperature', temperatureC, -60, 60, 'C'));
 }
 
 /** `0.6108 exp(17.27 T / (T + 237.3))`, kPa (FAO-56 eq. 11), without a check of range. */
@@ -13,7 +13,7 @@ export function tetens(temperatureC: number): number {
   return 0.6108 * Math.exp((17.27 * temperatureC) / (temperatureC + 237.3));
 }
 
-/** Slope of the saturation vapour pressure curve in kPa/C at -40 to 60 C (FAO-56 eq. 13). */
+/** Slope of the saturation vapour pressure curve in kPa/C at -60 to 60 C (FAO-56 eq. 13). */
 export function vapourPressureSlope(temperatureC: number): number {
   return (4098 * saturationVapourPressure(temperatureC)) / (temperatureC + 237.3) ** 2;
 }

@@ -7,7 +7,7 @@ export const ventilatedPsychrometer = 0.000662;
 
 /** Air and the two thermometers hung in it. */
 export interface WetAndDry {
-  /** Dry bulb, -40 to 60 C. */
+  /** Dry bulb, -60 to 60 C. */
   readonly dryC: number;
   /** Wet bulb, not above the dry one. */
   readonly wetC: number;
@@ -23,7 +23,7 @@ export function vapourPressureOfBulbs(bulbs: WetAndDry): number {
   inRange('an air pressure', pressureKPa, 30, 110, 'kPa');
   inRange('a psychrometer coefficient', coefficientPerC, 0.0005, 0.0015, '1/C');
   const saturation = saturationVapourPressure(dryC);
-  inRange('a wet bulb not above the dry one', wetC, -40, dryC, 'C');
+  inRange('a wet bulb not above the dry one', wetC, -60, dryC, 'C');
   const pressure = saturationVapourPressure(wetC) - coefficientPerC * pressureKPa * (dryC - wetC);
   return inRange('a wet bulb that leaves a vapour pressure', pressure, 0, saturation, 'kPa');
 }
@@ -35,11 +35,11 @@ export function humidityOfBulbs(bulbs: WetAndDry): number {
 
 /** Air whose wet bulb is sought. */
 export interface MoistAir {
-  /** Dry bulb, -40 to 60 C. */
+  /** Dry bulb, -60 to 60 C. */
   readonly temperatureC: number;
   /** Relative humidity over water, 0 to 100 %. */
   readonly humidityPercent: number;
-  /** Air pressure, 50 to 110 kPa; sea level where absent. */
+  /** Air pressure, 30 to 110 kPa; sea level where absent. */
   readonly pressureKPa?: number;
 }
 
@@ -49,7 +49,7 @@ export interface MoistAir {
  */
 export function wetBulb({ temperatureC, humidityPercent, pressureKPa = seaLevelPressureKPa }: MoistAir): number {
   const actual = vapourPressureOfAir(temperatureC, humidityPercent);
-  const gamma = ventilatedPsychrometer * inRange('an air pressure', pressureKPa, 50, 110, 'kPa');
+  const gamma = ventilatedPsychrometer * inRange('an air pressure', pressureKPa, 30, 110, 'kPa');
   let low = temperatureC - 60;
   let high = temperatureC;
   for (let round = 0; round < 50; round++) {

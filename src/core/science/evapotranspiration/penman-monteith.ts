@@ -30,7 +30,7 @@ export function referenceEvapotranspirationHourly(terms: PenmanMonteithTerms): n
 
 function penmanMonteith(terms: PenmanMonteithTerms, coefficient: number): number {
   const { netRadiation, soilHeat, slope, psychrometric: gamma } = terms;
-  const temperature = inRange('an air temperature', terms.temperatureC, -40, 60, 'C');
+  const temperature = inRange('an air temperature', terms.temperatureC, -60, 60, 'C');
   const wind = inRange('a wind at 2 m', terms.windAt2m, 0, 60, 'm/s');
   const deficit =
     inRange('a saturation vapour pressure', terms.saturationKPa, 0, 20, 'kPa') -

@@ -62,7 +62,7 @@ describe('vapour pressure of the air', () => {
     expectWithin(value(), expected, tolerance);
   });
 
-  const temperature = fc.double({ min: -40, max: 60, noNaN: true });
+  const temperature = fc.double({ min: -60, max: 60, noNaN: true });
   const humidity = fc.double({ min: 1, max: 100, noNaN: true });
 
   test('warmer air holds more, and ever more per degree', () => {
@@ -92,14 +92,14 @@ describe('vapour pressure of the air', () => {
         fc.pre(actual >= 0.01);
         const dew = dewPoint(actual);
         expect(dew).toBeLessThanOrEqual(t + 0.02);
-        fc.pre(dew >= -40);
+        fc.pre(dew >= -60);
         expect(saturationVapourPressure(dew) / actual).toBeCloseTo(1, 2);
       }),
     );
   });
 
   test.each([
-    () => saturationVapourPressure(-40.1),
+    () => saturationVapourPressure(-60.1),
     () => saturationVapourPressure(Number.NaN),
     () => vapourPressureOfAir(10, 101),
     () => dewPoint(0),
