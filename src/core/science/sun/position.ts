@@ -25,7 +25,7 @@ const cos = (degrees: number) => Math.cos(degrees * radians);
 const turn = (degrees: number) => ((degrees % 360) + 360) % 360;
 
 /**
- * Position of the sun at a moment from 1900 to 2100, good to about 0.02 degrees: low-accuracy longitude of Meeus 1998,
+ * Position of the sun at a moment from 1900 to 2100, good to about 0.01 degrees: low-accuracy longitude of Meeus 1998,
  * Astronomical Algorithms, 2nd ed., eq. 25.2 to 25.8 (with the mean sidereal time of eq. 12.4 and eq. 13.5, 13.6).
  */
 export function sunPosition({ latitude, longitude }: Place, at: EpochSeconds): SunPosition {

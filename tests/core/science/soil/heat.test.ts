@@ -93,6 +93,8 @@ describe('heat in the soil', () => {
           expect(Math.abs(next - target)).toBeLessThanOrEqual(Math.abs(previousC - target));
           const deeper = stepSoilTemperature({ ...weather, depthCm: Math.min(100, depthCm + 10) });
           expect(Math.abs(deeper - previousC)).toBeLessThanOrEqual(Math.abs(next - previousC) + 1e-12);
+          const leafier = stepSoilTemperature({ ...weather, depthCm, greenAreaIndex: lai + 1 });
+          expect((leafier - previousC) * Math.exp(0.15)).toBeCloseTo(next - previousC, 9);
         },
       ),
     );
