@@ -56,7 +56,7 @@ export const hollinBankFarm: readonly DemoField[] = [
     id: 'top-brow',
     name: 'Top Brow',
     note: 'Invented. Sandy loam, heavy black-grass; rain is on its way.',
-    inventedNow: novemberHour(18, 9, 30),
+    inventedNow: novemberHour(18, 10, 30),
     season: {
       'field.areaHa': 11.7,
       'field.texture': 'sandy-loam',

@@ -34,7 +34,7 @@ export function eventOfMessage(message: EventMessage, context: EventContext): Co
 
 /** A field with an invented day moves the whole conversation there, to the second, counted from when it was begun. */
 export function startedEvent(stamp: EventStamp, { field, pack }: Pick<EventContext, 'field' | 'pack'>): StartedEvent {
-  const shiftSeconds = field?.inventedNow == null ? 0 : Math.round(field.inventedNow - stamp.at);
+  const shiftSeconds = field?.inventedNow == null ? 0 : Math.ceil(field.inventedNow - stamp.at);
   return {
     kind: 'started',
     ...stamp,
