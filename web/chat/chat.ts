@@ -1,0 +1,120 @@
+import type { ClientMessageOf, EventMessage } from '../../src/core/protocol/messages.ts';
+import type { ServerMessage, ServerMessageOf } from '../../src/core/protocol/server-messages.ts';
+import { createStore, type Store } from '../store.ts';
+import { nextDeviceStamp } from './device.ts';
+import { createLink, type LinkState } from './link.ts';
+import type { ChatMeans } from './means.ts';
+import { fromLastStart, keepOutbox, type Outbox, readOutbox, without } from './outbox.ts';
+import { emptyPageState, type PageState } from './page-state.ts';
+
+/** An answer as a form gives it. */
+export type FormAnswer = Pick<ClientMessageOf<'answer'>, 'choices' | 'numbers' | 'doesNotKnow'>;
+
+/** What a person can do. */
+export interface Chat {
+  readonly state: Store<PageState>;
+  /** Begins about an offered field, or about an own one (null). */
+  readonly start: (field: string | null) => void;
+  readonly say: (text: string) => void;
+  readonly answer: (question: string, answer: FormAnswer) => void;
+  readonly request: (request: ClientMessageOf<'request'>['request']) => void;
+  readonly undo: (event: string) => void;
+  readonly choose: (isChoosing: boolean) => void;
+  readonly putRefusalAway: () => void;
+  /** The connection may be back, or the page was asleep. */
+  readonly hurry: () => void;
+  readonly stop: () => void;
+}
+
+const tokenKey = 'loamward.token';
+
+/** What a person did, without its stamp. */
+type Deed = {
+  [K in EventMessage['type']]: Omit<ClientMessageOf<K>, 'id' | 'at' | 'device' | 'count'>;
+}[EventMessage['type']];
+
+/**
+ * Connects, and holds what the page draws. Each thing done gets its id once and stays in the outbox until the server has
+ * confirmed it, over lost connections and reloads, so that nothing is lost and nothing counts twice.
+ */
+export function createChat(means: ChatMeans): Chat {
+  const { memory } = means;
+  const state = createStore<PageState>({ ...emptyPageState, outbox: readOutbox(memory) });
+  let serverAhead = 0;
+
+  const setOutbox = (outbox: Outbox): void => {
+    keepOutbox(memory, outbox);
+    state.set({ outbox });
+  };
+  const confirm = (messages: Outbox): void =>
+    setOutbox(without(state.get().outbox, new Set(messages.map(({ id }) => id))));
+  const handOver = (messages: Outbox): void => {
+    if (messages.length === 0 || !messages.map(link.send).every(Boolean)) return;
+    link.afterDealtWith(() => confirm(messages));
+  };
+  const act = (deed: Deed): void => {
+    const at = Math.max(0, means.now() + serverAhead);
+    const message = { ...deed, id: means.newId(), at, ...nextDeviceStamp(memory, means.newId) } as EventMessage;
+    setOutbox([...state.get().outbox, message]);
+    state.set({ hasActed: true, cameBack: false, refusal: null });
+    handOver([message]);
+  };
+
+  const onWelcome = (welcome: ServerMessageOf<'welcome'>): void => {
+    serverAhead = welcome.serverTime - means.now();
+    memory.write(tokenKey, welcome.token);
+    state.set({ fields: welcome.fields, packTitle: welcome.packTitle });
+    if (!welcome.resumed) {
+      state.set({ view: null });
+      setOutbox(fromLastStart(state.get().outbox));
+    }
+    handOver(state.get().outbox);
+  };
+  const onMessage = (message: ServerMessage): void => {
+    switch (message.type) {
+      case 'welcome':
+        return onWelcome(message);
+      case 'view':
+        return state.set({ view: message.view, viewCameAt: means.now() });
+      case 'error':
+        state.set({ refusal: message.error });
+        if (message.of !== null) setOutbox(without(state.get().outbox, new Set([message.of])));
+        if (message.error.code === 'MESSAGES_TOO_FAST') link.drop();
+        return;
+      case 'notice':
+        return message.notice === 'choose-field' ? state.set({ isChoosing: true }) : undefined;
+      case 'alive':
+        return;
+    }
+  };
+  const onState = (next: LinkState): void => {
+    const { link: before, cameBack } = state.get();
+    state.set({ link: next, cameBack: cameBack || (before === 'lost' && next === 'ready') });
+  };
+
+  const link = createLink(means, {
+    resumeToken: () => memory.read(tokenKey),
+    onState,
+    onMessage,
+    onGarbled: (error) => state.set({ refusal: error }),
+  });
+
+  return {
+    state,
+    start: (field) => {
+      state.set({ isChoosing: false });
+      act({ type: 'start', field });
+    },
+    say: (text) => act({ type: 'say', text }),
+    answer: (question, answer) => act({ type: 'answer', question, ...answer }),
+    request: (request) => act({ type: 'request', request }),
+    undo: (of) => act({ type: 'undo', of }),
+    choose: (isChoosing) => state.set({ isChoosing, hasActed: true }),
+    putRefusalAway: () => state.set({ refusal: null }),
+    hurry: () => {
+      state.set({});
+      link.hurry();
+    },
+    stop: link.stop,
+  };
+}

@@ -1,0 +1,11 @@
+import type { Memory } from './memory.ts';
+
+const key = 'loamward.device';
+
+/** The next stamp of this device: its name, made once, and a number that rises with each event. */
+export function nextDeviceStamp(memory: Memory, newId: () => string): { device: string; count: number } {
+  const kept = /^([\w-]{1,64}) (\d{1,15})$/.exec(memory.read(key) ?? '');
+  const stamp = { device: kept?.[1] ?? newId(), count: Number(kept?.[2] ?? -1) + 1 };
+  memory.write(key, `${stamp.device} ${stamp.count}`);
+  return stamp;
+}

@@ -1,0 +1,28 @@
+import type { Memory } from './memory.ts';
+
+/** One open socket. */
+export interface Socket {
+  readonly send: (text: string) => void;
+  readonly close: () => void;
+}
+
+/** What a socket calls. */
+export interface SocketListener {
+  readonly onOpen: () => void;
+  readonly onText: (text: string) => void;
+  /** `code` is a web socket close code. */
+  readonly onClose: (code: number) => void;
+}
+
+/** All that the chat needs of the browser, so that tests can stand in for it. */
+export interface ChatMeans {
+  readonly openSocket: (listener: SocketListener) => Socket;
+  /** This device's clock, epoch seconds UTC. */
+  readonly now: () => number;
+  /** Calls once after `ms` milliseconds; returns how to stop it. */
+  readonly after: (ms: number, call: () => void) => () => void;
+  /** 0..1. */
+  readonly random: () => number;
+  readonly newId: () => string;
+  readonly memory: Memory;
+}

@@ -1,0 +1,42 @@
+import type { Chat } from '../chat/chat.ts';
+import type { ChatMeans } from '../chat/means.ts';
+import { useStore } from '../use-store.ts';
+import { pageWords } from '../words.ts';
+import { Conversation } from './conversation.tsx';
+import { closeFoldOnEscape } from './fold.tsx';
+import { Foot } from './foot.tsx';
+import { Masthead } from './masthead.tsx';
+import { Refusal } from './refusal.tsx';
+import { StartScreen } from './start-screen.tsx';
+import { StatusLine } from './status-line.tsx';
+
+/** The whole page. */
+export function App({ chat, means }: { readonly chat: Chat; readonly means: ChatMeans }) {
+  const state = useStore(chat.state);
+  const { view, isChoosing, outbox, refusal } = state;
+  const isOpening = outbox.some(({ type }) => type === 'start');
+  const isTalking = view !== null && !isChoosing && !isOpening;
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: Escape folds up whatever is unfolded inside
+    <div class="page" onKeyDown={closeFoldOnEscape}>
+      <a class="skip" href="#main">
+        {pageWords.skip}
+      </a>
+      <Masthead packTitle={view?.packTitle ?? state.packTitle} field={isTalking ? view.field : null} />
+      <main id="main" tabIndex={-1}>
+        <StatusLine state={state} isOpening={isOpening} />
+        {refusal && <Refusal error={refusal} onPutAway={chat.putRefusalAway} />}
+        {isTalking && <Conversation chat={chat} state={state} view={view} means={means} />}
+        {!isTalking && !isOpening && state.fields && (
+          <StartScreen
+            fields={state.fields}
+            onStart={chat.start}
+            onBack={view === null ? null : () => chat.choose(false)}
+            takesFocus={state.hasActed}
+          />
+        )}
+      </main>
+      <Foot />
+    </div>
+  );
+}

@@ -1,0 +1,63 @@
+import { useRef } from 'preact/hooks';
+import type { ConversationView } from '../../src/core/dialogue/view-types.ts';
+import type { Chat } from '../chat/chat.ts';
+import type { ChatMeans } from '../chat/means.ts';
+import type { PageState } from '../chat/page-state.ts';
+import { pageWords } from '../words.ts';
+import { FreeText } from './free-text.tsx';
+import { Log } from './log.tsx';
+import { QuestionCard } from './question-card.tsx';
+import { SaidList } from './said-list.tsx';
+import { useHeadingFocus } from './use-heading-focus.ts';
+import { useIsOver } from './use-is-over.ts';
+import { VerdictCard } from './verdict-card.tsx';
+import { Withdrawn } from './withdrawn.tsx';
+
+interface ConversationProps {
+  readonly chat: Chat;
+  readonly state: PageState;
+  readonly view: ConversationView;
+  readonly means: ChatMeans;
+}
+
+/** The log, the verdict that stands, the open question, the box for own words, and what was told. */
+export function Conversation({ chat, state, view, means }: ConversationProps) {
+  const { question, verdict } = view;
+  const verdictId = view.entries.findLast(({ kind }) => kind === 'verdict')?.id ?? null;
+  const isOver = useIsOver(state, verdict?.validUntil ?? null, means);
+  const isWithdrawn = isOver && verdict?.verdict === 'spray-today';
+  const top = useRef<HTMLDivElement>(null);
+  useHeadingFocus(top, verdict && `${verdictId} ${isWithdrawn}`, question && `${question.id} ${question.ask}`, state);
+  const lookAgain = () => chat.request('look-again');
+  const isSending = state.outbox.length > 0;
+  return (
+    <div ref={top}>
+      <Log view={view} outbox={state.outbox} onUndo={chat.undo} />
+      {verdict &&
+        (isWithdrawn ? (
+          <Withdrawn onLookAgain={lookAgain} />
+        ) : (
+          <VerdictCard verdict={verdict} isOld={isOver} onRequest={chat.request} />
+        ))}
+      {question && (
+        <QuestionCard
+          key={`${question.id} ${question.ask}`}
+          question={question}
+          isSending={isSending}
+          onAnswer={(answer) => chat.answer(question.id, answer)}
+          onRequest={chat.request}
+        />
+      )}
+      <FreeText hasQuestion={question !== null} onSay={chat.say} />
+      <SaidList said={view.said} onUndo={chat.undo} />
+      <section class="menu" aria-label={pageWords.menu.heading}>
+        <button type="button" class="button" onClick={() => chat.start(view.field?.id ?? null)}>
+          {pageWords.menu.again}
+        </button>
+        <button type="button" class="button" onClick={() => chat.choose(true)}>
+          {pageWords.menu.another}
+        </button>
+      </section>
+    </div>
+  );
+}

@@ -1,0 +1,48 @@
+import { useState } from 'preact/hooks';
+import type { ConversationView } from '../../src/core/dialogue/view-types.ts';
+import type { Outbox } from '../chat/outbox.ts';
+import { pageWords } from '../words.ts';
+import { LogLine } from './log-line.tsx';
+
+/** Lines shown before the rest is asked for. */
+const shownLines = 5;
+
+interface LogProps {
+  readonly view: ConversationView;
+  readonly outbox: Outbox;
+  readonly onUndo: (event: string) => void;
+}
+
+/** What was said on both sides, newest last; the open question stands in its own card instead. */
+export function Log({ view, outbox, onUndo }: LogProps) {
+  const [isWhole, setWhole] = useState(false);
+  const open = view.question && view.entries.findLast(({ kind }) => kind === 'question');
+  const entries = view.entries.filter(
+    (entry) => !(entry === open && entry.kind === 'question' && isOpen(entry.text, view)),
+  );
+  const earlier = Math.max(0, entries.length - shownLines);
+  const unsent = outbox.flatMap((message) => (message.type === 'say' ? [message] : []));
+  return (
+    <section class="log" aria-label={pageWords.log}>
+      {earlier > 0 && (
+        <button type="button" class="button is-quiet" aria-expanded={isWhole} onClick={() => setWhole(!isWhole)}>
+          {isWhole ? pageWords.fewer : pageWords.earlier(earlier)}
+        </button>
+      )}
+      <div role="log" aria-live="polite" aria-relevant="additions" aria-label={pageWords.log}>
+        {(isWhole ? entries : entries.slice(earlier)).map((entry) => (
+          <LogLine key={entry.id} entry={entry} onUndo={onUndo} />
+        ))}
+        {unsent.map(({ id, text }) => (
+          <p key={id} class="line is-person is-unsent">
+            {text} <small>({pageWords.notSentYet})</small>
+          </p>
+        ))}
+      </div>
+    </section>
+  );
+}
+
+function isOpen(text: string, { question }: ConversationView): boolean {
+  return question !== null && text.includes(question.ask);
+}

@@ -1,0 +1,71 @@
+import type { QuestionView } from '../../src/core/dialogue/view-types.ts';
+import type { Chat, FormAnswer } from '../chat/chat.ts';
+import { pageWords } from '../words.ts';
+import { ChoiceButtons } from './choice-buttons.tsx';
+import { Fold } from './fold.tsx';
+import { NumberForm } from './number-form.tsx';
+import { PlaceForm } from './place-form.tsx';
+import { SignList } from './sign-list.tsx';
+
+/** What every form of an answer takes. */
+export interface FormProps {
+  readonly question: QuestionView;
+  /** Gives the answer; does nothing while one is under way. */
+  readonly onAnswer: (answer: FormAnswer) => void;
+}
+
+interface QuestionCardProps extends FormProps {
+  readonly isSending: boolean;
+  readonly onRequest: Chat['request'];
+}
+
+/** The open question: what, why, how to find out, and the ways to answer. */
+export function QuestionCard({ question, isSending, onAnswer, onRequest }: QuestionCardProps) {
+  const words = pageWords.question;
+  const answer = (given: FormAnswer) => {
+    if (!isSending) onAnswer(given);
+  };
+  return (
+    <section class="question" aria-labelledby="question-heading" aria-busy={isSending}>
+      <h2 id="question-heading" data-heading="question" tabIndex={-1}>
+        {question.ask}
+      </h2>
+      {question.why && <p class="question-why">{question.why}</p>}
+      {question.how && (
+        <Fold title={words.how}>
+          <p>{question.how}</p>
+        </Fold>
+      )}
+      <AnswerForm question={question} onAnswer={answer} />
+      {question.form !== 'confirm' && (
+        <div class="question-others">
+          <button type="button" class="button" onClick={() => answer({ choices: [], numbers: {}, doesNotKnow: true })}>
+            {words.dontKnow}
+          </button>
+          <button type="button" class="button is-quiet" onClick={() => onRequest('verdict-now')}>
+            {words.verdictNow}
+          </button>
+        </div>
+      )}
+    </section>
+  );
+}
+
+function AnswerForm(form: FormProps) {
+  switch (form.question.form) {
+    case 'choice':
+      return <ChoiceButtons {...form} />;
+    case 'number':
+    case 'confirm':
+      return (
+        <>
+          <ChoiceButtons {...form} />
+          <NumberForm {...form} />
+        </>
+      );
+    case 'signs':
+      return <SignList {...form} />;
+    case 'place':
+      return <PlaceForm {...form} />;
+  }
+}

@@ -1,0 +1,76 @@
+import type { VerdictView } from '../../src/core/dialogue/view-types.ts';
+import type { Chat } from '../chat/chat.ts';
+import { pageWords } from '../words.ts';
+import { Basis } from './basis.tsx';
+import { Cautions } from './cautions.tsx';
+import { ReasonList } from './reason-list.tsx';
+import { Trace } from './trace.tsx';
+import { VerdictMark } from './verdict-mark.tsx';
+
+interface VerdictCardProps {
+  readonly verdict: VerdictView;
+  /** True once it has grown too old to stand. */
+  readonly isOld: boolean;
+  readonly onRequest: Chat['request'];
+}
+
+/** The whole answer: sentence, mark, why, reasons, jobs, dose, cautions, what it rests on, every rule. */
+export function VerdictCard({ verdict, isOld, onRequest }: VerdictCardProps) {
+  const words = pageWords.verdict;
+  const isSpray = verdict.verdict === 'spray-today';
+  return (
+    <section class={`verdict is-${verdict.verdict}`} aria-labelledby="verdict-heading">
+      <div class="verdict-head">
+        <h2 id="verdict-heading" data-heading="verdict" tabIndex={-1}>
+          {verdict.headline}
+        </h2>
+        <VerdictMark verdict={verdict.verdict} />
+      </div>
+      <p class="verdict-why">{verdict.why}</p>
+      {verdict.change && <p>{verdict.change}</p>}
+      {verdict.validUntilText && <p class="quiet">{verdict.validUntilText}</p>}
+      {isOld && (
+        <p>
+          <b>{words.old}</b>
+        </p>
+      )}
+      {isOld && (
+        <button type="button" class="button is-main" onClick={() => onRequest('look-again')}>
+          {words.lookAgain}
+        </button>
+      )}
+      <ReasonList title={words.reasons[verdict.verdict]} reasons={verdict.reasons} />
+      {verdict.jobs.length > 0 && (
+        <>
+          <h3>{words.jobs}</h3>
+          <ul class="jobs">
+            {verdict.jobs.map((job) => (
+              <li key={job}>{job}</li>
+            ))}
+          </ul>
+        </>
+      )}
+      <ReasonList title={words.advice} reasons={verdict.advice} />
+      <h3>{words.dose}</h3>
+      <p>{verdict.doseText}</p>
+      {verdict.doseNeeds && (
+        <button type="button" class="button" onClick={() => onRequest('dose')}>
+          {words.workOutDose}
+        </button>
+      )}
+      {verdict.canCheckRest && (
+        <button type="button" class="button" onClick={() => onRequest('check-the-rest')}>
+          {words.checkRest}
+        </button>
+      )}
+      <Cautions cautions={verdict.cautions} isOpen={isSpray} />
+      <Basis verdict={verdict} />
+      <Trace rules={verdict.rules} />
+      {!isOld && (
+        <button type="button" class="button is-quiet" onClick={() => onRequest('look-again')}>
+          {words.lookAgain}
+        </button>
+      )}
+    </section>
+  );
+}
