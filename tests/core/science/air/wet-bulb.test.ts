@@ -32,6 +32,7 @@ describe('wet bulb and Delta T', () => {
 
   const single: PublishedCall[] = [
     ['stull-20-50', 13.7, 0.05, `${stull}; worked value from memory`, () => wetBulbStull(20, 50)],
+    ['stull-20-10', 6.961, 0.005, `${stull}; computed apart`, () => wetBulbStull(20, 10)],
     [
       'ea-psychrometer',
       1.91,
