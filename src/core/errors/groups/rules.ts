@@ -16,7 +16,6 @@ export const ruleErrors = {
     says: 'A file does not belong to a pack.',
     next: 'Rename it, or take it out of the folder.',
   },
-  PACK_NOT_FOUND: { says: 'There is no pack of this name.', next: 'Use one of the packs listed.' },
   PACK_KEY_UNKNOWN: { says: 'A key does not belong here.', next: 'Remove it or correct its spelling.' },
   PACK_KEY_MISSING: { says: 'A key is missing.', next: 'Add it.' },
   PACK_VALUE_WRONG: { says: 'A value has the wrong form.', next: 'Give it in the form expected.' },

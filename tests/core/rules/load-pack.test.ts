@@ -80,3 +80,9 @@ test.each<[string, (string | number)[][]]>([
 ])('repeated keys of %s are found with their path', (text, paths) => {
   expect(repeatedKeys(text)).toEqual(paths);
 });
+
+test.each(['2026-11-06T09:00Z', '2026-11-06T09:00:30Z', '2026-11-06T09:00+01:00'])('a case may hold at %s', (at) => {
+  const parsed = miniPack() as { 'cases/a.json': { cases: { at: string }[] } } & Record<string, unknown>;
+  parsed['cases/a.json'].cases[0]!.at = at;
+  expect(loadPack(filesOf(parsed)).cases[0]!.at).toBe(at);
+});
