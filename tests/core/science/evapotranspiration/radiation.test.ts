@@ -78,8 +78,8 @@ describe('sun and radiation of a day', () => {
     );
   });
 
-  test('the day of eq. 34 is as long as that of the sun itself, to half an hour, up to 60 degrees', () => {
-    for (let lat = -60; lat <= 60; lat += 5) {
+  test('the day of eq. 34 is as long as that of the sun itself, to half an hour, up to 55 degrees', () => {
+    for (let lat = -55; lat <= 55; lat += 5) {
       for (let day = 1; day <= 365; day += 4) {
         const noon = epochSeconds(Date.parse('2026-01-01T12:00:00Z') / 1000 + (day - 1) * 86_400);
         const lengthened = dayLength({ latitude: lat, longitude: 0 }, noon) - daylightHours(lat, day);
