@@ -61,7 +61,9 @@ export const pageWords = {
   verdict: {
     reasons: { 'spray-today': 'What was weighed', wait: 'What it waits for', 'do-not-spray': 'What speaks against it' },
     notKnown: 'Not known',
+    unknowns: (count: number) => `Not known yet (${count})`,
     jobs: 'To do or find out',
+    jobsLater: (count: number) => `To do or find out for another time (${count})`,
     advice: 'Worth knowing',
     dose: 'Dose',
     workOutDose: 'Work out the dose',

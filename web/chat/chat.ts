@@ -1,5 +1,7 @@
+import type { ErrorCode } from '../../src/core/errors/table.ts';
+import { closeCodeOf } from '../../src/core/protocol/close-codes.ts';
 import type { ClientMessageOf, EventMessage } from '../../src/core/protocol/messages.ts';
-import type { ServerMessage, ServerMessageOf } from '../../src/core/protocol/server-messages.ts';
+import type { ServerMessage, ServerMessageOf, ServerMessageType } from '../../src/core/protocol/server-messages.ts';
 import { createStore, type Store } from '../store.ts';
 import { nextDeviceStamp } from './device.ts';
 import { createLink, type LinkState } from './link.ts';
@@ -70,22 +72,18 @@ export function createChat(means: ChatMeans): Chat {
     }
     handOver(state.get().outbox);
   };
-  const onMessage = (message: ServerMessage): void => {
-    switch (message.type) {
-      case 'welcome':
-        return onWelcome(message);
-      case 'view':
-        return state.set({ view: message.view, viewCameAt: means.now() });
-      case 'error':
-        state.set({ refusal: message.error });
-        if (message.of !== null) setOutbox(without(state.get().outbox, new Set([message.of])));
-        if (message.error.code === 'MESSAGES_TOO_FAST') link.drop();
-        return;
-      case 'notice':
-        return message.notice === 'choose-field' ? state.set({ isChoosing: true }) : undefined;
-      case 'alive':
-        return;
-    }
+  const heard: { readonly [K in ServerMessageType]: (message: ServerMessageOf<K>) => void } = {
+    welcome: onWelcome,
+    view: ({ view }) => state.set({ view, viewCameAt: means.now() }),
+    error: ({ error, of }) => {
+      if (closeCodeOf(error.code) === null && !willBeSentAgain(error.code)) state.set({ refusal: error });
+      if (of !== null) setOutbox(without(state.get().outbox, new Set([of])));
+      if (willBeSentAgain(error.code)) link.drop();
+    },
+    notice: ({ notice }) => {
+      if (notice === 'choose-field') state.set({ isChoosing: true });
+    },
+    alive: () => {},
   };
   const onState = (next: LinkState): void => {
     const { link: before, cameBack } = state.get();
@@ -95,7 +93,7 @@ export function createChat(means: ChatMeans): Chat {
   const link = createLink(means, {
     resumeToken: () => memory.read(tokenKey),
     onState,
-    onMessage,
+    onMessage: (message) => (heard[message.type] as (message: ServerMessage) => void)(message),
     onGarbled: (error) => state.set({ refusal: error }),
   });
 
@@ -117,4 +115,9 @@ export function createChat(means: ChatMeans): Chat {
     },
     stop: link.stop,
   };
+}
+
+/** A message dropped for haste stays in the outbox and goes out again on the next connection. */
+function willBeSentAgain(code: ErrorCode): boolean {
+  return code === 'MESSAGES_TOO_FAST';
 }

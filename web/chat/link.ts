@@ -65,26 +65,30 @@ export function createLink(means: ChatMeans, listener: LinkListener): Link {
     socket = null;
     marks = [];
     old?.close();
-    if (stopped || state === 'other-version') return cancel();
+    if (stopped || state === 'other-version') {
+      cancel();
+      return;
+    }
     enter('lost');
     next(backoffMs(attempt, means.random()), open);
     attempt += 1;
   };
+  const welcome = (protocol: number): void => {
+    attempt = 0;
+    enter(protocol === protocolVersion ? 'ready' : 'other-version');
+    if (state === 'other-version') lose();
+  };
   const hear = (text: string): void => {
     const parsed = parseServerMessage(text);
-    if (!parsed.ok) return listener.onGarbled(parsed.error);
-    const { message } = parsed;
-    if (message.type === 'welcome') {
-      if (message.protocol !== protocolVersion) {
-        enter('other-version');
-        return lose();
-      }
-      attempt = 0;
-      enter('ready');
+    if (!parsed.ok) {
+      listener.onGarbled(parsed.error);
+      return;
     }
+    const { message } = parsed;
+    if (message.type === 'welcome') welcome(message.protocol);
     if (message.type === 'alive') marks.shift()?.();
     if (state === 'ready' && marks.length === 0) rest();
-    listener.onMessage(message);
+    if (state !== 'other-version') listener.onMessage(message);
   };
   const open = (): void => {
     const mine: Socket = means.openSocket({

@@ -23,22 +23,25 @@ interface ConversationProps {
 /** The log, the verdict that stands, the open question, the box for own words, and what was told. */
 export function Conversation({ chat, state, view, means }: ConversationProps) {
   const { question, verdict } = view;
-  const verdictId = view.entries.findLast(({ kind }) => kind === 'verdict')?.id ?? null;
+  const last = view.entries.findLast((entry) => entry.kind === 'verdict');
+  const isIdle = verdict === null && question === null && view.busy === null && last !== undefined;
   const isOver = useIsOver(state, verdict?.validUntil ?? null, means);
-  const isWithdrawn = isOver && verdict?.verdict === 'spray-today';
+  const isWithdrawn = (isOver || isIdle) && (verdict ?? last?.verdict)?.verdict === 'spray-today';
   const top = useRef<HTMLDivElement>(null);
-  useHeadingFocus(top, verdict && `${verdictId} ${isWithdrawn}`, question && `${question.id} ${question.ask}`, state);
+  const shown = verdict === null && !isWithdrawn ? null : `${last?.id} ${isWithdrawn}`;
+  useHeadingFocus(top, shown, question && `${question.id} ${question.ask}`, state);
   const lookAgain = () => chat.request('look-again');
   const isSending = state.outbox.length > 0;
   return (
     <div ref={top}>
       <Log view={view} outbox={state.outbox} onUndo={chat.undo} />
-      {verdict &&
-        (isWithdrawn ? (
-          <Withdrawn onLookAgain={lookAgain} />
-        ) : (
-          <VerdictCard verdict={verdict} isOld={isOver} onRequest={chat.request} />
-        ))}
+      {isWithdrawn && <Withdrawn onLookAgain={lookAgain} />}
+      {verdict && !isWithdrawn && <VerdictCard verdict={verdict} isOld={isOver} onRequest={chat.request} />}
+      {isIdle && !isWithdrawn && (
+        <button type="button" class="button is-main" onClick={lookAgain}>
+          {pageWords.verdict.lookAgain}
+        </button>
+      )}
       {question && (
         <QuestionCard
           key={`${question.id} ${question.ask}`}

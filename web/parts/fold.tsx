@@ -12,7 +12,9 @@ export function Fold({
 }) {
   return (
     <details class={name}>
-      <summary>{title}</summary>
+      <summary>
+        <span>{title}</span>
+      </summary>
       <div class="fold-inside">{children}</div>
     </details>
   );

@@ -13,12 +13,13 @@ interface LogProps {
   readonly onUndo: (event: string) => void;
 }
 
-/** What was said on both sides, newest last; the open question stands in its own card instead. */
+/** What was said on both sides, newest last; the open question and the verdict that stands have cards of their own instead. */
 export function Log({ view, outbox, onUndo }: LogProps) {
   const [isWhole, setWhole] = useState(false);
   const open = view.question && view.entries.findLast(({ kind }) => kind === 'question');
+  const standing = view.verdict && view.entries.findLast(({ kind }) => kind === 'verdict');
   const entries = view.entries.filter(
-    (entry) => !(entry === open && entry.kind === 'question' && isOpen(entry.text, view)),
+    (entry) => entry !== standing && !(entry === open && entry.kind === 'question' && isOpen(entry.text, view)),
   );
   const earlier = Math.max(0, entries.length - shownLines);
   const unsent = outbox.flatMap((message) => (message.type === 'say' ? [message] : []));

@@ -20,7 +20,6 @@ export function Masthead({
           {field.name} {field.invented && <Invented />}
         </h1>
       )}
-      {field?.note && <p class="quiet">{field.note}</p>}
       {field?.invented && <p class="quiet">{pageWords.inventedNote}</p>}
     </header>
   );

@@ -1,30 +1,45 @@
 import type { WordedReason } from '../../src/core/dialogue/decision-types.ts';
 import { coreWords, pageWords } from '../words.ts';
+import { Fold } from './fold.tsx';
 
 interface ReasonListProps {
   readonly title: string;
   readonly reasons: readonly WordedReason[];
 }
 
-/** Reasons with what is, how far from the limit, what lifts it, and who says so. Nothing where there are none. */
+/** Reasons under a heading. Where some are met, those not known are folded up behind them. Nothing where there are none. */
 export function ReasonList({ title, reasons }: ReasonListProps) {
   if (reasons.length === 0) return null;
+  const met = reasons.filter(({ outcome }) => outcome === 'met');
+  const others = reasons.filter(({ outcome }) => outcome !== 'met');
   return (
     <>
       <h3>{title}</h3>
-      <ul class="reasons">
-        {reasons.map((reason) => (
-          <li class={`reason is-${reason.outcome}`} key={reason.rule}>
-            <h4>
-              {reason.title} {reason.outcome === 'unknown' && <span class="tag">{pageWords.verdict.notKnown}</span>}
-            </h4>
-            <p>{reason.text}</p>
-            {reason.marginText && <p class="reason-margin">{reason.marginText}</p>}
-            {reason.lift && <p>{reason.lift}</p>}
-            <p class="quiet">{coreWords.verdict.authorities[reason.authority]}</p>
-          </li>
-        ))}
-      </ul>
+      <Reasons reasons={met.length > 0 ? met : others} />
+      {met.length > 0 && others.length > 0 && (
+        <Fold title={pageWords.verdict.unknowns(others.length)}>
+          <Reasons reasons={others} />
+        </Fold>
+      )}
     </>
+  );
+}
+
+/** Each with what is, how far from the limit, what lifts it, and who says so. */
+function Reasons({ reasons }: Pick<ReasonListProps, 'reasons'>) {
+  return (
+    <ul class="reasons">
+      {reasons.map((reason) => (
+        <li class={`reason is-${reason.outcome}`} key={reason.rule}>
+          <h4>
+            {reason.title} {reason.outcome === 'unknown' && <span class="tag">{pageWords.verdict.notKnown}</span>}
+          </h4>
+          <p>{reason.text}</p>
+          {reason.marginText && <p class="reason-margin">{reason.marginText}</p>}
+          {reason.lift && <p>{reason.lift}</p>}
+          <p class="quiet">{coreWords.verdict.authorities[reason.authority]}</p>
+        </li>
+      ))}
+    </ul>
   );
 }

@@ -3,6 +3,8 @@ import type { Chat } from '../chat/chat.ts';
 import { pageWords } from '../words.ts';
 import { Basis } from './basis.tsx';
 import { Cautions } from './cautions.tsx';
+import { Dose } from './dose.tsx';
+import { JobList } from './job-list.tsx';
 import { ReasonList } from './reason-list.tsx';
 import { Trace } from './trace.tsx';
 import { VerdictMark } from './verdict-mark.tsx';
@@ -40,24 +42,9 @@ export function VerdictCard({ verdict, isOld, onRequest }: VerdictCardProps) {
         </button>
       )}
       <ReasonList title={words.reasons[verdict.verdict]} reasons={verdict.reasons} />
-      {verdict.jobs.length > 0 && (
-        <>
-          <h3>{words.jobs}</h3>
-          <ul class="jobs">
-            {verdict.jobs.map((job) => (
-              <li key={job}>{job}</li>
-            ))}
-          </ul>
-        </>
-      )}
+      <JobList verdict={verdict} />
       <ReasonList title={words.advice} reasons={verdict.advice} />
-      <h3>{words.dose}</h3>
-      <p>{verdict.doseText}</p>
-      {verdict.doseNeeds && (
-        <button type="button" class="button" onClick={() => onRequest('dose')}>
-          {words.workOutDose}
-        </button>
-      )}
+      {verdict.verdict !== 'do-not-spray' && <Dose verdict={verdict} onRequest={onRequest} />}
       {verdict.canCheckRest && (
         <button type="button" class="button" onClick={() => onRequest('check-the-rest')}>
           {words.checkRest}

@@ -1,0 +1,35 @@
+import type { ConversationView, VerdictView } from '../../src/core/dialogue/view-types.ts';
+
+/** A view of an invented conversation in which nothing was said yet. */
+export const emptyView: ConversationView = {
+  field: { id: 'mill-piece', name: 'Mill Piece', invented: true, note: 'Invented.' },
+  packTitle: 'A pack',
+  entries: [],
+  question: null,
+  verdict: null,
+  said: [],
+  now: '2026-11-12T10:00:00Z',
+  busy: null,
+  eventCount: 1,
+};
+
+/** A verdict without reasons. */
+export const plainVerdict: VerdictView = {
+  verdict: 'spray-today',
+  headline: 'Spray today.',
+  why: 'Because.',
+  reasons: [],
+  advice: [],
+  jobs: [],
+  doseText: 'No dose.',
+  doseNeeds: false,
+  cautions: [],
+  forecastText: 'None.',
+  packText: 'A pack.',
+  at: '2026-11-12T10:00:00Z',
+  validUntil: '2026-11-12T11:00:00Z',
+  validUntilText: null,
+  canCheckRest: false,
+  change: null,
+  rules: [],
+};
