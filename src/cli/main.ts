@@ -20,7 +20,8 @@ export async function runCommandLine(args: readonly string[], io: Io): Promise<n
   const json = args.includes('--json');
   try {
     const first = args[0];
-    if (first === undefined || first === '--help' || first === '-h' || first === 'help') return say(io, json, overview());
+    if (first === undefined || first === '--help' || first === '-h' || first === 'help')
+      return say(io, json, overview());
     if (first === '--version' || first === '-v') return sayVersion(io, json);
     const command = findCommand(args);
     const rest = args.slice(command.name.split(' ').length);

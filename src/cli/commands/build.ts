@@ -1,5 +1,5 @@
-import { buildPage } from '../page-build.ts';
 import type { Command } from '../command.ts';
+import { buildPage } from '../page-build.ts';
 
 /** `loamward build`: makes the page anew. */
 export const build: Command = {

@@ -1,0 +1,73 @@
+import { createConversation } from '../../adapters/conversation/create-conversation.ts';
+import { dialogueOver } from '../../adapters/conversation/dialogue-over.ts';
+import type { OfferedField, RunningConversation } from '../../adapters/conversation/types.ts';
+import { createForecastService } from '../../adapters/openmeteo/forecast-service.ts';
+import { settingsFromEnvironment } from '../../adapters/openmeteo/settings.ts';
+import { systemMeans } from '../../adapters/openmeteo/system-means.ts';
+import type { EventMessage } from '../../core/protocol/messages.ts';
+import { epochSeconds } from '../../core/units/brands.ts';
+import { hollinBankFarm } from '../../demo/hollin-bank-farm.ts';
+import type { Command, Parsed } from '../command.ts';
+import { textOption } from '../command.ts';
+import type { Io } from '../io.ts';
+import { firstPack, loadNamedPack } from '../packs.ts';
+import type { FieldChoice } from '../terminal/choose-field.ts';
+import { converse } from '../terminal/converse.ts';
+
+/** `loamward ask`: the conversation in a terminal or through a pipe. */
+export const ask: Command = {
+  name: 'ask',
+  summary: 'Asks about one field in the terminal; answers may come from a pipe.',
+  options: {
+    field: { type: 'string', value: 'FIELD', help: `${fieldIds().join(', ')} (invented), or own` },
+    json: { type: 'boolean', help: 'print the last state of the conversation as JSON' },
+  },
+  examples: ['npx loamward ask', "printf '9.2 at 30 cm\\nmoist\\n' | npx loamward ask --field mill-piece"],
+  run: async (parsed, io) => {
+    const conversation = await newConversation(io);
+    return converse({
+      conversation,
+      io,
+      json: parsed.options['json'] === true,
+      field: namedField(parsed),
+      offers: offers(),
+      stamp: stamps(io),
+    });
+  },
+};
+
+function fieldIds(): string[] {
+  return hollinBankFarm.map(({ profile }: OfferedField) => profile.id);
+}
+
+function offers(): FieldChoice[] {
+  const own = { id: null, label: 'My own field' };
+  return [...hollinBankFarm.map(({ profile: { id, name } }) => ({ id, label: `${name} (invented)` })), own];
+}
+
+/** The field named by --field: an id, null for an own one, undefined where the person is to choose. */
+function namedField(parsed: Parsed): string | null | undefined {
+  const field = textOption(parsed, 'field');
+  return field === 'own' ? null : field;
+}
+
+async function newConversation(io: Io): Promise<RunningConversation> {
+  const { pack } = await loadNamedPack(io, firstPack);
+  return createConversation({
+    dialogue: dialogueOver([pack]),
+    clock: { now: () => epochSeconds(io.now()) },
+    newId: io.newId,
+    forecastService: createForecastService({ ...systemMeans, settings: settingsFromEnvironment(io.env) }),
+    fields: hollinBankFarm,
+    pack: { id: pack.id, hash: pack.hash },
+  });
+}
+
+/** Stamps of the terminal's events: rising count, one device. */
+function stamps(io: Io): () => Pick<EventMessage, 'id' | 'at' | 'device' | 'count'> {
+  let count = 0;
+  return () => {
+    count += 1;
+    return { id: io.newId(), at: io.now(), device: 'terminal', count };
+  };
+}

@@ -1,0 +1,61 @@
+import { parseForecastJson } from '../../adapters/openmeteo/json-reply.ts';
+import { decideFacts } from '../../core/dialogue/decide.ts';
+import { parseInstant } from '../../core/dialogue/moment.ts';
+import { codedError } from '../../core/errors/coded-error.ts';
+import { isCalendarDay, noonOf } from '../../core/facts/local-day.ts';
+import type { Pack } from '../../core/rules/pack-types.ts';
+import { type EpochSeconds, epochSeconds } from '../../core/units/brands.ts';
+import type { Forecast } from '../../core/weather/forecast.ts';
+import type { Command, Parsed } from '../command.ts';
+import { textOption } from '../command.ts';
+import { decisionText } from '../decision-text.ts';
+import type { Io } from '../io.ts';
+import { readJsonFile, readNamedFile } from '../json-file.ts';
+import { firstPack, loadNamedPack } from '../packs.ts';
+
+/** `loamward decide`: judges a file of facts once. */
+export const decide: Command = {
+  name: 'decide',
+  summary: 'Judges a file of facts once: spray today, wait or do not spray.',
+  options: {
+    pack: { type: 'string', value: 'PACK', help: `folder under rules/, or a path (${firstPack})` },
+    facts: { type: 'string', value: 'FILE', help: 'flat JSON object of fact ids and values; - for standard input' },
+    forecast: { type: 'string', value: 'FILE', help: 'forecast as JSON: the service’s reply or our own form' },
+    fetched: { type: 'string', value: 'INSTANT', help: 'when that forecast was fetched, where the file does not say' },
+    at: { type: 'string', value: 'INSTANT', help: 'moment asked about, ISO 8601 with its offset; now without it' },
+    json: { type: 'boolean', help: 'print the whole answer as JSON' },
+  },
+  examples: [
+    'npx loamward decide --facts facts.json',
+    'npx loamward decide --facts facts.json --forecast forecast.json --at 2026-11-06T09:00Z --json',
+  ],
+  run: async (parsed, io) => {
+    const file = textOption(parsed, 'facts');
+    if (file === undefined) throw codedError('OPTION_VALUE', { expected: '--facts FILE', came: 'no --facts' });
+    const { pack } = await loadNamedPack(io, textOption(parsed, 'pack') ?? firstPack);
+    const decision = await decideFacts({
+      pack,
+      facts: await readJsonFile(io, file),
+      forecast: await namedForecast(parsed, io),
+      at: momentAsked(parsed, pack),
+      now: epochSeconds(io.now()),
+      language: 'en',
+    });
+    io.write(parsed.options['json'] ? `${JSON.stringify(decision)}\n` : decisionText(decision, pack));
+    return 0;
+  },
+};
+
+async function namedForecast(parsed: Parsed, io: Io): Promise<Forecast | null> {
+  const file = textOption(parsed, 'forecast');
+  if (file === undefined) return null;
+  const fetched = textOption(parsed, 'fetched');
+  const text = await readNamedFile(io, file);
+  return parseForecastJson(text, fetched === undefined ? {} : { fetchedAt: parseInstant(fetched) });
+}
+
+function momentAsked(parsed: Parsed, pack: Pack): EpochSeconds | null {
+  const at = textOption(parsed, 'at');
+  if (at === undefined) return null;
+  return isCalendarDay(at) ? noonOf(at, pack.zone) : parseInstant(at);
+}

@@ -1,0 +1,31 @@
+/** A field on offer, or the person's own. */
+export interface FieldChoice {
+  /** Null for an own field. */
+  readonly id: string | null;
+  readonly label: string;
+}
+
+/** Lets the person pick a field by number or name; undefined where the input ends first. */
+export async function chooseField(
+  offers: readonly FieldChoice[],
+  lines: AsyncIterator<string>,
+  say: (lines: readonly string[]) => void,
+  prompt: () => void,
+): Promise<string | null | undefined> {
+  say(['Which field?', ...offers.map(({ label }, index) => `  ${index + 1}) ${label}`)]);
+  prompt();
+  for (let next = await lines.next(); !next.done; next = await lines.next()) {
+    const chosen = pick(offers, next.value.trim().toLowerCase());
+    if (chosen) return chosen.id;
+    say([`Type a number from 1 to ${offers.length}.`]);
+    prompt();
+  }
+  return undefined;
+}
+
+function pick(offers: readonly FieldChoice[], text: string): FieldChoice | undefined {
+  const byNumber = /^\d+$/.test(text) ? offers[Number(text) - 1] : undefined;
+  return (
+    byNumber ?? offers.find(({ id, label }) => text !== '' && (id === text || label.toLowerCase().startsWith(text)))
+  );
+}

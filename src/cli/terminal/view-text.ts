@@ -1,0 +1,67 @@
+import type { ConversationView, Entry, QuestionView, VerdictView } from '../../core/dialogue/view-types.ts';
+import { reasonLine } from '../decision-text.ts';
+
+/** Letter of the choice at an index: a, b, c. */
+export function choiceLetter(index: number): string {
+  return String.fromCharCode('a'.charCodeAt(0) + index);
+}
+
+/** One entry of the log as lines; what the person typed is already on the screen and gives none. */
+export function entryLines(entry: Entry): string[] {
+  if (entry.kind === 'person' || entry.kind === 'question') return [];
+  if (entry.kind === 'verdict') return verdictLines(entry.verdict);
+  return [entry.text];
+}
+
+/** The open question: what is asked, why, how to find out, and the answers by letter. */
+export function questionLines(question: QuestionView): string[] {
+  const choices = question.choices.map(
+    ({ label, help }, index) => `  ${choiceLetter(index)}) ${label}${help ? ` (${help})` : ''}`,
+  );
+  const boxes = question.boxes.map(({ label, unit, low, high }) => {
+    const range = low !== null && high !== null ? `, ${low} to ${high}` : '';
+    return `  ${label}${unit ? ` in ${unit}` : ''}${range}`;
+  });
+  const many = question.form === 'signs' ? ['  (several letters where several hold, for example: b d)'] : [];
+  return ['', question.ask, `  ${question.why}`, `  ${question.how}`, ...boxes, ...choices, ...many];
+}
+
+/** A verdict: sentence, why, reasons with margin and what lifts them, jobs, dose, cautions, sources. */
+export function verdictLines(verdict: VerdictView): string[] {
+  const list = (title: string, lines: readonly string[]) =>
+    lines.length === 0 ? [] : [`${title}:`, ...lines.map((line) => `  - ${line}`)];
+  return [
+    '',
+    verdict.headline.toUpperCase(),
+    verdict.why,
+    ...(verdict.change ? [verdict.change] : []),
+    ...list('Reasons', verdict.reasons.map(reasonLine)),
+    ...list('To do', verdict.jobs),
+    ...list('Advice', verdict.advice.map(reasonLine)),
+    ...list('Dose', [verdict.doseText]),
+    ...list(
+      'Cautions',
+      verdict.cautions.map(({ text }) => text),
+    ),
+    verdict.forecastText,
+    ...(verdict.validUntilText ? [verdict.validUntilText] : []),
+    verdict.packText,
+  ];
+}
+
+/** The whole trace of a verdict, one block a rule. */
+export function traceLines(verdict: VerdictView): string[] {
+  return verdict.rules.flatMap((rule) => [
+    `${rule.title}: ${rule.outcomeText} [${rule.rule}, ${rule.effect}, ${rule.authority}]`,
+    ...rule.facts.map(({ label, value, from }) => `    ${label}: ${value} (${from})`),
+    ...rule.limits.map(({ parameter, value, source }) => `    limit ${parameter}: ${value} (${source})`),
+    ...rule.margins.map((margin) => `    ${margin}`),
+  ]);
+}
+
+/** A line that says that the field is invented, where it is. */
+export function fieldLine(view: ConversationView): string | null {
+  if (!view.field) return null;
+  const { name, invented, note } = view.field;
+  return `${name}${invented ? ' (invented field, invented weather)' : ''}${note ? `: ${note}` : ''}`;
+}
