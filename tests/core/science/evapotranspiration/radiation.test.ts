@@ -89,6 +89,10 @@ describe('sun and radiation of a day', () => {
     }
   });
 
+  test('more sun than a clear sky lets through counts as a clear sky (FAO-56 eq. 39)', () => {
+    expect(netLongwave({ ...rio, solar: 22 })).toBe(netLongwave({ ...rio, solar: rio.clearSky }));
+  });
+
   test('a clearer and drier sky lets more heat go', () => {
     const share = fc.double({ min: 0.3, max: 1, noNaN: true });
     const pressure = fc.double({ min: 0, max: 5, noNaN: true });

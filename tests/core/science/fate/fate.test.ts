@@ -52,6 +52,16 @@ describe('illustrations of what reaches water (0.1 ug/L: Drinking Water Directiv
     expectWithin(value(), expected, tolerance);
   });
 
+  test('each class of Koc ends just below its limit (same handbook)', () => {
+    const around = [75, 500, 1000, 4000].map((limit) => [limit - 0.001, limit].map(drainflowLossPercent));
+    expect(around).toEqual([
+      [1.9, 0.7],
+      [0.7, 0.5],
+      [0.5, 0.02],
+      [0.02, 0.008],
+    ]);
+  });
+
   test('the published half-lives of propyzamide, 10 to 112 days, carry the index across the line of 1.8', () => {
     expect(leachingIndex(10, 840)).toBeLessThan(1.8);
     expect(leachingIndex(112, 840)).toBeGreaterThan(1.8);

