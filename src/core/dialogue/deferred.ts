@@ -8,18 +8,17 @@ interface Occurrence {
 }
 
 /**
- * Facts whose turn has not come: everywhere they stand in an `all` beside a fact that has to be asked anyway and may make them
- * idle (the trend beside the temperature, the direction of the wind beside its speed). `askable` are the facts that a question
- * still open would settle.
+ * Facts whose turn has not come: everywhere they stand in an `all` beside a fact that has to be known anyway, since another
+ * comparison asks for it alone (the trend beside the temperature, the direction of the wind beside its speed). Until that one is
+ * known they change nothing: its own rule holds the verdict, and their `all` cannot be met.
  */
-export function deferredFacts(rules: readonly RuleTrace[], askable: ReadonlySet<FactId>): ReadonlySet<FactId> {
+export function deferredFacts(rules: readonly RuleTrace[]): ReadonlySet<FactId> {
   const occurrences = rules.flatMap(({ condition }) => occurrencesIn(condition, []));
   const anyway = new Set(occurrences.filter(({ beside }) => beside.length === 0).map(({ fact }) => fact));
-  const comesFirst = (fact: FactId) => anyway.has(fact) && askable.has(fact);
   const facts = new Set(occurrences.map(({ fact }) => fact));
   return new Set(
     [...facts].filter((fact) =>
-      occurrences.filter((one) => one.fact === fact).every(({ beside }) => beside.some(comesFirst)),
+      occurrences.filter((one) => one.fact === fact).every(({ beside }) => beside.some((other) => anyway.has(other))),
     ),
   );
 }

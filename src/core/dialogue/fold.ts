@@ -3,6 +3,7 @@ import { eventTable } from './events/index.ts';
 import type { ConversationEvent } from './events.ts';
 import { note } from './note-down.ts';
 import { openQuestion, questionNote } from './open-question.ts';
+import { keepStanding } from './standing.ts';
 import { emptyState, type State } from './state.ts';
 
 /** The state after one more event, in order; a question newly put is noted. Before the start nothing counts. */
@@ -25,7 +26,8 @@ export function foldEvents(events: readonly ConversationEvent[], context: FoldCo
 
 function putQuestion(state: State, event: ConversationEvent, { pack }: FoldContext): State {
   const open = openQuestion(state, pack);
-  if (open === null) return state.asked === null ? state : { ...state, asked: null };
+  if (open === null) return state.asked === null ? state : keepStanding(state, { ...state, asked: null });
   if (open.id === state.asked) return state;
-  return { ...note(state, event, { kind: 'question', text: questionNote(open, state, pack) }), asked: open.id };
+  const put = note(state, event, { kind: 'question', text: questionNote(open, state, pack) });
+  return keepStanding(put, { ...put, asked: open.id });
 }

@@ -1,12 +1,14 @@
 import { epochSeconds } from '../units/brands.ts';
 import type { EventStamp } from './events.ts';
 import type { NoteBody } from './notes.ts';
+import { keepStanding } from './standing.ts';
 import type { State } from './state.ts';
 
 /** The state with notes of an event added. */
 export function note(state: State, event: EventStamp, ...bodies: readonly NoteBody[]): State {
   if (bodies.length === 0) return state;
-  return { ...state, notes: [...state.notes, ...bodies.map((body) => ({ ...body, event: event.id }))] };
+  const notes = [...state.notes, ...bodies.map((body) => ({ ...body, event: event.id }))];
+  return keepStanding(state, { ...state, notes });
 }
 
 /** The state with its moment moved to an event that bears on facts, the conversation's shift added. */

@@ -5,7 +5,7 @@ import type { Catalogue } from '../words/catalogue.ts';
 import { phraseOf } from '../words/phrases.ts';
 import { describeSource } from '../words/sources.ts';
 import { showDay, showTime } from '../words/times.ts';
-import { joinWords } from '../words/units.ts';
+import { joinWords, lowerFirst } from '../words/units.ts';
 import { describeValue } from '../words/values.ts';
 import { inLanguage } from './decision.ts';
 import { momentOf } from './note-down.ts';
@@ -35,13 +35,10 @@ const sayings: { readonly [K in Spoken]: Say<K> } = {
   'not-understood': ({ pieces }, _, { words }) =>
     words.dialogue.notUnderstood(joinWords(pieces.map(words.dialogue.quote), words.values.and)),
   declined: ({ question }, _, { pack, words }) => {
-    const facts = packQuestion(question, pack)?.facts ?? [];
-    return words.dialogue.declined(
-      joinWords(
-        facts.map((fact) => factDefinition(fact).label),
-        words.values.and,
-      ),
-    );
+    const asked = packQuestion(question, pack);
+    const labels = (asked?.facts ?? []).map((fact) => factDefinition(fact).label);
+    const say = asked?.forDose ? words.dialogue.declinedDose : words.dialogue.declined;
+    return say(joinWords(labels, words.values.and));
   },
   remark: ({ code, quote }, _, { words }) => (words.dialogue.remarks[code] ?? words.dialogue.remark)(quote),
   undone: ({ readings }, _, { words }) =>
@@ -53,7 +50,7 @@ const sayings: { readonly [K in Spoken]: Say<K> } = {
     const text = asked?.text[words.language] ?? asked?.text['en'];
     const titles = rules.map((rule) => ruleText(pack, rule, words.language)?.title ?? rule);
     if (titles.length === 0) return [text?.why ?? '', words.dialogue.whyNow].join(' ').trim();
-    return words.dialogue.whyAsked(text?.why ?? '', joinWords(titles, words.values.and));
+    return words.dialogue.whyAsked(text?.why ?? '', joinWords(titles.map(lowerFirst), words.values.and));
   },
   'said-so-far': ({ values }, state, context) => {
     const items = values.map(({ fact }) => saidItem(fact, state, context));

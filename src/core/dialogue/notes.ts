@@ -22,7 +22,13 @@ export type NoteBody =
   | { readonly kind: 'typed'; readonly text: string }
   | { readonly kind: 'pressed'; readonly answer: AnsweredEvent }
   | { readonly kind: 'requested'; readonly request: RequestedEvent['request'] }
-  | { readonly kind: 'understood'; readonly readings: readonly NotedReading[]; readonly correction: boolean }
+  | {
+      readonly kind: 'understood';
+      readonly readings: readonly NotedReading[];
+      readonly correction: boolean;
+      /** The answer pressed, where the readings stand for its words. */
+      readonly answer: AnsweredEvent | null;
+    }
   | { readonly kind: 'not-understood'; readonly pieces: readonly string[] }
   | { readonly kind: 'declined'; readonly question: string }
   | { readonly kind: 'error'; readonly error: ErrorReport }

@@ -15,6 +15,8 @@ export interface PlanState {
   /** True where the person wants the rest too although the answer is sure. */
   readonly checkRest: boolean;
   readonly wantsDose: boolean;
+  /** Id of the question that stands open; it stays as long as it still matters, so that it does not change under a person's hand. */
+  readonly current?: string | null;
   /** `no-place`: it could be fetched if the place were known. */
   readonly forecast: 'no-place' | 'coming' | 'there' | 'failed';
 }
@@ -68,7 +70,7 @@ function choose(
   pack: Pack,
   facts: ResolvedFacts,
   rules: readonly RuleTrace[],
-  { spent, forecast }: PlanState,
+  { spent, forecast, current }: PlanState,
 ): { readonly question: Question | null; readonly waits: boolean } {
   const useful = usefulFacts(rules);
   const open = pack.questions.filter(
@@ -87,29 +89,28 @@ function choose(
     ({ facts: asked }) => !holdsBack || asked.some((fact) => useful.has(fact) && !forecastMayTell(fact)),
   );
   if (placeHelps) candidates.push(place);
-  return {
-    question: cheapest(inTurn(candidates, useful, rules), pack),
-    waits: forecast === 'coming' && candidates.length === 0 && helpful.length > 0,
-  };
+  const next = inTurn(candidates, useful, deferredFacts(rules));
+  const question = next.find(({ id }) => id === current) ?? cheapest(next, pack);
+  return { question, waits: forecast === 'coming' && question === null && helpful.length > 0 };
 }
 
 /** The candidates without those that only settle facts whose turn has not come. */
 function inTurn(
   candidates: readonly Question[],
   useful: ReadonlySet<FactId>,
-  rules: readonly RuleTrace[],
+  deferred: ReadonlySet<FactId>,
 ): readonly Question[] {
-  const askable = new Set(candidates.flatMap(({ facts }) => facts));
-  const deferred = deferredFacts(rules, askable);
   return candidates.filter(
     ({ form, facts }) => form === 'place' || facts.some((fact) => useful.has(fact) && !deferred.has(fact)),
   );
 }
 
+/** Facts worked out from a forecast where there is one. */
+const workedOutFromForecast: readonly FactId[] = ['crop.frostOnLeaves', 'soil.drainsExpected7d', 'air.inversionRisk'];
+
 /** True for a fact that a forecast may tell, so that nobody is asked before it has come or failed. */
 function forecastMayTell(fact: FactId): boolean {
-  const { obtained } = factDefinition(fact);
-  return obtained.includes('forecast') || obtained.includes('derived');
+  return factDefinition(fact).obtained.includes('forecast') || workedOutFromForecast.includes(fact);
 }
 
 function doseQuestion(pack: Pack, trace: Trace, facts: ResolvedFacts, { wantsDose, spent }: PlanState) {

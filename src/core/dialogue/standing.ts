@@ -42,6 +42,13 @@ export function standingOf(state: State, pack: Pack): Standing | null {
   return standing;
 }
 
+/** The same state with something changed that no standing reads (notes, the question last put): it need not be worked out again. */
+export function keepStanding(before: State, after: State): State {
+  const known = standings.get(before);
+  if (known) standings.set(after, known);
+  return after;
+}
+
 /** The rules of a pack on the day of a moment in the pack's zone; compiled once a day and pack. */
 export function compiledFor(pack: Pack, at: EpochSeconds): CompiledRules {
   const days = compiledByDay.get(pack) ?? new Map<string, CompiledRules>();
@@ -77,6 +84,7 @@ function workOut(state: State, at: EpochSeconds, pack: Pack): Standing {
       spent: spentQuestions(state.answered, pack, facts),
       checkRest: state.checkRest,
       wantsDose: state.wantsDose,
+      current: state.asked,
       forecast: forecastStage(state, facts, parameters),
     }),
     doubtful: verdictWord(trace) === 'spray-today' ? restsOnDoubt(state.observations, judge) : null,

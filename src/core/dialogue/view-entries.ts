@@ -2,7 +2,8 @@ import type { ErrorReport } from '../errors/coded-error.ts';
 import { type FactId, factDefinition } from '../facts/registry/index.ts';
 import type { Catalogue } from '../words/catalogue.ts';
 import { showWhole } from '../words/numbers.ts';
-import { joinWords, unitSuffix } from '../words/units.ts';
+import { shortName } from '../words/phrases.ts';
+import { joinWords, lowerFirst, unitSuffix } from '../words/units.ts';
 import { inLanguage } from './decision.ts';
 import type { AnsweredEvent } from './events.ts';
 import { noteText, phrases } from './note-texts.ts';
@@ -32,7 +33,7 @@ function entryOf(note: Note, id: string, state: State, context: ViewContext): En
       return { kind: 'person', id, text: words.dialogue.person[note.request], undone };
     case 'understood': {
       const said = note.correction ? words.dialogue.corrected : words.dialogue.understood;
-      return { kind: 'understood', id, text: said(phrases(note.readings, words)), undo: note.event, undone };
+      return { kind: 'understood', id, text: said(understoodText(note, context)), undo: note.event, undone };
     }
     case 'question':
       return { kind: 'question', id, text: questionText(note.text, context) };
@@ -53,7 +54,22 @@ function verdictEntry(index: number, id: string, state: State, context: ViewCont
   return { kind: 'verdict', id, verdict: verdictView(given, state, context, isNewest ? { canCheckRest } : null) };
 }
 
-function errorText({ says, expected, came, next }: ErrorReport, words: Catalogue): string {
+/** Readings as said back; those that only stand for the words of a button are said by its words. */
+function understoodText({ readings, answer }: Extract<Note, { kind: 'understood' }>, context: ViewContext): string {
+  const { words } = context;
+  const isStandIn = ({ reading }: (typeof readings)[number]) =>
+    answer !== null && answer.choices.length > 0 && reading.type === 'number' && reading.low !== undefined;
+  const standIns = readings.filter(isStandIn).map(({ fact }) => shortName(fact, factDefinition(fact), words));
+  const isChoice = answer !== null && answer.choices.length > 0;
+  const plain = readings.filter((one) => !isStandIn(one) && !(isChoice && one.reading.type === 'does-not-know'));
+  const parts = plain.length === 0 ? [] : [phrases(plain, words)];
+  if (answer === null || standIns.length === 0) return parts.join('; ');
+  const said = `${joinWords(standIns, words.values.and)}: ${lowerFirst(answerText(answer, context))}`;
+  return [said, ...parts].join('; ');
+}
+
+function errorText({ code, says, expected, came, next }: ErrorReport, words: Catalogue): string {
+  if (code.startsWith('FORECAST_')) return `${says} ${next}`;
   return words.dialogue.failed(says, expected, came, next);
 }
 

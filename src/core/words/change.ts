@@ -1,7 +1,7 @@
 import type { WordedReason } from '../dialogue/decision-types.ts';
 import type { Verdict } from '../verdict/types.ts';
 import type { Catalogue } from './catalogue.ts';
-import { joinWords } from './units.ts';
+import { joinWords, lowerFirst } from './units.ts';
 
 /** What a verdict is compared by. */
 export interface Compared {
@@ -42,7 +42,7 @@ function outcomeIn({ reasons }: Compared, rule: string): WordedReason['outcome']
 
 function titles(reasons: readonly WordedReason[], words: Catalogue): string {
   return joinWords(
-    reasons.map(({ title }) => title.charAt(0).toLowerCase() + title.slice(1)),
+    reasons.map(({ title }) => lowerFirst(title)),
     words.values.and,
   );
 }

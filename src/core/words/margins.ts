@@ -25,7 +25,10 @@ export function describeMargin(
   if (value.type !== 'number' || typeof margin.limit !== 'number') return null;
   const definition = definitionOf(comparison.fact);
   const unit = unitSuffix(definition.unit, words);
-  const amount = (size: number) => `${showNumber(Math.abs(size), definition.shownDecimals ?? 1, [0])}${unit}`;
+  const amount = (size: number) => {
+    const shown = showNumber(Math.abs(size), definition.shownDecimals ?? 1, [0]);
+    return `${shown}${unitSuffix(definition.unit, words, shown)}`;
+  };
   if (outcome === 'unknown') return words.margins.bandCrosses(`${margin.limit}${unit}`);
   if (value.value === margin.limit) return words.margins.atLimit;
   if (margin.margin > 0) return words.margins.room(amount(margin.worst > 0 ? margin.worst : margin.margin));

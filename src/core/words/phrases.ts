@@ -13,5 +13,10 @@ export function phraseOf(id: FactId, reading: Reading, definitionOf: DefinitionO
   const only = reading.type === 'choice' && reading.possible.length === 1 ? reading.possible[0] : undefined;
   const ready = only === undefined ? undefined : words.phrases.yesNo[id]?.[only];
   if (ready !== undefined) return ready;
-  return `${words.phrases.short[id] ?? definition.label} ${describeReading(definition, reading, words)}`;
+  return `${shortName(id, definition, words)} ${describeReading(definition, reading, words)}`;
+}
+
+/** The short name of a fact in running text. */
+export function shortName(id: FactId, definition: FactDefinition, words: Catalogue): string {
+  return words.phrases.short[id] ?? definition.label;
 }

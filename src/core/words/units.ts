@@ -1,9 +1,9 @@
 import type { Catalogue } from './catalogue.ts';
 
-/** A unit as it follows a number, space included; empty where there is none. */
-export function unitSuffix(unit: string | null, words: Catalogue): string {
+/** A unit as it follows a number, space included; empty where there is none. `number` is the number as written, for what is counted. */
+export function unitSuffix(unit: string | null, words: Catalogue, number = ''): string {
   if (unit === null) return '';
-  const shown = words.values.units[unit] ?? unit;
+  const shown = (number === '1' ? words.values.unitsOfOne[unit] : undefined) ?? words.values.units[unit] ?? unit;
   return shown === '' ? '' : ` ${shown}`;
 }
 
@@ -16,4 +16,9 @@ export function joinWords(items: readonly string[], joiner: string): string {
 /** A sentence's first letter as a capital. */
 export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** A sentence's first letter small, to go on within another sentence. */
+export function lowerFirst(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
 }

@@ -39,7 +39,7 @@ function describeNumber(
 ): string {
   const decimals = definition.shownDecimals ?? 1;
   const shown = showNumber(value, decimals, limits);
-  const unit = unitSuffix(definition.unit, words);
+  const unit = unitSuffix(definition.unit, words, shown);
   if (low === value && high === value) return `${shown}${unit}`;
   return words.values.band(shown, showLow(low, decimals), showHigh(high, decimals), unit);
 }
@@ -63,8 +63,8 @@ export function describeReading(definition: FactDefinition, reading: Reading, wo
       words.values.or,
     );
   }
-  const unit = unitSuffix(definition.unit, words);
   const { value, low = value, high = value } = reading;
+  const unit = unitSuffix(definition.unit, words, showWhole(value));
   if (low === value && high === value) return `${showWhole(value)}${unit}`;
   return words.values.band(showWhole(value), showWhole(low), showWhole(high), unit);
 }

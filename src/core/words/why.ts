@@ -1,10 +1,11 @@
 import type { WordedReason } from '../dialogue/decision-types.ts';
-import type { RuleTrace } from '../rules/trace-types.ts';
+import type { Resolved } from '../facts/types.ts';
+import type { ConditionTrace, RuleTrace } from '../rules/trace-types.ts';
 import type { VerdictWord } from '../verdict/types.ts';
 import type { Catalogue } from './catalogue.ts';
-import { comparisonsIn, describeMargin } from './margins.ts';
+import { type comparisonsIn, describeMargin } from './margins.ts';
 import type { DefinitionOf } from './phrases.ts';
-import { joinWords } from './units.ts';
+import { joinWords, lowerFirst } from './units.ts';
 
 /** What the why is made from. */
 export interface WhyInput {
@@ -34,22 +35,36 @@ export function whyOf({ verdict, reasons, trace }: WhyInput, definitionOf: Defin
 }
 
 function whyUnknown(unknown: readonly WordedReason[], words: Catalogue): string {
-  const shown = unknown.slice(0, 3).map(({ title }) => title.charAt(0).toLowerCase() + title.slice(1));
+  const shown = unknown.slice(0, 3).map(({ title }) => lowerFirst(title));
   const sentence = words.verdict.notKnown(joinWords(shown, words.values.and));
   return unknown.length === 1 ? (unknown[0]?.text ?? sentence) : sentence;
 }
 
-/** The number that comes nearest to its limit, as a share of the limit, in a sentence; null where no number has room left. */
+/**
+ * The number that comes nearest to its limit, as a share of the limit, in a sentence; null where none has room left. Left out: a
+ * band that a person chose by words, and what decides only together with something else.
+ */
 function nearestLimit(trace: readonly RuleTrace[], definitionOf: DefinitionOf, words: Catalogue): string | null {
   const candidates = trace
-    .flatMap(({ condition }) => comparisonsIn(condition))
+    .flatMap(({ condition }) => decidingAlone(condition))
     .flatMap((comparison) => {
       const { margin, value } = comparison;
-      if (margin === null || typeof margin.limit !== 'number' || margin.worst < 0 || !value.known) return [];
-      return [{ comparison, share: margin.worst / Math.max(Math.abs(margin.limit), 1) }];
+      if (margin === null || typeof margin.limit !== 'number' || margin.worst < 0 || isChosenBand(value)) return [];
+      return [{ comparison, share: margin.worst / (Math.abs(margin.limit) || 1) }];
     })
     .sort((a, b) => a.share - b.share);
   const nearest = candidates[0]?.comparison;
   const text = nearest === undefined ? null : describeMargin(nearest, definitionOf, words);
   return nearest === undefined || text === null ? null : words.verdict.nearest(definitionOf(nearest.fact).label, text);
+}
+
+function decidingAlone(trace: ConditionTrace): ReturnType<typeof comparisonsIn> {
+  if (trace.kind === 'all' || trace.kind === 'not') return [];
+  if (trace.kind === 'comparison') return [trace];
+  return trace.kind === 'rule' ? decidingAlone(trace.member) : trace.members.flatMap(decidingAlone);
+}
+
+function isChosenBand(value: Resolved): boolean {
+  const isTold = value.known && (value.source === 'said' || value.source === 'told' || value.source === 'profile');
+  return isTold && value.type === 'number' && value.low !== value.high;
 }

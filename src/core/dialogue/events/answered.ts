@@ -25,5 +25,5 @@ export function applyAnswered(before: State, event: AnsweredEvent, { pack }: Fol
   const question = packQuestion(event.question, pack)?.id ?? event.question;
   const answered = { ...taken.state, answered: [...taken.state.answered, { question, event: event.id }] };
   if (taken.readings.length === 0) return answered;
-  return note(answered, event, { kind: 'understood', readings: taken.readings, correction: false });
+  return note(answered, event, { kind: 'understood', readings: taken.readings, correction: false, answer: event });
 }

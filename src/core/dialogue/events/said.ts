@@ -39,7 +39,7 @@ function noteUnderstanding(
   return note(
     state,
     event,
-    ...(readings.length > 0 ? [{ kind: 'understood', readings, correction } as const] : []),
+    ...(readings.length > 0 ? [{ kind: 'understood', readings, correction, answer: null } as const] : []),
     ...refused.map((error) => ({ kind: 'error', error }) as const),
     ...remarks.map((remark) => ({ kind: 'remark', ...remark }) as const),
     ...(notUnderstood.length > 0 ? [{ kind: 'not-understood', pieces: notUnderstood } as const] : []),

@@ -23,6 +23,8 @@ export const dialogueWords = {
   undone: (phrases: string) => `Taken back: ${phrases}.`,
   undoneNothing: 'Taken back.',
   declined: (label: string) => `Noted: you cannot say (${label}). What is not known never counts as a go-ahead.`,
+  declinedDose: (label: string) =>
+    `Noted: you cannot say (${label}). The dose is told without it where that can be done.`,
   whyAsked: (why: string, rules: string) => `${why} It bears on: ${rules}.`,
   whyNow: 'Until this is known the answer can still change.',
   saidSoFar: (list: string) => `So far: ${list}.`,
@@ -47,7 +49,7 @@ export const dialogueWords = {
     `"Spray today" was good until ${time} and is withdrawn: something that it rested on is too old. Look again.`,
   withdrawnStale: '"Spray today" is withdrawn: what came in since may change it.',
   failed: (says: string, expected: string, came: string, next: string) =>
-    `${says} Expected ${expected}; came ${came}. ${next}`,
+    `${says} Expected: ${expected}. Came: ${came}. ${next}`,
   remarks: {} as Readonly<Record<string, (quote: string) => string>>,
   remark: (quote: string) => `Noticed, but not used: "${quote}".`,
   plain: {
@@ -59,7 +61,7 @@ export const dialogueWords = {
     'start-again': 'Starting again: what you told is put aside.',
     'another-field': 'Choose the field.',
     stopped: 'Nothing more is asked. What you told is kept; say anything to go on.',
-    'forecast-failed': 'There is no forecast, so the weather is asked by hand.',
+    'forecast-failed': 'Until there is a forecast, I ask for the weather.',
     'look-again': 'Looking again with what is still good.',
     'checking-rest': 'The rest is asked too; the answer so far stays.',
     'verdict-asked': 'The answer is given on what is known now.',

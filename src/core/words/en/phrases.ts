@@ -36,7 +36,7 @@ export const phraseWords = {
     'soil.temperatureTrendCPerDay': 'soil at 30 cm, change',
     'soil.feel': 'soil feels',
     'soil.surface': 'surface',
-    'crop.trueLeaves': 'crop',
+    'crop.trueLeaves': 'true leaves',
     'weed.plantsPerM2': 'weed',
     'weed.tillers': 'weed',
     'rain.next48hMm': 'rain in the next 48 h',

@@ -21,6 +21,7 @@ export const valueWords = {
     'silty-clay': 'silty clay',
     'slightly-moist': 'slightly moist',
     'at-capacity': 'at field capacity',
+    friable: 'crumbly',
     snow: 'under snow',
   } as Readonly<Record<string, string>>,
   units: {
@@ -30,6 +31,7 @@ export const valueWords = {
     list: '',
     share: '',
   } as Readonly<Record<string, string>>,
+  unitsOfOne: { leaves: 'leaf', tillers: 'tiller', days: 'day' } as Readonly<Record<string, string>>,
   months: [
     'January',
     'February',

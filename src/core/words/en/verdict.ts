@@ -18,7 +18,7 @@ export const verdictWords = {
   },
   allClear: (count: number) => `None of the ${count} reasons to stop or wait applies.`,
   nearest: (label: string, margin: string) => `Nearest to its limit: ${label}, ${margin}.`,
-  notKnown: (titles: string) => `Not known yet: ${titles}.`,
+  notKnown: (titles: string) => `Cannot be judged yet: ${titles}.`,
   nothingRead: 'No rule speaks for or against it.',
   effects: { stop: 'stop', hold: 'hold', advise: 'advice' },
   outcomes: {
