@@ -68,6 +68,20 @@ describe('a conversation over the socket', () => {
     expect((await client.next('error')).error.code).toBe('CONVERSATION_GONE');
   });
 
+  test('"another field" is told to the page, and "start again" begins the same field anew', async () => {
+    const { url } = await startTestServer();
+    const { client } = await greet(url);
+    client.send({ type: 'start', ...stampAt(at), field: 'mill-piece' });
+    client.send({ type: 'say', ...stampAt(at), text: 'start again' });
+    for (;;) {
+      const { view } = await client.next('view');
+      const started = view.entries.filter((entry) => 'text' in entry && entry.text === 'started');
+      if (started.length === 2) break;
+    }
+    client.send({ type: 'say', ...stampAt(at), text: 'another field' });
+    expect(await client.next('notice')).toEqual({ type: 'notice', notice: 'choose-field' });
+  });
+
   test('two pages with one token see the same', async () => {
     const { url } = await startTestServer();
     const one = await greet(url);

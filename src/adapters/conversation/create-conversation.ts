@@ -17,6 +17,9 @@ import type {
 /** Device name in the stamps of events that the runner itself makes. */
 export const runnerDevice = 'runner';
 
+/** What the runner adds comes after all that it came of, also where a device's clock is ahead or the same to the second. */
+const tick = 0.001;
+
 /**
  * Holds one conversation: turns messages into events, applies them one after another, carries out the effects and feeds their
  * results back. With `restored` it goes on from kept events, and asks again for what was still under way.
@@ -35,7 +38,7 @@ export function createConversation<C extends ConversationState>(
 
   const stamp = (): EventStamp => {
     count += 1;
-    const at = Math.max(clock.now(), state.events.at(-1)?.at ?? 0);
+    const at = Math.max(clock.now(), (state.events.at(-1)?.at ?? 0) + tick);
     return { id: means.newId(), at: epochSeconds(at), device: runnerDevice, count };
   };
   const started = (): StartedEvent | undefined => state.events.findLast((event) => event.kind === 'started');
