@@ -67,8 +67,8 @@ export async function startServer(options: StartOptions): Promise<StartedServer>
   };
 }
 
-function memoryLimits({ keptConversations, keptHours }: ServerSettings) {
-  return { ...defaultMemoryLimits, conversations: keptConversations, idleHours: keptHours };
+function memoryLimits({ keptConversations, keptEvents, keptHours }: ServerSettings) {
+  return { ...defaultMemoryLimits, conversations: keptConversations, allEvents: keptEvents, idleHours: keptHours };
 }
 
 /** An address that stands for every one of the machine is opened by its loopback; IPv6 goes into brackets. */

@@ -42,6 +42,11 @@ export const serverSettingTable = {
     range: [1, 100_000],
     meaning: 'Most conversations kept in memory; the one longest unused is dropped first.',
   },
+  LOAMWARD_KEPT_EVENTS: {
+    standard: '50000',
+    range: [1000, 10_000_000],
+    meaning: 'Most events kept in memory in all; a verdict takes some tens of kB.',
+  },
   LOAMWARD_KEPT_HOURS: {
     standard: '72',
     range: [1, 2400],

@@ -16,6 +16,7 @@ export interface ServerSettings {
   /** Messages that may come at once before the rate counts. */
   readonly messageBurst: number;
   readonly keptConversations: number;
+  readonly keptEvents: number;
   readonly keptHours: number;
 }
 
@@ -40,6 +41,7 @@ export function serverSettingsFrom(env: Environment): ServerSettings {
     messagesPerSecond: whole('LOAMWARD_MESSAGES_PER_SECOND'),
     messageBurst: whole('LOAMWARD_MESSAGE_BURST'),
     keptConversations: whole('LOAMWARD_KEPT_CONVERSATIONS'),
+    keptEvents: whole('LOAMWARD_KEPT_EVENTS'),
     keptHours: whole('LOAMWARD_KEPT_HOURS'),
   };
 }

@@ -141,7 +141,7 @@ describe('what one connection may do', () => {
   });
 
   test('a slow reader that never wakes is cut off', async () => {
-    const { url, time, log } = await startTestServer({ dialogue: plainDialogue(300_000) });
+    const { url, time, log } = await startTestServer({ dialogue: plainDialogue(6_000_000) });
     const { client } = await greet(url);
     client.socket.pause();
     client.send({ type: 'start', ...stampAt(at), field: null });

@@ -12,10 +12,17 @@ export interface MemoryLimits {
   readonly idleHours: number;
   /** Most events in one conversation; more are refused (CONVERSATION_FULL). */
   readonly events: number;
+  /** Most events in all: a verdict holds some tens of kB. Conversations longest unused go first. */
+  readonly allEvents: number;
 }
 
 /** Limits where none are set. */
-export const defaultMemoryLimits: MemoryLimits = { conversations: 1000, idleHours: 72, events: 3000 };
+export const defaultMemoryLimits: MemoryLimits = {
+  conversations: 1000,
+  idleHours: 72,
+  events: 1000,
+  allEvents: 50_000,
+};
 
 interface Kept {
   readonly createdAt: EpochSeconds;
@@ -32,10 +39,23 @@ export function createMemoryStore(limits: MemoryLimits = defaultMemoryLimits): C
   /** In order of use: the first is the one longest unused. */
   const kept = new Map<string, Kept>();
 
+  let allEvents = 0;
+
+  const drop = (token: string, each: Kept): void => {
+    kept.delete(token);
+    allEvents -= each.events.length;
+  };
   const dropIdle = (at: EpochSeconds): void => {
     for (const [token, each] of kept) {
       if (at - each.usedAt <= limits.idleHours * 3600) break;
-      kept.delete(token);
+      drop(token, each);
+    }
+  };
+  /** The one last used stays, however long it is. */
+  const dropOldest = (): void => {
+    for (const [token, each] of kept) {
+      if (kept.size === 1 || (kept.size <= limits.conversations && allEvents <= limits.allEvents)) break;
+      drop(token, each);
     }
   };
   const use = (token: string, at: EpochSeconds): Kept | null => {
@@ -55,10 +75,7 @@ export function createMemoryStore(limits: MemoryLimits = defaultMemoryLimits): C
         throw codedError('SERVER_FAULT', { expected: 'a token that is not in use', came: 'one that is' });
       }
       kept.set(token, { createdAt: at, usedAt: at, events: [], byId: new Map() });
-      for (const oldest of kept.keys()) {
-        if (kept.size <= limits.conversations) break;
-        kept.delete(oldest);
-      }
+      dropOldest();
     },
     append: async (token, events, at) => {
       const found = use(token, at);
@@ -74,6 +91,8 @@ export function createMemoryStore(limits: MemoryLimits = defaultMemoryLimits): C
         found.events.push(event);
         found.byId.set(event.id, event);
       }
+      allEvents += fresh.length;
+      dropOldest();
     },
     read: async (token, at) => {
       const found = use(token, at);

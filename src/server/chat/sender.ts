@@ -19,7 +19,7 @@ export interface SendingSocket {
 
 /** Sends messages to one peer. */
 export interface Sender {
-  /** Sends, or closes with READER_TOO_SLOW (1013) where more than 256 kB would wait. Does nothing after a close. */
+  /** Sends, or closes with READER_TOO_SLOW (1013) where something waits and more than 256 kB would. Nothing after a close. */
   readonly send: (message: ServerMessage) => void;
   /** Closes with the close code that goes with an error code; cut off where the peer does not answer within 2 s. */
   readonly close: (code: ErrorCode) => void;
@@ -47,7 +47,8 @@ export function createSender(socket: SendingSocket, timers: Timers, onClose: (co
     send: (message) => {
       if (closing) return;
       const text = JSON.stringify(message);
-      if (socket.bufferedAmount + Buffer.byteLength(text) > mostWaitingBytes) close('READER_TOO_SLOW');
+      const waiting = socket.bufferedAmount;
+      if (waiting > 0 && waiting + Buffer.byteLength(text) > mostWaitingBytes) close('READER_TOO_SLOW');
       else socket.send(text, () => {});
     },
   };

@@ -47,7 +47,7 @@ describe('conversations in memory', () => {
   });
 
   test('the one longest unused goes first when there are too many', async () => {
-    const store = createMemoryStore({ conversations: 2, idleHours: 72, events: 10 });
+    const store = createMemoryStore({ conversations: 2, idleHours: 72, events: 10, allEvents: 100 });
     await store.create('a', at(0));
     await store.create('b', at(1));
     await store.read('a', at(2));
@@ -56,17 +56,35 @@ describe('conversations in memory', () => {
     expect(left).toEqual([true, false, true]);
   });
 
+  test('conversations longest unused make room for events, the one in use stays', async () => {
+    const store = createMemoryStore({ conversations: 9, idleHours: 72, events: 9, allEvents: 3 });
+    for (const token of ['a', 'b', 'c']) {
+      await store.create(token, at(0));
+      await store.append(token, [said(`${token}1`)], at(0));
+    }
+    await store.read('a', at(1));
+    await store.append('c', [said('c2')], at(1));
+    const left = async () =>
+      Promise.all(['a', 'b', 'c'].map(async (token) => (await store.list([token], at(1)))[0]?.eventCount ?? null));
+    expect(await left()).toEqual([1, null, 2]);
+    await store.append('c', [said('c3'), said('c4')], at(1));
+    expect(await left()).toEqual([null, null, 4]);
+    await store.create('d', at(2));
+    await store.append('d', [said('d1')], at(2));
+    expect(await store.list(['c', 'd'], at(2))).toMatchObject([{ token: 'd', eventCount: 1 }]);
+  });
+
   test.each([
     [72, true],
     [72.01, false],
   ])('after %d h unused it is kept: %s', async (hours, kept) => {
-    const store = createMemoryStore({ conversations: 2, idleHours: 72, events: 10 });
+    const store = createMemoryStore({ conversations: 2, idleHours: 72, events: 10, allEvents: 100 });
     await store.create('a', at(0));
     expect((await store.read('a', at(hours))) !== null).toBe(kept);
   });
 
   test('more events than the limit are refused by a code, as is an unknown token', async () => {
-    const store = createMemoryStore({ conversations: 2, idleHours: 72, events: 1 });
+    const store = createMemoryStore({ conversations: 2, idleHours: 72, events: 1, allEvents: 100 });
     await store.create('a', at(0));
     await store.append('a', [said('a')], at(0));
     await expect(store.append('a', [said('b')], at(0))).rejects.toMatchObject({ code: 'CONVERSATION_FULL' });
