@@ -1,6 +1,5 @@
 import { localDate } from '../facts/local-day.ts';
-import { type FactId, factDefinition } from '../facts/registry/index.ts';
-import { resolvedFact } from '../facts/resolved.ts';
+import { factDefinition } from '../facts/registry/index.ts';
 import type { Catalogue } from '../words/catalogue.ts';
 import { phraseOf } from '../words/phrases.ts';
 import { describeSource } from '../words/sources.ts';
@@ -11,9 +10,8 @@ import { inLanguage } from './decision.ts';
 import { momentOf } from './note-down.ts';
 import type { Note, NotedReading, PlainNote } from './notes.ts';
 import { packQuestion } from './open-question.ts';
-import { standingOf } from './standing.ts';
 import type { State } from './state.ts';
-import { sourceTimes, type ViewContext } from './view-context.ts';
+import type { ViewContext } from './view-context.ts';
 import { ruleText } from './worded-reason.ts';
 
 type Kind = Exclude<Note['kind'], PlainNote>;
@@ -52,18 +50,22 @@ const sayings: { readonly [K in Spoken]: Say<K> } = {
     if (titles.length === 0) return [text?.why ?? '', words.dialogue.whyNow].join(' ').trim();
     return words.dialogue.whyAsked(text?.why ?? '', joinWords(titles.map(lowerFirst), words.values.and));
   },
-  'said-so-far': ({ values }, state, context) => {
-    const items = values.map(({ fact }) => saidItem(fact, state, context));
-    return items.length === 0 ? context.words.dialogue.saidNothing : context.words.dialogue.saidSoFar(items.join('; '));
+  'said-so-far': ({ values, at }, { forecast }, { words }) => {
+    const times = { now: at, forecastFetchedAt: forecast?.fetchedAt ?? null };
+    const items = values.map(({ fact, resolved }) => {
+      const definition = factDefinition(fact);
+      const value = describeValue(definition, resolved, words);
+      return words.dialogue.saidItem(definition.label, value, describeSource(resolved, times, words));
+    });
+    return items.length === 0 ? words.dialogue.saidNothing : words.dialogue.saidSoFar(items.join('; '));
   },
   clamped: ({ at }, state, { pack, now, words }) =>
     words.dialogue.clamped(showTime((at + (state.started?.shiftSeconds ?? 0)) as typeof at, pack.zone, now, words)),
-  forecast: ({ fetchedAt }, { forecast }, { pack, now, words }) =>
-    words.dialogue.forecastCame(showTime(fetchedAt, pack.zone, now, words), forecast?.attribution ?? ''),
-  dose: ({ verdicts }, state, { words }) => {
-    const last = state.verdicts[verdicts - 1]?.decision;
-    if (last?.verdict === 'do-not-spray') return words.dialogue.doseNone;
-    return last && !('needs' in last.dose) ? last.doseText : words.dialogue.doseAsked;
+  forecast: ({ fetchedAt, attribution }, _, { pack, now, words }) =>
+    words.dialogue.forecastCame(showTime(fetchedAt, pack.zone, now, words), attribution),
+  dose: ({ decision }, _, { words }) => {
+    if (decision?.verdict === 'do-not-spray') return words.dialogue.doseNone;
+    return decision && !('needs' in decision.dose) ? decision.doseText : words.dialogue.doseAsked;
   },
 };
 
@@ -80,11 +82,4 @@ export function noteText(
 /** Readings as said back, one after the other. */
 export function phrases(readings: readonly NotedReading[], words: Catalogue): string {
   return readings.map(({ fact, reading }) => phraseOf(fact, reading, factDefinition, words)).join('; ');
-}
-
-function saidItem(fact: FactId, state: State, { pack, now, words }: ViewContext): string {
-  const definition = factDefinition(fact);
-  const resolved = resolvedFact(standingOf(state, pack)?.facts ?? {}, fact);
-  const from = describeSource(resolved, sourceTimes(state, now), words);
-  return words.dialogue.saidItem(definition.label, describeValue(definition, resolved, words), from);
 }

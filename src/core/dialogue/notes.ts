@@ -1,7 +1,8 @@
 import type { ErrorReport } from '../errors/coded-error.ts';
 import type { FactId } from '../facts/registry/index.ts';
-import type { Reading } from '../facts/types.ts';
+import type { Reading, Resolved } from '../facts/types.ts';
 import type { EpochSeconds } from '../units/brands.ts';
+import type { Decision } from './decision-types.ts';
 import type { AnsweredEvent, FieldProfile, RequestedEvent } from './events.ts';
 
 /** One reading as noted. */
@@ -10,10 +11,10 @@ export interface NotedReading {
   readonly reading: Reading;
 }
 
-/** A value of one fact with its source, as noted when it was asked for. */
+/** A fact as it stood when the person asked what was told. */
 export interface NotedValue {
   readonly fact: FactId;
-  readonly event: string;
+  readonly resolved: Resolved;
 }
 
 /** What happened, as data; the view puts it into words. */
@@ -37,11 +38,10 @@ export type NoteBody =
   | { readonly kind: 'confirmed' | 'denied'; readonly readings: readonly NotedReading[] }
   | { readonly kind: 'question'; readonly text: QuestionNote }
   | { readonly kind: 'why'; readonly question: string; readonly rules: readonly string[] }
-  | { readonly kind: 'said-so-far'; readonly values: readonly NotedValue[] }
+  | { readonly kind: 'said-so-far'; readonly values: readonly NotedValue[]; readonly at: EpochSeconds }
   | { readonly kind: 'clamped'; readonly at: EpochSeconds }
-  | { readonly kind: 'forecast'; readonly fetchedAt: EpochSeconds }
-  /** `verdicts`: how many had been given by then. */
-  | { readonly kind: 'dose'; readonly verdicts: number }
+  | { readonly kind: 'forecast'; readonly fetchedAt: EpochSeconds; readonly attribution: string }
+  | { readonly kind: 'dose'; readonly decision: Pick<Decision, 'verdict' | 'dose' | 'doseText'> | null }
   | { readonly kind: 'verdict'; readonly index: number }
   | { readonly kind: PlainNote };
 

@@ -1,7 +1,8 @@
+import { resolvedFact } from '../facts/resolved.ts';
 import { confirm } from './confirm.ts';
 import type { FoldContext } from './context.ts';
 import type { EventStamp, RequestedEvent } from './events.ts';
-import { moveTo, note } from './note-down.ts';
+import { momentOf, moveTo, note } from './note-down.ts';
 import { openQuestion, packQuestion } from './open-question.ts';
 import { keptOnLookingAgain } from './spent.ts';
 import { standingOf } from './standing.ts';
@@ -22,13 +23,16 @@ const carries: Readonly<Record<Request, Carry>> = {
     );
     return note(state, event, { kind: 'why', question: question.id, rules: deciding.map(({ rule }) => rule) });
   },
-  'what-said': (state, event) => {
-    const newest = new Map(
-      state.observations
-        .filter(({ device, reading }) => device !== fieldDevice && reading.type !== 'does-not-know')
-        .map((one) => [one.fact, { fact: one.fact, event: one.event }]),
+  'what-said': (state, event, { pack }) => {
+    const told = state.observations.filter(
+      ({ device, reading }) => device !== fieldDevice && reading.type !== 'does-not-know',
     );
-    return note(state, event, { kind: 'said-so-far', values: [...newest.values()] });
+    const facts = standingOf(state, pack)?.facts ?? {};
+    const values = [...new Set(told.map(({ fact }) => fact))].map((fact) => ({
+      fact,
+      resolved: resolvedFact(facts, fact),
+    }));
+    return note(state, event, { kind: 'said-so-far', values, at: momentOf(state, event) });
   },
   'check-the-rest': (state, event) =>
     moveTo(note({ ...state, checkRest: true }, event, { kind: 'checking-rest' }), event),
@@ -38,7 +42,8 @@ const carries: Readonly<Record<Request, Carry>> = {
     const kept = { ...moved, answered: keptOnLookingAgain(state.answered, pack, facts) };
     return note(kept, event, { kind: 'look-again' });
   },
-  dose: (state, event) => note({ ...state, wantsDose: true }, event, { kind: 'dose', verdicts: state.verdicts.length }),
+  dose: (state, event) =>
+    note({ ...state, wantsDose: true }, event, { kind: 'dose', decision: state.verdicts.at(-1)?.decision ?? null }),
   'verdict-now': (state, event) =>
     moveTo(note({ ...state, wantsVerdict: true }, event, { kind: 'verdict-asked' }), event),
   confirm: (state, event, { pack }) => confirm(state, event, true, pack),

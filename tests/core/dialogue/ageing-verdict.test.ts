@@ -45,7 +45,9 @@ describe('a spray-today that was given', () => {
     expect(question?.id).toBe('place');
     const noPlace = { ...doesNotKnow('place'), ...stamp(6, 121) } as ConversationEvent;
     expect(look(take(again, noPlace, world), pack, 121).question?.id).toBe('rain-now');
-    expect(said.find(({ fact }) => fact === 'wind.boomKmh')?.value).toMatchInlineSnapshot(`"not known: what was said is too old"`);
+    expect(said.find(({ fact }) => fact === 'wind.boomKmh')?.value).toMatchInlineSnapshot(
+      `"not known: what was said is too old"`,
+    );
     expect(said.find(({ fact }) => fact === 'soil.feel')?.value).toBe('moist');
   });
 

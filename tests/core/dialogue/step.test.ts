@@ -208,3 +208,22 @@ describe('two devices', () => {
     expect(look(settled, pack).verdict?.verdict).toBe('spray-today');
   });
 });
+
+describe('the log', () => {
+  test('keeps what was said before a new start, and shows the verdict of then as an earlier one', () => {
+    const conversation = talk([started(pack, fieldLess(fitMorning)), started(pack, fieldLess({}))], world);
+    const view = look(conversation, pack);
+    expect(view.verdict).toBeNull();
+    expect(view.entries.map(({ kind }) => kind)).toEqual(['said', 'said', 'said', 'question']);
+    expect(view.question?.id).toBe('country');
+  });
+
+  test('of a fact that two devices contradict each other on lends nothing to what is derived from it', () => {
+    const torn = [
+      event(started(pack, fieldLess(fitMorning, 'field.drained')), 0),
+      event(pressed('drained', 'no'), 1, 1),
+      event(pressed('drained', 'yes'), 1, 2, 'tablet'),
+    ].reduce((now, one) => step(now, one, world).conversation, emptyConversation);
+    expect(standingOf(torn.state, pack)?.facts['soil.drainsRunning']).toMatchObject({ known: false });
+  });
+});

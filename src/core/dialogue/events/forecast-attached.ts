@@ -8,6 +8,10 @@ export function applyForecastAttached(state: State, event: ForecastAttachedEvent
   const { askedLatitude, askedLongitude } = forecast.place;
   const attempt = { latitude: askedLatitude, longitude: askedLongitude, look: state.looks, failed: false };
   const warned = warning === undefined ? [] : [{ kind: 'error', error: warning } as const];
-  const noted = note(state, event, ...warned, { kind: 'forecast', fetchedAt: forecast.fetchedAt });
+  const noted = note(state, event, ...warned, {
+    kind: 'forecast',
+    fetchedAt: forecast.fetchedAt,
+    attribution: forecast.attribution,
+  });
   return moveTo({ ...noted, forecast, attempt }, event);
 }

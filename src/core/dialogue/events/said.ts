@@ -10,7 +10,7 @@ import type { Understanding } from '../understand/types.ts';
 /** A person typed or spoke: takes what was understood, notes what was not, carries out what was wanted. */
 export function applySaid(before: State, event: SaidEvent, context: FoldContext): State {
   const { pack } = context;
-  const question = packQuestion(event.asked, pack);
+  const question = packQuestion(event.asked ?? before.asked, pack);
   const typed = note(before, event, { kind: 'typed', text: event.text });
   if (before.undone.has(event.id)) return typed;
   const understanding = context.understand(event.text, { asked: question, pack, recent: recentFacts(before) });

@@ -1,5 +1,6 @@
 import type { StartedEvent } from '../events.ts';
 import { moveTo, note } from '../note-down.ts';
+import type { Note } from '../notes.ts';
 import { emptyState, fieldDevice, type State } from '../state.ts';
 
 /** A conversation begins: all that was told before is put aside, the log stays; the field's profile is what is known. */
@@ -11,6 +12,17 @@ export function applyStarted(state: State, event: StartedEvent): State {
     doubtful: false,
     quote: null,
   }));
-  const fresh: State = { ...emptyState, started: event, observations, notes: state.notes, undone: state.undone };
+  const fresh: State = {
+    ...emptyState,
+    started: event,
+    observations,
+    notes: state.notes.map(pastNote),
+    undone: state.undone,
+  };
   return moveTo(note(fresh, event, { kind: 'hello', field: event.field }), event);
+}
+
+/** A verdict of a conversation that was put aside is no longer among the verdicts that notes point to. */
+function pastNote(note: Note): Note {
+  return note.kind === 'verdict' ? { ...note, index: -1 } : note;
 }
