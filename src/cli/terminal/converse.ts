@@ -1,11 +1,11 @@
 import type { RunningConversation } from '../../adapters/conversation/types.ts';
-import type { ConversationView } from '../../core/dialogue/view-types.ts';
+import type { ConversationView, VerdictView } from '../../core/dialogue/view-types.ts';
 import { LoamwardError } from '../../core/errors/coded-error.ts';
 import type { EventMessage } from '../../core/protocol/messages.ts';
 import type { Io } from '../io.ts';
 import { chooseField, type FieldChoice } from './choose-field.ts';
 import { readLine } from './read-line.ts';
-import { entryLines, fieldLine, questionLines, traceLines } from './view-text.ts';
+import { cautionLines, entryLines, fieldLine, questionLines, traceLines } from './view-text.ts';
 
 /** What a conversation in a terminal needs. */
 export interface ConverseMeans {
@@ -20,7 +20,12 @@ export interface ConverseMeans {
 }
 
 const endWords = new Set(['quit', 'exit', 'bye']);
-const traceWords = new Set(['trace', 'show the trace', 'all rules']);
+/** Words that unfold a part of the standing verdict. */
+const unfolding: Readonly<Record<string, (verdict: VerdictView) => string[]>> = {
+  trace: traceLines,
+  'all rules': traceLines,
+  cautions: cautionLines,
+};
 
 /** Holds a conversation line by line until the input ends; resolves to the exit status. */
 export async function converse(means: ConverseMeans): Promise<number> {
@@ -50,7 +55,8 @@ export async function converse(means: ConverseMeans): Promise<number> {
     const line = next.value.trim();
     if (endWords.has(line.toLowerCase())) break;
     const view = conversation.view();
-    if (traceWords.has(line.toLowerCase())) say(view?.verdict ? traceLines(view.verdict) : []);
+    const unfold = unfolding[line.toLowerCase()];
+    if (unfold) say(view?.verdict ? unfold(view.verdict) : ['There is no verdict yet.']);
     else if (line !== '') {
       await send(conversation, { ...readLine(line, view?.question ?? null), ...stamp() } as EventMessage);
       show();

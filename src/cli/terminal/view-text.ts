@@ -26,27 +26,37 @@ export function questionLines(question: QuestionView): string[] {
   return ['', question.ask, `  ${question.why}`, `  ${question.how}`, ...boxes, ...choices, ...many];
 }
 
-/** A verdict: sentence, why, reasons with margin and what lifts them, jobs, dose, cautions, sources. */
+/** A verdict: sentence, why, what is met with margin and what lifts it, jobs, dose, cautions, sources. */
 export function verdictLines(verdict: VerdictView): string[] {
-  const list = (title: string, lines: readonly string[]) =>
-    lines.length === 0 ? [] : [`${title}:`, ...lines.map((line) => `  - ${line}`)];
+  const met = verdict.reasons.filter(({ outcome }) => outcome === 'met');
+  const cautions = cautionLines(verdict);
   return [
     '',
     verdict.headline.toUpperCase(),
     verdict.why,
     ...(verdict.change ? [verdict.change] : []),
-    ...list('Reasons', verdict.reasons.map(reasonLine)),
-    ...list('To do', verdict.jobs),
-    ...list('Advice', verdict.advice.map(reasonLine)),
-    ...list('Dose', [verdict.doseText]),
-    ...list(
-      'Cautions',
-      verdict.cautions.map(({ text }) => text),
-    ),
+    ...titled('Reasons', met.map(reasonLine)),
+    ...titled('To do', verdict.jobs),
+    ...titled('Advice', verdict.advice.map(reasonLine)),
+    ...titled('Dose', [verdict.doseText]),
+    ...(verdict.verdict === 'spray-today' ? cautions : []),
     verdict.forecastText,
     ...(verdict.validUntilText ? [verdict.validUntilText] : []),
     verdict.packText,
+    'Type "trace" for every rule, "cautions" for the cautions.',
   ];
+}
+
+/** The cautions that always hold. */
+export function cautionLines(verdict: VerdictView): string[] {
+  return titled(
+    'Cautions',
+    verdict.cautions.map(({ text }) => text),
+  );
+}
+
+function titled(title: string, lines: readonly string[]): string[] {
+  return lines.length === 0 ? [] : [`${title}:`, ...lines.map((line) => `  - ${line}`)];
 }
 
 /** The whole trace of a verdict, one block a rule. */
