@@ -42,7 +42,14 @@ export function createConversation<C extends ConversationState>(
     return { id: means.newId(), at: epochSeconds(at), device: runnerDevice, count };
   };
   const started = (): StartedEvent | undefined => state.events.findLast((event) => event.kind === 'started');
-  const view = (): ConversationView | null => (started() ? dialogue.viewOf(state, clock.now()) : null);
+  let shown: { readonly state: C; readonly view: ConversationView } | null = null;
+  const view = (): ConversationView | null => {
+    if (!started()) return null;
+    shown = { state, view: dialogue.viewOf(state, clock.now()) };
+    return shown.view;
+  };
+  /** The question open now: it hangs on the state alone, so the last view of this state tells it. */
+  const openQuestion = (): string | null => (shown?.state === state ? shown.view : view())?.question?.id ?? null;
   const tell = (say: (listener: ConversationListener) => void): void => {
     for (const listener of [...listeners]) say(listener);
   };
@@ -85,6 +92,7 @@ export function createConversation<C extends ConversationState>(
       .then((refused) => {
         if (refused) tell((listener) => listener.onError(refused));
       })
+      .catch(() => {})
       .finally(() => running.delete(run));
     running.add(run);
   };
@@ -94,7 +102,7 @@ export function createConversation<C extends ConversationState>(
     }
     const known = state.events.find(({ id }) => id === message.id);
     const event = eventOfMessage(message, {
-      asked: known?.kind === 'said' ? known.asked : (view()?.question?.id ?? null),
+      asked: known?.kind === 'said' ? known.asked : message.type === 'say' ? openQuestion() : null,
       field: message.type === 'start' ? requireField(fields, message.field) : null,
       pack,
     });

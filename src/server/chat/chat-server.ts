@@ -44,11 +44,11 @@ export function attachChat(server: Server, means: ChatMeans): ChatServer {
     maxBufferedChunks: 64,
     perMessageDeflate: false,
   });
+  const onFault = (error: unknown) => log({ event: 'fault', code: 'SERVER_FAULT', fault: faultName(error) });
   const caps = createConnectionCaps(settings.connections, settings.connectionsPerAddress);
-  const heartbeat = startHeartbeat(timers, () => log({ event: 'silent' }));
+  const heartbeat = startHeartbeat(timers, () => log({ event: 'silent' }), onFault);
   const open = new Map<WebSocket, Sender>();
   let closing: (() => void) | null = null;
-  const onFault = (error: unknown) => log({ event: 'fault', code: 'SERVER_FAULT', fault: faultName(error) });
 
   const connect = (socket: WebSocket, release: () => void): void => {
     socket.on(

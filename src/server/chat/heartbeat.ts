@@ -1,4 +1,5 @@
 import type { Timers } from '../../adapters/clock.ts';
+import { guard } from './guard.ts';
 
 /** Time between two pings, ms. */
 export const heartbeatMs = 25_000;
@@ -19,19 +20,21 @@ export interface Heartbeat {
 }
 
 /** Pings every peer each 25 s and cuts off one that has not answered the ping before. */
-export function startHeartbeat(timers: Timers, onSilent: () => void): Heartbeat {
+export function startHeartbeat(timers: Timers, onSilent: () => void, onFault: (error: unknown) => void): Heartbeat {
   const awaited = new Map<BeatingSocket, boolean>();
-  const stop = timers.every(heartbeatMs, () => {
-    for (const [socket, waiting] of awaited) {
-      if (waiting) {
-        awaited.delete(socket);
-        onSilent();
-        socket.terminate();
-      } else {
-        awaited.set(socket, true);
-        socket.ping();
-      }
+  const beat = (socket: BeatingSocket, waiting: boolean): void => {
+    if (!waiting) {
+      awaited.set(socket, true);
+      socket.ping();
+      return;
     }
+    awaited.delete(socket);
+    onSilent();
+    socket.terminate();
+  };
+  const safely = guard(onFault, beat);
+  const stop = timers.every(heartbeatMs, () => {
+    for (const [socket, waiting] of [...awaited]) safely(socket, waiting);
   });
   return {
     add: (socket) => void awaited.set(socket, false),

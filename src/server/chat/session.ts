@@ -7,6 +7,7 @@ import type { ClientMessage, FieldOffer, ServerMessage } from '../../core/protoc
 import { protocolVersion } from '../../core/protocol/messages.ts';
 import { parseClientMessage } from '../../core/protocol/parse-message.ts';
 import { faultName, type Log } from '../log.ts';
+import { guard } from './guard.ts';
 import type { HeldConversation, Hub } from './hub.ts';
 import type { TokenBucket } from './token-bucket.ts';
 
@@ -44,6 +45,10 @@ export function createChatSession(means: SessionMeans): ChatSession {
   let dropped = 0;
   let turn: Promise<void> = Promise.resolve();
 
+  const onFault = (error: unknown): void => {
+    log({ event: 'fault', code: 'SERVER_FAULT', fault: faultName(error) });
+    refuse(reportOf('SERVER_FAULT', { expected: 'an answer', came: 'a fault of the server' }));
+  };
   const refuse = (error: ErrorReport, of: string | null = null): void => {
     log({ event: 'message-refused', code: error.code });
     send({ type: 'error', error, of });
@@ -55,10 +60,13 @@ export function createChatSession(means: SessionMeans): ChatSession {
     stopWaiting();
     const left = msUntil(view.verdict?.validUntil ?? null, view.now);
     if (left === null) return;
-    stopWaiting = means.timers.after(left, () => {
-      const later = held?.conversation.view();
-      if (later) send({ type: 'view', view: later });
-    });
+    stopWaiting = means.timers.after(
+      left,
+      guard(onFault, () => {
+        const later = held?.conversation.view();
+        if (later) send({ type: 'view', view: later });
+      }),
+    );
   };
   const hello = async (message: Extract<ClientMessage, { type: 'hello' }>): Promise<void> => {
     if (held) return refuse(reportOf('HELLO_TWICE', { expected: 'one hello', came: 'a second one' }));
@@ -99,8 +107,7 @@ export function createChatSession(means: SessionMeans): ChatSession {
       if (parsed.ok) await dispatch(parsed.message);
       else refuse(parsed.error);
     } catch (error) {
-      log({ event: 'fault', code: 'SERVER_FAULT', fault: faultName(error) });
-      refuse(reportOf('SERVER_FAULT', { expected: 'an answer', came: 'a fault of the server' }));
+      onFault(error);
     }
   };
 
