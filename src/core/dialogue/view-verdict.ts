@@ -23,7 +23,7 @@ export function verdictView(
     why: decision.why,
     reasons: decision.reasons,
     advice: decision.advice,
-    jobs: jobsOf(decision.reasons),
+    jobs: jobsOf(decision.reasons, words),
     doseText: decision.doseText,
     doseNeeds: decision.verdict !== 'do-not-spray' && 'needs' in decision.dose,
     cautions: decision.cautions,

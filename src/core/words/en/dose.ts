@@ -6,5 +6,5 @@ export const doseWords = {
   severe: 'This is the higher dose, for severe infestations only.',
   cut: "The label's maximum cuts the usual dose.",
   given: (active: string) => `With the product rounded down that is ${active} g/ha.`,
-  needs: (what: string) => `No dose yet: give the ${what} from the label in hand.`,
+  needs: (what: string) => `No dose yet. Needed from the label in hand: ${what}.`,
 };

@@ -28,7 +28,6 @@ export const marginWords = {
   aboveLimit: 'above the limit',
   belowLimit: 'below the limit',
   daysToGo: (days: number) => `${days} ${days === 1 ? 'day' : 'days'} to go`,
-  daysPast: (days: number) => `${days} ${days === 1 ? 'day' : 'days'} past`,
   daysLeft: (days: number) => `${days} ${days === 1 ? 'day' : 'days'} left`,
   bandCrosses: (limit: string) => `the band reaches across the limit of ${limit}`,
 };

@@ -19,8 +19,8 @@ export const verdictWords = {
   allClear: (count: number) => `None of the ${count} reasons to stop or wait applies.`,
   nearest: (label: string, margin: string) => `Nearest to its limit: ${label}, ${margin}.`,
   notKnown: (titles: string) => `Cannot be judged yet: ${titles}.`,
+  stillUnknown: (titles: string) => `Not judged, since the answer is sure without it: ${titles}.`,
   nothingRead: 'No rule speaks for or against it.',
-  effects: { stop: 'stop', hold: 'hold', advise: 'advice' },
   outcomes: {
     stop: { met: 'stops it', 'not-met': 'does not apply', unknown: 'not known' },
     hold: { met: 'holds it', 'not-met': 'does not apply', unknown: 'not known' },
@@ -31,12 +31,6 @@ export const verdictWords = {
     label: 'label: check the label in hand',
     water: 'water: keeps the active out of drains, ditches and rivers',
     practice: 'common practice, no source',
-  },
-  lifts: {
-    hours: 'lifts with the weather, in hours',
-    days: 'lifts in days',
-    person: 'lifts when the job is done',
-    season: 'does not lift this season',
   },
   safety:
     'The label in hand, the local regulator and a qualified adviser come before this answer. If any of them says no, do not spray.',
