@@ -61,7 +61,7 @@ describe('who may open the chat', () => {
   });
 
   test('connections are capped overall and by address, and a place comes free again', async () => {
-    const { url } = await startTestServer({ settings: { connections: 2, behindProxy: true } });
+    const { url, log } = await startTestServer({ settings: { connections: 2, behindProxy: true } });
     const from = (address: string) => ({ origin: url, headers: { 'x-forwarded-for': `203.0.113.9, ${address}` } });
     const first = await openChat(url, from('192.0.2.1'));
     await openChat(url, from('192.0.2.2'));
@@ -69,6 +69,8 @@ describe('who may open the chat', () => {
     expect(await refusedUpgrade(url, third)).toEqual({ status: 503, code: 'CONNECTIONS_FULL' });
     first.socket.close();
     await first.closed;
+    while (!log.some(({ event }) => event === 'disconnected')) await turn();
+    await turn();
     expect((await refusedUpgrade(url, third)).status).toBe(101);
   });
 

@@ -50,7 +50,7 @@ export function attachChat(server: Server, means: ChatMeans): ChatServer {
   const open = new Map<WebSocket, Sender>();
   let closing: (() => void) | null = null;
 
-  const connect = (socket: WebSocket, release: () => void): void => {
+  const connect = (socket: WebSocket): void => {
     socket.on(
       'error',
       guard(onFault, (error: NodeJS.ErrnoException) =>
@@ -74,7 +74,6 @@ export function attachChat(server: Server, means: ChatMeans): ChatServer {
     socket.on(
       'close',
       guard(onFault, (closeCode: number) => {
-        release();
         heartbeat.remove(socket);
         sender.closed();
         open.delete(socket);
@@ -103,12 +102,7 @@ export function attachChat(server: Server, means: ChatMeans): ChatServer {
       return;
     }
     socket.once('close', place.release);
-    sockets.handleUpgrade(
-      request,
-      socket,
-      head,
-      guard(onFault, (ws: WebSocket) => connect(ws, place.release)),
-    );
+    sockets.handleUpgrade(request, socket, head, guard(onFault, connect));
   };
   server.on('upgrade', guard(onFault, upgrade));
 
