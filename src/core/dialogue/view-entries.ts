@@ -9,7 +9,6 @@ import type { AnsweredEvent } from './events.ts';
 import { noteText, phrases } from './note-texts.ts';
 import type { Note } from './notes.ts';
 import { packQuestion } from './open-question.ts';
-import { standingOf } from './standing.ts';
 import type { State } from './state.ts';
 import type { ViewContext } from './view-context.ts';
 import { questionText } from './view-question.ts';
@@ -49,9 +48,7 @@ function entryOf(note: Note, id: string, state: State, context: ViewContext): En
 function verdictEntry(index: number, id: string, state: State, context: ViewContext): Entry {
   const given = state.verdicts[index];
   if (!given) return { kind: 'said', id, text: context.words.dialogue.earlierVerdict };
-  const isNewest = index === state.verdicts.length - 1;
-  const canCheckRest = standingOf(state, context.pack)?.plan.restLeft ?? false;
-  return { kind: 'verdict', id, verdict: verdictView(given, state, context, isNewest ? { canCheckRest } : null) };
+  return { kind: 'verdict', id, verdict: verdictView(given, state, context, null) };
 }
 
 /** Readings as said back; those that only stand for the words of a button are said by its words. */

@@ -101,6 +101,7 @@ export interface VerdictView {
   readonly canCheckRest: boolean;
   /** How it differs from the verdict before, in a sentence; null for the first. */
   readonly change: string | null;
+  /** Every rule of the verdict that stands; empty in the log's entries. */
   readonly rules: readonly RuleView[];
 }
 

@@ -7,12 +7,12 @@ import type { ViewContext } from './view-context.ts';
 import { ruleViews } from './view-rules.ts';
 import type { VerdictView } from './view-types.ts';
 
-/** A verdict as shown. `isNewest` unfolds its rules and what can be done with it; older ones keep their sentences alone. */
+/** A verdict as shown. Only the one that stands has its rules and tells whether the rest can be checked; the log has sentences alone. */
 export function verdictView(
   given: VerdictGivenEvent,
   state: State,
   { pack, now, words }: ViewContext,
-  newest: { readonly canCheckRest: boolean } | null,
+  standing: { readonly canCheckRest: boolean } | null,
 ): VerdictView {
   const { decision } = given;
   const before = state.verdicts[state.verdicts.indexOf(given) - 1]?.decision;
@@ -32,8 +32,8 @@ export function verdictView(
     at: decision.at,
     validUntil: decision.validUntil,
     validUntilText: describeValidUntil(decision.validUntil, moment, words),
-    canCheckRest: newest?.canCheckRest ?? false,
+    canCheckRest: standing?.canCheckRest ?? false,
     change: before ? describeChange(before, decision, words) : null,
-    rules: newest ? ruleViews(decision, pack, words) : [],
+    rules: standing ? ruleViews(decision, pack, words) : [],
   };
 }

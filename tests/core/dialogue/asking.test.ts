@@ -2,12 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { openQuestion } from '../../../src/core/dialogue/open-question.ts';
 import { standingOf } from '../../../src/core/dialogue/standing.ts';
+import { viewSchema } from '../../../src/core/protocol/view-schema.ts';
 import { evaluateWithEngine } from '../../../src/core/rules/engine.ts';
 import { verdictWord } from '../../../src/core/verdict/verdict-of.ts';
 import { shipped } from '../../cases/shipped-pack.ts';
 import { answerOf, people } from './answers.ts';
 import { canMatter } from './can-matter.ts';
 import { interview, openings } from './interview.ts';
+import { look } from './talk.ts';
 
 const { pack } = shipped;
 const opened = fc.tuple(people, openings);
@@ -24,6 +26,9 @@ describe('whatever is answered, in whatever way', () => {
         expect(openQuestion(conversation.state, pack)).toBeNull();
         expect(last?.tag).toBe(standing?.tag);
         expect(last?.decision.verdict).toBe(verdictWord(standing?.trace ?? []));
+        const view = look(conversation, pack, 2);
+        expect(viewSchema.parse(JSON.parse(JSON.stringify(view)))).toEqual(view);
+        expect(view.verdict?.rules.map(({ rule }) => rule)).toEqual(standing?.trace.map(({ rule }) => rule));
       }),
       { numRuns: 50 },
     );

@@ -9,6 +9,7 @@ export const valueWords = {
     'GB-SCT': 'Scotland',
     'GB-WLS': 'Wales',
     'GB-NIR': 'Northern Ireland',
+    ZZ: 'another country',
     GB: 'United Kingdom, nation not known',
     UK: 'United Kingdom, nation not known',
     'loamy-sand': 'loamy sand',
