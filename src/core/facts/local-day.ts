@@ -1,6 +1,7 @@
 import { DateTime } from 'luxon';
 import { codedError } from '../errors/coded-error.ts';
 import { type EpochSeconds, epochSeconds } from '../units/brands.ts';
+import { remember } from './remember.ts';
 
 /** A moment in an IANA time zone. Throws ZONE_UNKNOWN. */
 function inZone(at: EpochSeconds, zone: string): DateTime {
@@ -12,9 +13,9 @@ function inZone(at: EpochSeconds, zone: string): DateTime {
 }
 
 /** The calendar day of a moment in a zone, ISO 8601 (YYYY-MM-DD). */
-export function localDate(at: EpochSeconds, zone: string): string {
+export const localDate = remember((at: EpochSeconds, zone: string): string => {
   return inZone(at, zone).toFormat('yyyy-MM-dd');
-}
+});
 
 /** A moment in a zone as day and time to the minute (2026-11-06 09:00), for notes. */
 export function localTime(at: EpochSeconds, zone: string): string {
@@ -22,17 +23,17 @@ export function localTime(at: EpochSeconds, zone: string): string {
 }
 
 /** The first moment of the next calendar day in a zone; days may last 23, 24 or 25 hours. */
-export function nextMidnight(at: EpochSeconds, zone: string): EpochSeconds {
+export const nextMidnight = remember((at: EpochSeconds, zone: string): EpochSeconds => {
   return epochSeconds(inZone(at, zone).startOf('day').plus({ days: 1 }).startOf('day').toSeconds());
-}
+});
 
 /** The first moment after `at` that begins a day of the given month and day (MM-DD) in a zone. */
-export function nextYearlyDay(at: EpochSeconds, zone: string, monthDay: string): EpochSeconds {
+export const nextYearlyDay = remember((at: EpochSeconds, zone: string, monthDay: string): EpochSeconds => {
   const local = inZone(at, zone);
   const [month, day] = monthDay.split('-').map(Number) as [number, number];
   const thisYear = local.set({ month, day }).startOf('day');
   return epochSeconds((thisYear > local ? thisYear : thisYear.plus({ years: 1 }).startOf('day')).toSeconds());
-}
+});
 
 /** True for a day that the calendar has, written YYYY-MM-DD. */
 export function isCalendarDay(iso: string): boolean {
