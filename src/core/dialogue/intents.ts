@@ -3,7 +3,7 @@ import type { FoldContext } from './context.ts';
 import { decline } from './decline.ts';
 import type { SaidEvent } from './events.ts';
 import { note } from './note-down.ts';
-import { isConfirmation, openQuestion } from './open-question.ts';
+import { isConfirmation, openQuestion, packQuestion } from './open-question.ts';
 import { request } from './requests.ts';
 import type { State } from './state.ts';
 import { lastTelling, takeBack } from './take-back.ts';
@@ -16,8 +16,11 @@ const carries: Readonly<Record<Intent, Carry>> = {
   'what-said': (state, event, context) => request(state, event, 'what-said', context),
   'start-again': (state, event) => note(state, event, { kind: 'start-again' }),
   'another-field': (state, event) => note(state, event, { kind: 'another-field' }),
-  'dont-know': (state, event, { pack }) =>
-    decline(state, event, event.asked ?? openQuestion(state, pack)?.id ?? null, pack),
+  'dont-know': (state, event, { pack }, { readings }) => {
+    const asked = event.asked ?? openQuestion(state, pack)?.id ?? null;
+    const facts = packQuestion(asked, pack)?.facts ?? [];
+    return readings.some(({ fact }) => facts.includes(fact)) ? state : decline(state, event, asked, pack);
+  },
   undo: (state, event) => {
     const last = lastTelling(state);
     return last === null ? note(state, event, { kind: 'nothing-to-undo' }) : takeBack(state, event, last);
