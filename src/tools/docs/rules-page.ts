@@ -21,6 +21,16 @@ export function rulesPage(pack: Pack, isoDate: string): string {
       '',
       ...pack.rules.filter((rule) => rule.topic === topic).flatMap((rule) => [ruleSection(rule, parameters), '']),
     ]),
+    '## Questions',
+    '',
+    'Asked only where the answer can still change the verdict, cheapest first.',
+    '',
+    questionTable(pack),
+    '',
+    '## Cautions',
+    '',
+    ...pack.cautions.map(({ id, authority, text }) => `- **${id}** (${authority}): ${text['en'] ?? ''}`),
+    '',
     '## Parameters',
     '',
     parameterTable(parameters),
@@ -43,6 +53,16 @@ function ruleSection(rule: Rule, parameters: Parameters): string {
     '',
     `Source: ${rule.source}`,
   ].join('\n');
+}
+
+function questionTable(pack: Pack): string {
+  const rows = pack.questions.map(({ id, facts, text, effortSeconds, forDose }) => [
+    `\`${id}\``,
+    text['en']?.ask ?? '',
+    facts.map((fact) => `\`${fact}\``).join(', '),
+    `${effortSeconds} s${forDose ? ', for the dose only' : ''}`,
+  ]);
+  return markdownTable(['Question', 'Asks', 'Settles', 'Effort'], rows);
 }
 
 function parameterTable(parameters: Parameters): string {
