@@ -6,6 +6,7 @@ import { readPackFolder } from '../../src/adapters/pack-files/read-pack-folder.t
 import { createMemoryStore } from '../../src/adapters/store/memory-store.ts';
 import { reportOf } from '../../src/core/errors/coded-error.ts';
 import { loadPack } from '../../src/core/rules/pack/load-pack.ts';
+import { epochSeconds } from '../../src/core/units/brands.ts';
 import { type StartedServer, startServer } from '../../src/server/main.ts';
 import { standardServerSettings } from '../../src/server/settings.ts';
 import { root } from '../repo/files.ts';
@@ -13,6 +14,8 @@ import { root } from '../repo/files.ts';
 /** The real server with the real page, pack and demo farm, and no forecast service. */
 export interface PageServer {
   readonly url: () => string;
+  /** Moves the server's clock on by seconds. */
+  readonly pass: (seconds: number) => void;
   /** Closes the server and opens another over the same store at the same port. */
   readonly closeFor: (meanwhile: () => Promise<void>) => Promise<void>;
   /** Closes the server and removes the built page. */
@@ -30,17 +33,23 @@ export async function startPageServer(): Promise<PageServer> {
   const { pack } = loadPack(await readPackFolder(join(root, 'rules', 'propyzamide-winter-oilseed-rape')));
   const store = createMemoryStore();
   const error = reportOf('FORECAST_OFF', { expected: 'a forecast', came: 'none in tests' });
+  let passed = 0;
+  const clock = { now: () => epochSeconds(Date.now() / 1000 + passed) };
   const open = (port: number): Promise<StartedServer> =>
     startServer({
       settings: { ...standardServerSettings, port, messagesPerSecond: 1e6, messageBurst: 1e6 },
       packs: [pack],
       store,
+      clock,
       webRoot,
       forecastService: { forecastFor: async () => ({ error }) },
     });
   let server = await open(0);
   return {
     url: () => server.url,
+    pass: (seconds) => {
+      passed += seconds;
+    },
     closeFor: async (meanwhile) => {
       const { port } = new URL(server.url);
       await server.close();

@@ -47,6 +47,7 @@ export function Conversation({ chat, state, view, means }: ConversationProps) {
           key={`${question.id} ${question.ask}`}
           question={question}
           isSending={isSending}
+          canHurry={shown === null}
           onAnswer={(answer) => chat.answer(question.id, answer)}
           onRequest={chat.request}
         />

@@ -16,11 +16,13 @@ export interface FormProps {
 
 interface QuestionCardProps extends FormProps {
   readonly isSending: boolean;
+  /** True where no answer stands that could be asked for early. */
+  readonly canHurry: boolean;
   readonly onRequest: Chat['request'];
 }
 
 /** The open question: what, why, how to find out, and the ways to answer. */
-export function QuestionCard({ question, isSending, onAnswer, onRequest }: QuestionCardProps) {
+export function QuestionCard({ question, isSending, canHurry, onAnswer, onRequest }: QuestionCardProps) {
   const words = pageWords.question;
   const answer = (given: FormAnswer) => {
     if (!isSending) onAnswer(given);
@@ -42,9 +44,11 @@ export function QuestionCard({ question, isSending, onAnswer, onRequest }: Quest
           <button type="button" class="button" onClick={() => answer({ choices: [], numbers: {}, doesNotKnow: true })}>
             {words.dontKnow}
           </button>
-          <button type="button" class="button is-quiet" onClick={() => onRequest('verdict-now')}>
-            {words.verdictNow}
-          </button>
+          {canHurry && (
+            <button type="button" class="button is-quiet" onClick={() => onRequest('verdict-now')}>
+              {words.verdictNow}
+            </button>
+          )}
         </div>
       )}
     </section>

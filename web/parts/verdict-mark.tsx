@@ -1,8 +1,8 @@
 import type { VerdictWord } from '../../src/core/verdict/types.ts';
 
 /**
- * The shape of a verdict, beside its sentence: open drill rows for spray-today, a sun half up behind the hill for wait, a closed
- * hedge for do-not-spray. It says nothing that the sentence does not.
+ * The shape of a verdict, beside its sentence: open drill rows for spray-today, a sun half up behind the hill for wait, a dry
+ * stone wall for do-not-spray. It says nothing that the sentence does not.
  */
 export function VerdictMark({ verdict }: { readonly verdict: VerdictWord }) {
   return (

@@ -1,0 +1,11 @@
+import { shareBrowser } from './session.ts';
+import { accessSuite } from './suites/access.ts';
+import { connectionSuite } from './suites/connection.ts';
+import { talkingSuite } from './suites/talking.ts';
+import { verdictSuite } from './suites/verdicts.ts';
+
+shareBrowser();
+verdictSuite();
+talkingSuite();
+accessSuite();
+connectionSuite();

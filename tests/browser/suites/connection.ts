@@ -1,0 +1,60 @@
+import { describe, expect, test } from 'vitest';
+import { answerAll, answerOnce, chooseField, fitDay, questionHeading, textOf, verdictHeading } from '../answers.ts';
+import { onPage, pageServer } from '../session.ts';
+
+/** Reloads, lost connections, and answers that grow too old. */
+export function connectionSuite(): void {
+  describe('the conversation over time', () => {
+    test('a reload goes on where it was, and nothing is asked twice', async () => {
+      await onPage({}, async (page) => {
+        await chooseField(page, 'Mill Piece');
+        const asked = [await answerOnce(page, fitDay), await answerOnce(page, fitDay)];
+        const open = await textOf(page.locator(questionHeading));
+        await page.reload();
+        await page.locator(questionHeading).waitFor();
+        expect(await textOf(page.locator(questionHeading))).toBe(open);
+        asked.push(...(await answerAll(page, fitDay)));
+        expect(new Set(asked).size).toBe(asked.length);
+        expect(await textOf(page.locator(verdictHeading))).toMatch(/^Spray today/);
+      });
+    });
+
+    test('a server that goes and comes back finds the page again; what was said meanwhile counts once', async () => {
+      await onPage({}, async (page) => {
+        await chooseField(page, 'Mill Piece');
+        await pageServer().closeFor(async () => {
+          await page.getByRole('status').getByText('No connection: trying again.').waitFor();
+          await page.getByLabel('Or say it in your own words').fill('crumbly, moist');
+          await page.getByRole('button', { name: 'Send' }).click();
+          await page.getByText('not sent yet').waitFor();
+        });
+        await page.getByText('not sent yet').waitFor({ state: 'detached', timeout: 30_000 });
+        const said = page.getByRole('log').locator('.is-person', { hasText: 'crumbly, moist' });
+        await said.waitFor();
+        expect(await said.count()).toBe(1);
+        expect(await page.getByRole('alert').count()).toBe(0);
+      });
+    });
+
+    test('a spray-today that has grown too old leaves the screen by the clock of the page alone', async () => {
+      await onPage(
+        {},
+        async (page) => {
+          await chooseField(page, 'Mill Piece');
+          await answerAll(page, fitDay);
+          expect(await textOf(page.locator(verdictHeading))).toMatch(/^Spray today/);
+          await pageServer().closeFor(async () => {
+            await page.clock.fastForward('03:00:00');
+            await page.getByRole('heading', { name: 'That answer is withdrawn' }).waitFor();
+            expect(await page.locator('.verdict').count()).toBe(0);
+            pageServer().pass(3 * 3600);
+          });
+          await page.getByRole('button', { name: 'Look again' }).click();
+          await page.locator(`.question, .verdict`).first().waitFor({ timeout: 30_000 });
+          expect(await page.getByText('That answer is withdrawn').count()).toBe(0);
+        },
+        (page) => page.clock.install(),
+      );
+    });
+  });
+}

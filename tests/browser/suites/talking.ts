@@ -1,0 +1,116 @@
+import { describe, expect, test } from 'vitest';
+import {
+  answerAll,
+  answerOnce,
+  chooseField,
+  fitDay,
+  questionGone,
+  questionHeading,
+  textOf,
+  verdictHeading,
+} from '../answers.ts';
+import { onPage } from '../session.ts';
+
+/** Free text, taking back, boxes that refuse, the place of the device. */
+export function talkingSuite(): void {
+  describe('talking', () => {
+    test('own words answer several questions at once and are said back', async () => {
+      await onPage({}, async (page) => {
+        await chooseField(page, 'Mill Piece');
+        const asked = await textOf(page.locator(questionHeading));
+        await page.getByLabel('Or say it in your own words').fill('crumbly, moist, 8.6 at 30 cm');
+        await page.getByRole('button', { name: 'Send' }).click();
+        await questionGone(page, asked);
+        expect(await textOf(page.getByRole('log'))).toMatch(/Understood: .*8\.6/s);
+        const later = await answerAll(page, fitDay);
+        expect(later.filter((each) => /surface|feel in|how warm/i.test(each))).toEqual([]);
+        expect(await textOf(page.locator(verdictHeading))).toMatch(/^Spray today/);
+      });
+    });
+
+    test('what was told can be taken back, and is asked again', async () => {
+      await onPage({}, async (page) => {
+        await chooseField(page, 'Mill Piece');
+        const first = await answerOnce(page, fitDay);
+        await page.getByRole('log').getByRole('button', { name: /^Undo/ }).click();
+        await page
+          .getByRole('log')
+          .getByText(/^Taken back/)
+          .waitFor();
+        expect(await answerAll(page, fitDay)).toContain(first);
+      });
+    });
+
+    test('the list of what was told takes back too', async () => {
+      await onPage({}, async (page) => {
+        await chooseField(page, 'Mill Piece');
+        const first = await answerOnce(page, fitDay);
+        await page.getByText('What you have told me').click();
+        await page.locator('.said').getByRole('button', { name: 'Undo' }).last().click();
+        await page
+          .getByRole('log')
+          .getByText(/^Taken back/)
+          .waitFor();
+        expect(await answerAll(page, fitDay)).toContain(first);
+      });
+    });
+
+    test('a number box takes no other unit and says what it expected', async () => {
+      await onPage({}, async (page) => {
+        await chooseField(page, 'Mill Piece');
+        while ((await page.locator('.numbers').count()) === 0) await answerOnce(page, fitDay);
+        const asked = await textOf(page.locator(questionHeading));
+        const box = page.locator('.question').getByRole('textbox');
+        await box.fill('12 mph');
+        await page.keyboard.press('Enter');
+        await page.getByText('"12 mph" is not just a number.').waitFor();
+        expect(await box.getAttribute('aria-invalid')).toBe('true');
+        expect(await textOf(page.locator(questionHeading))).toBe(asked);
+        await box.fill('8,6');
+        await page.keyboard.press('Enter');
+        await questionGone(page, asked);
+        expect(await textOf(page.getByRole('log'))).toContain('8.6');
+      });
+    });
+
+    test('an own field takes its place from the device where the person permits', async () => {
+      const geolocation = { latitude: 54.12346, longitude: -2.6543 };
+      await onPage({ permissions: ['geolocation'], geolocation }, async (page) => {
+        await chooseField(page, 'My own field');
+        for (
+          let more = 0;
+          more < 30 && (await page.getByRole('button', { name: "device's place" }).count()) === 0;
+          more++
+        ) {
+          const asked = await textOf(page.locator(questionHeading));
+          await page
+            .locator('.question')
+            .getByRole('button')
+            .filter({ hasText: /^England|^No$|I don't know/ })
+            .first()
+            .click();
+          await questionGone(page, asked);
+        }
+        await page.getByRole('button', { name: "device's place" }).click();
+        await page.waitForFunction(() => document.querySelector<HTMLInputElement>('.numbers input')?.value !== '');
+        const values = await page
+          .locator('.numbers input')
+          .evaluateAll((boxes) => boxes.map((box) => (box as HTMLInputElement).value));
+        expect(values).toEqual(['54.1235', '-2.6543']);
+      });
+    });
+
+    test("another field is chosen in words, and one may change one's mind", async () => {
+      await onPage({}, async (page) => {
+        await chooseField(page, 'Mill Piece');
+        await page.getByLabel('Or say it in your own words').fill('another field');
+        await page.getByRole('button', { name: 'Send' }).click();
+        await page.getByRole('button', { name: 'Back to the conversation' }).click();
+        await page.locator(questionHeading).waitFor();
+        await page.getByRole('button', { name: 'Another field' }).click();
+        await chooseField(page, 'Long Ing');
+        expect(await textOf(page.locator('h1'))).toMatch(/^Long Ing/);
+      });
+    });
+  });
+}
