@@ -1,6 +1,6 @@
 import type { Pack } from '../rules/pack-types.ts';
-import type { RuleTrace, Trace } from '../rules/trace-types.ts';
 import type { EpochSeconds } from '../units/brands.ts';
+import { verdictWord } from '../verdict/verdict-of.ts';
 import { secondsOf } from '../words/times.ts';
 import type { VerdictGivenEvent } from './events.ts';
 import { type Standing, standingOf } from './standing.ts';
@@ -24,14 +24,17 @@ export function standingVerdict(state: State, pack: Pack, now: EpochSeconds): St
   return { given: last, is: isOld ? 'old' : 'standing' };
 }
 
+/**
+ * True while the verdict is that of the present facts: for a spray-today, as long as no stop or hold has come out otherwise;
+ * for another, as long as all that stood in the way surely stands there and the word is the same.
+ */
 function stillHolds({ tag, decision }: VerdictGivenEvent, standing: Standing): boolean {
   if (standing.doubtful !== null) return false;
-  return tag === standing.tag || blocking(decision.trace) === blocking(standing.trace);
-}
-
-function blocking(trace: Trace): string {
-  return trace
-    .filter(({ effect }) => effect !== 'advise')
-    .map(({ rule, outcome }: RuleTrace) => `${rule} ${outcome}`)
-    .join();
+  if (tag === standing.tag) return true;
+  const now = new Map(standing.trace.map(({ rule, outcome }) => [rule, outcome]));
+  const blocking = decision.trace.filter(({ effect }) => effect !== 'advise');
+  if (decision.verdict === 'spray-today') return blocking.every(({ rule, outcome }) => now.get(rule) === outcome);
+  const inTheWay = blocking.filter(({ outcome }) => outcome === 'met');
+  const isSame = verdictWord(standing.trace) === decision.verdict;
+  return isSame && inTheWay.length > 0 && inTheWay.every(({ rule }) => now.get(rule) === 'met');
 }

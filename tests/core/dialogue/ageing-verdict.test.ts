@@ -51,6 +51,14 @@ describe('a spray-today that was given', () => {
     expect(said.find(({ fact }) => fact === 'soil.feel')?.value).toBe('moist');
   });
 
+  test('is followed by a wait that stands while the rest is checked, and falls with what held it', () => {
+    const dry = [started(pack, fieldLess(fitMorning, 'soil.feel', 'soil.surface')), pressed('soil-feel', 'dry')];
+    const checking = [...dry, requested('check-the-rest'), pressed('air-temperature', 'milder')];
+    expect(look(talk(checking, world), pack).verdict?.verdict).toBe('wait');
+    expect(look(talk(checking, world), pack).question?.id).toBe('surface');
+    expect(look(talk([...checking, pressed('soil-feel', 'moist')], world), pack).verdict).toBeNull();
+  });
+
   test('moves with the invented day of a demo field', () => {
     const shift = 3 * 86_400;
     const shifted = { ...started(pack, fieldLess(fitMorning)), shiftSeconds: shift, ...stamp(0, -shift / 60) };
