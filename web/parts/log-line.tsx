@@ -3,11 +3,13 @@ import { pageWords } from '../words.ts';
 
 interface LogLineProps {
   readonly entry: Entry;
+  /** True where it can be taken back. */
+  readonly canUndo: boolean;
   readonly onUndo: (event: string) => void;
 }
 
 /** One line of the log. A verdict given earlier shows its sentence only. */
-export function LogLine({ entry, onUndo }: LogLineProps) {
+export function LogLine({ entry, canUndo, onUndo }: LogLineProps) {
   switch (entry.kind) {
     case 'person':
       return (
@@ -22,7 +24,7 @@ export function LogLine({ entry, onUndo }: LogLineProps) {
           <p>
             <Told text={entry.text} undone={entry.undone} />
           </p>
-          {!entry.undone && (
+          {canUndo && (
             <button
               type="button"
               class="button is-quiet"

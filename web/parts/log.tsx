@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { ConversationView } from '../../src/core/dialogue/view-types.ts';
+import type { ConversationView, Entry } from '../../src/core/dialogue/view-types.ts';
 import type { Outbox } from '../chat/outbox.ts';
 import { pageWords } from '../words.ts';
 import { LogLine } from './log-line.tsx';
@@ -24,7 +24,7 @@ export function Log({ view, outbox, onUndo }: LogProps) {
   const earlier = Math.max(0, entries.length - shownLines);
   const unsent = outbox.flatMap((message) => (message.type === 'say' ? [message] : []));
   return (
-    <section class="log" aria-label={pageWords.log}>
+    <div class="log">
       {earlier > 0 && (
         <button type="button" class="button is-quiet" aria-expanded={isWhole} onClick={() => setWhole(!isWhole)}>
           {isWhole ? pageWords.fewer : pageWords.earlier(earlier)}
@@ -32,7 +32,7 @@ export function Log({ view, outbox, onUndo }: LogProps) {
       )}
       <div role="log" aria-live="polite" aria-relevant="additions" aria-label={pageWords.log}>
         {(isWhole ? entries : entries.slice(earlier)).map((entry) => (
-          <LogLine key={entry.id} entry={entry} onUndo={onUndo} />
+          <LogLine key={entry.id} entry={entry} canUndo={counts(entry, view)} onUndo={onUndo} />
         ))}
         {unsent.map(({ id, text }) => (
           <p key={id} class="line is-person is-unsent">
@@ -40,10 +40,15 @@ export function Log({ view, outbox, onUndo }: LogProps) {
           </p>
         ))}
       </div>
-    </section>
+    </div>
   );
 }
 
 function isOpen(text: string, { question }: ConversationView): boolean {
   return question !== null && text.includes(question.ask);
+}
+
+/** True where what was understood still counts; not of a conversation that was put aside, nor where it was corrected since. */
+function counts(entry: Entry, { said }: ConversationView): boolean {
+  return entry.kind === 'understood' && !entry.undone && said.some(({ undo }) => undo === entry.undo);
 }

@@ -1,6 +1,6 @@
 import { useId } from 'preact/hooks';
 import type { NumberBoxView } from '../../src/core/dialogue/view-types.ts';
-import { unitSuffix } from '../../src/core/words/units.ts';
+import { capital, unitSuffix } from '../../src/core/words/units.ts';
 import { endText, inputModeOf } from '../forms/parse-number.ts';
 import { coreWords, pageWords } from '../words.ts';
 
@@ -18,7 +18,7 @@ export function NumberBox({ box, text, problem, onText }: NumberBoxProps) {
   const hasRange = box.low !== null || box.high !== null;
   return (
     <div class="number-box">
-      <label for={id}>{box.label}</label>
+      <label for={id}>{capital(box.label)}</label>
       <div class="number-line">
         <input
           id={id}
@@ -35,7 +35,7 @@ export function NumberBox({ box, text, problem, onText }: NumberBoxProps) {
       <p id={`${id}-range`} class="quiet">
         {hasRange && pageWords.question.range(endText(box.low), endText(box.high), unit)}
       </p>
-      <p id={`${id}-problem`} class="problem" aria-live="assertive">
+      <p id={`${id}-problem`} class="problem">
         {problem}
       </p>
     </div>

@@ -29,7 +29,7 @@ export function NumberForm({
         event.preventDefault();
         const numbers = read();
         if (numbers) onAnswer({ choices: [], numbers, doesNotKnow: false });
-        else queueMicrotask(() => form.current?.querySelector('input')?.focus());
+        else queueMicrotask(() => form.current?.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus());
       }}
     >
       {children}

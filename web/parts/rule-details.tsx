@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import type { RuleView } from '../../src/core/dialogue/view-types.ts';
+import { capital } from '../../src/core/words/units.ts';
 import { coreWords, pageWords } from '../words.ts';
 
 /** One rule of the trace with all that it read and rests on. */
@@ -10,7 +11,7 @@ export function RuleDetails({ rule }: { readonly rule: RuleView }) {
       <Row term={words.read}>
         {rule.facts.map(({ fact, label, value, from }) => (
           <p key={fact}>
-            {label}: <b>{value}</b> <small>{from}</small>
+            {capital(label)}: <b>{value}</b> <small>{from}</small>
           </p>
         ))}
       </Row>

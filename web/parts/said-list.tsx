@@ -1,4 +1,5 @@
 import type { SaidView } from '../../src/core/dialogue/view-types.ts';
+import { capital } from '../../src/core/words/units.ts';
 import { pageWords } from '../words.ts';
 import { Fold } from './fold.tsx';
 
@@ -17,7 +18,7 @@ export function SaidList({ said, onUndo }: SaidListProps) {
         {said.map(({ fact, label, value, from, undo }) => (
           <li key={fact}>
             <span>
-              {label}: <b>{value}</b> <small>{from}</small>
+              {capital(label)}: <b>{value}</b> <small>{from}</small>
             </span>
             {undo !== null && (
               <button

@@ -64,7 +64,7 @@ export function talkingSuite(): void {
         await box.fill('12 mph');
         await page.keyboard.press('Enter');
         await page.getByText('"12 mph" is not just a number.').waitFor();
-        expect(await box.getAttribute('aria-invalid')).toBe('true');
+        expect(await page.locator('.numbers input:focus').getAttribute('aria-invalid')).toBe('true');
         expect(await textOf(page.locator(questionHeading))).toBe(asked);
         await box.fill('8,6');
         await page.keyboard.press('Enter');
@@ -110,6 +110,7 @@ export function talkingSuite(): void {
         await page.getByRole('button', { name: 'Another field' }).click();
         await chooseField(page, 'Long Ing');
         expect(await textOf(page.locator('h1'))).toMatch(/^Long Ing/);
+        expect(await page.getByRole('log').getByRole('button').count()).toBe(0);
       });
     });
   });
