@@ -1,3 +1,4 @@
+import { remember } from '../core/facts/remember.ts';
 import { type EpochSeconds, epochSeconds } from '../core/units/brands.ts';
 import type { Forecast, WeatherVariable } from '../core/weather/forecast.ts';
 import { weatherVariables } from '../core/weather/variables.ts';
@@ -17,8 +18,6 @@ const hour = 3600;
  * invented. No number of it was measured or forecast anywhere.
  */
 export function inventedForecast(fetchedAt: EpochSeconds): Forecast {
-  const first = Math.floor(fetchedAt / hour) * hour - hoursBack * hour;
-  const times = Array.from({ length: hoursBack + hoursAhead + 1 }, (_, index) => epochSeconds(first + index * hour));
   return {
     place: {
       askedLatitude: inventedPlace.latitude,
@@ -32,12 +31,16 @@ export function inventedForecast(fetchedAt: EpochSeconds): Forecast {
     attribution: 'Invented weather of Hollin Bank Farm, an invented farm: not a forecast of any place.',
     invented: true,
     note: 'This weather is invented for trying the program out.',
-    times,
-    values: Object.fromEntries(
-      weatherVariables.map((variable) => [variable, times.map((time) => inventedValue[variable](time))]),
-    ),
+    ...inventedHours(Math.floor(fetchedAt / hour) * hour - hoursBack * hour),
   };
 }
+
+/** Stamps and columns from a first stamp on; conversations begun in the same hour share them. */
+const inventedHours = remember((first: number): Pick<Forecast, 'times' | 'values'> => {
+  const times = Array.from({ length: hoursBack + hoursAhead + 1 }, (_, index) => epochSeconds(first + index * hour));
+  const values = weatherVariables.map((variable) => [variable, times.map((time) => inventedValue[variable](time))]);
+  return { times, values: Object.fromEntries(values) };
+});
 
 /** Days since the invented November began. */
 function day(time: EpochSeconds): number {

@@ -14,9 +14,18 @@ import { compiledFor } from './standing.ts';
 import type { RuleView } from './view-types.ts';
 import { ruleText } from './worded-reason.ts';
 
-/** Every rule of a decision in words: outcome, facts with their source, limits with theirs, margins. Pack order of ids. */
+const made = new WeakMap<Decision, { readonly words: Catalogue; readonly views: RuleView[] }>();
+
+/**
+ * Every rule of a decision in words: outcome, facts with their source, limits with theirs, margins. Pack order of ids. Made
+ * once for each decision, since a given one never changes.
+ */
 export function ruleViews(decision: Decision, pack: Pack, words: Catalogue): RuleView[] {
-  return decision.trace.map((rule) => ruleView(rule, decision, pack, words));
+  const known = made.get(decision);
+  if (known?.words === words) return known.views;
+  const views = decision.trace.map((rule) => ruleView(rule, decision, pack, words));
+  made.set(decision, { words, views });
+  return views;
 }
 
 function ruleView(rule: RuleTrace, decision: Decision, pack: Pack, words: Catalogue): RuleView {
