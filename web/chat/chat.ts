@@ -30,6 +30,9 @@ export interface Chat {
 
 const tokenKey = 'loamward.token';
 
+/** How long the page says that the connection is back, ms. */
+const cameBackForMs = 6000;
+
 /** What a person did, without its stamp. */
 type Deed = {
   [K in EventMessage['type']]: Omit<ClientMessageOf<K>, 'id' | 'at' | 'device' | 'count'>;
@@ -58,7 +61,7 @@ export function createChat(means: ChatMeans): Chat {
     const at = Math.max(0, means.now() + serverAhead);
     const message = { ...deed, id: means.newId(), at, ...nextDeviceStamp(memory, means.newId) } as EventMessage;
     setOutbox([...state.get().outbox, message]);
-    state.set({ hasActed: true, cameBack: false, refusal: null });
+    state.set({ hasActed: true, refusal: null });
     handOver([message]);
   };
 
@@ -86,8 +89,10 @@ export function createChat(means: ChatMeans): Chat {
     alive: () => {},
   };
   const onState = (next: LinkState): void => {
-    const { link: before, cameBack } = state.get();
-    state.set({ link: next, cameBack: cameBack || (before === 'lost' && next === 'ready') });
+    const { link: before } = state.get();
+    const isBack = before === 'lost' && next === 'ready';
+    state.set({ link: next, cameBack: isBack });
+    if (isBack) means.after(cameBackForMs, () => state.set({ cameBack: false }));
   };
 
   const link = createLink(means, {

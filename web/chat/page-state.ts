@@ -7,7 +7,7 @@ import type { Outbox } from './outbox.ts';
 /** All that the page draws. */
 export interface PageState {
   readonly link: LinkState;
-  /** True from a lost connection until the person does something after it came back. */
+  /** True for some seconds after a lost connection came back. */
   readonly cameBack: boolean;
   /** Fields offered; null before the first welcome. */
   readonly fields: readonly FieldOffer[] | null;

@@ -24,7 +24,7 @@ export function App({ chat, means }: { readonly chat: Chat; readonly means: Chat
       </a>
       <Masthead packTitle={view?.packTitle ?? state.packTitle} field={isTalking ? view.field : null} />
       <main id="main" tabIndex={-1}>
-        <StatusLine state={state} isOpening={isOpening} />
+        <StatusLine state={state} isOpening={isOpening} means={means} />
         {refusal && <Refusal error={refusal} onPutAway={chat.putRefusalAway} />}
         {isTalking && <Conversation chat={chat} state={state} view={view} means={means} />}
         {!isTalking && !isOpening && state.fields && (

@@ -8,6 +8,7 @@ import { FreeText } from './free-text.tsx';
 import { Log } from './log.tsx';
 import { QuestionCard } from './question-card.tsx';
 import { SaidList } from './said-list.tsx';
+import { Unsent } from './unsent.tsx';
 import { useHeadingFocus } from './use-heading-focus.ts';
 import { useIsOver } from './use-is-over.ts';
 import { VerdictCard } from './verdict-card.tsx';
@@ -31,10 +32,12 @@ export function Conversation({ chat, state, view, means }: ConversationProps) {
   const shown = verdict === null && !isWithdrawn ? null : `${last?.id} ${isWithdrawn}`;
   useHeadingFocus(top, shown, question && `${question.id} ${question.ask}`, state);
   const lookAgain = () => chat.request('look-again');
-  const isSending = state.outbox.length > 0;
+  const isSending = (asked: string) =>
+    chat.state.get().outbox.some((message) => message.type === 'answer' && message.question === asked);
   return (
     <div ref={top}>
-      <Log view={view} outbox={state.outbox} onUndo={chat.undo} />
+      <Log view={view} onUndo={chat.undo} />
+      {state.link !== 'ready' && <Unsent outbox={state.outbox} question={question} />}
       {isWithdrawn && <Withdrawn onLookAgain={lookAgain} />}
       {verdict && !isWithdrawn && <VerdictCard verdict={verdict} isOld={isOver} onRequest={chat.request} />}
       {isIdle && !isWithdrawn && (
@@ -46,9 +49,11 @@ export function Conversation({ chat, state, view, means }: ConversationProps) {
         <QuestionCard
           key={`${question.id} ${question.ask}`}
           question={question}
-          isSending={isSending}
+          isSending={isSending(question.id)}
           canHurry={shown === null}
-          onAnswer={(answer) => chat.answer(question.id, answer)}
+          onAnswer={(answer) => {
+            if (!isSending(question.id)) chat.answer(question.id, answer);
+          }}
           onRequest={chat.request}
         />
       )}

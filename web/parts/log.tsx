@@ -1,6 +1,5 @@
 import { useState } from 'preact/hooks';
 import type { ConversationView, Entry } from '../../src/core/dialogue/view-types.ts';
-import type { Outbox } from '../chat/outbox.ts';
 import { pageWords } from '../words.ts';
 import { LogLine } from './log-line.tsx';
 
@@ -9,12 +8,11 @@ const shownLines = 5;
 
 interface LogProps {
   readonly view: ConversationView;
-  readonly outbox: Outbox;
   readonly onUndo: (event: string) => void;
 }
 
 /** What was said on both sides, newest last; the open question and the verdict that stands have cards of their own instead. */
-export function Log({ view, outbox, onUndo }: LogProps) {
+export function Log({ view, onUndo }: LogProps) {
   const [isWhole, setWhole] = useState(false);
   const open = view.question && view.entries.findLast(({ kind }) => kind === 'question');
   const standing = view.verdict && view.entries.findLast(({ kind }) => kind === 'verdict');
@@ -22,7 +20,6 @@ export function Log({ view, outbox, onUndo }: LogProps) {
     (entry) => entry !== standing && !(entry === open && entry.kind === 'question' && isOpen(entry.text, view)),
   );
   const earlier = Math.max(0, entries.length - shownLines);
-  const unsent = outbox.flatMap((message) => (message.type === 'say' ? [message] : []));
   return (
     <div class="log">
       {earlier > 0 && (
@@ -33,11 +30,6 @@ export function Log({ view, outbox, onUndo }: LogProps) {
       <div role="log" aria-live="polite" aria-relevant="additions" aria-label={pageWords.log}>
         {(isWhole ? entries : entries.slice(earlier)).map((entry) => (
           <LogLine key={entry.id} entry={entry} canUndo={counts(entry, view)} onUndo={onUndo} />
-        ))}
-        {unsent.map(({ id, text }) => (
-          <p key={id} class="line is-person is-unsent">
-            {text} <small>({pageWords.notSentYet})</small>
-          </p>
         ))}
       </div>
     </div>

@@ -24,9 +24,6 @@ interface QuestionCardProps extends FormProps {
 /** The open question: what, why, how to find out, and the ways to answer. */
 export function QuestionCard({ question, isSending, canHurry, onAnswer, onRequest }: QuestionCardProps) {
   const words = pageWords.question;
-  const answer = (given: FormAnswer) => {
-    if (!isSending) onAnswer(given);
-  };
   return (
     <section class="question" aria-labelledby="question-heading" aria-busy={isSending}>
       <h2 id="question-heading" data-heading="question" tabIndex={-1}>
@@ -38,10 +35,14 @@ export function QuestionCard({ question, isSending, canHurry, onAnswer, onReques
           <p>{question.how}</p>
         </Fold>
       )}
-      <AnswerForm question={question} onAnswer={answer} />
+      <AnswerForm question={question} onAnswer={onAnswer} />
       {question.form !== 'confirm' && (
         <div class="question-others">
-          <button type="button" class="button" onClick={() => answer({ choices: [], numbers: {}, doesNotKnow: true })}>
+          <button
+            type="button"
+            class="button"
+            onClick={() => onAnswer({ choices: [], numbers: {}, doesNotKnow: true })}
+          >
             {words.dontKnow}
           </button>
           {canHurry && (

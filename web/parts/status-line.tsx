@@ -1,9 +1,21 @@
+import type { ChatMeans } from '../chat/means.ts';
 import type { PageState } from '../chat/page-state.ts';
 import { pageWords } from '../words.ts';
+import { useLasting } from './use-lasting.ts';
+
+/** How long something has to go on before it is said, ms. */
+const saidAfterMs = 500;
+
+interface StatusLineProps {
+  readonly state: PageState;
+  readonly isOpening: boolean;
+  readonly means: ChatMeans;
+}
 
 /** What goes on just now, in words: the connection, what is kept unsent, what is fetched or weighed. Always there, often empty. */
-export function StatusLine({ state, isOpening }: { readonly state: PageState; readonly isOpening: boolean }) {
-  const text = statusText(state, isOpening);
+export function StatusLine({ state, isOpening, means }: StatusLineProps) {
+  const passing = useLasting(passingText(state, isOpening), saidAfterMs, means);
+  const text = standingText(state) ?? passing;
   return (
     <div class={text === '' ? 'status' : 'status is-said'} role="status">
       {text}
@@ -16,13 +28,17 @@ export function StatusLine({ state, isOpening }: { readonly state: PageState; re
   );
 }
 
-function statusText({ link, outbox, view, cameBack }: PageState, isOpening: boolean): string {
+function standingText({ link, outbox, cameBack }: PageState): string | null {
   const words = pageWords.status;
   if (link === 'other-version') return words.otherVersion;
   if (link === 'lost') return outbox.length > 0 ? words.lostUnsent(outbox.length) : words.lost;
+  return cameBack ? words.cameBack : null;
+}
+
+function passingText({ link, outbox, view }: PageState, isOpening: boolean): string {
+  const words = pageWords.status;
   if (link === 'connecting') return words.connecting;
   if (isOpening) return words.opening;
   if (outbox.length > 0) return words.sending;
-  if (view?.busy) return words[view.busy];
-  return cameBack ? words.cameBack : '';
+  return view?.busy ? words[view.busy] : '';
 }

@@ -27,8 +27,11 @@ export function connectionSuite(): void {
           await page.getByLabel('Or say it in your own words').fill('crumbly, moist');
           await page.getByRole('button', { name: 'Send' }).click();
           await page.getByText('not sent yet').waitFor();
+          await page.locator('.question').getByRole('button', { name: "I don't know" }).click();
+          await page.getByText('2 things you said are kept').waitFor();
         });
-        await page.getByText('not sent yet').waitFor({ state: 'detached', timeout: 30_000 });
+        await page.getByRole('status').getByText('The connection is back.').waitFor({ timeout: 30_000 });
+        await page.waitForFunction(() => !document.body.textContent?.includes('not sent yet'));
         const said = page.getByRole('log').locator('.is-person', { hasText: 'crumbly, moist' });
         await said.waitFor();
         expect(await said.count()).toBe(1);
