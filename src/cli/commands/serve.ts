@@ -2,10 +2,12 @@ import { join } from 'node:path';
 import { createForecastService } from '../../adapters/openmeteo/forecast-service.ts';
 import { settingsFromEnvironment } from '../../adapters/openmeteo/settings.ts';
 import { systemMeans } from '../../adapters/openmeteo/system-means.ts';
+import { isLoamwardError } from '../../core/errors/coded-error.ts';
 import { jsonLog } from '../../server/log.ts';
-import { startServer } from '../../server/main.ts';
+import { type StartedServer, type StartOptions, startServer } from '../../server/main.ts';
 import { serverSettingsFrom } from '../../server/settings.ts';
 import type { Command } from '../command.ts';
+import type { Io } from '../io.ts';
 import { firstPack, loadNamedPack } from '../packs.ts';
 import { buildPage } from '../page-build.ts';
 
@@ -16,12 +18,11 @@ export const serve: Command = {
   options: { json: { type: 'boolean', help: 'print the address as JSON' } },
   examples: ['npx loamward serve', 'LOAMWARD_PORT=0 npx loamward serve', 'LOAMWARD_FORECAST=off npx loamward serve'],
   run: async (parsed, io) => {
-    const settings = serverSettingsFrom(io.env);
     const forecast = settingsFromEnvironment(io.env);
     const { pack } = await loadNamedPack(io, firstPack);
     await buildPage(io.root);
-    const server = await startServer({
-      settings,
+    const server = await startSomewhere(io, {
+      settings: serverSettingsFrom(io.env),
       packs: [pack],
       forecastService: createForecastService({ ...systemMeans, settings: forecast }),
       webRoot: join(io.root, 'dist', 'web'),
@@ -33,3 +34,13 @@ export const serve: Command = {
     return 0;
   },
 };
+
+/** Listens on the port that was set; where none was set and the usual one is taken, on any free one. */
+async function startSomewhere(io: Io, options: StartOptions): Promise<StartedServer> {
+  try {
+    return await startServer(options);
+  } catch (error) {
+    if (io.env['LOAMWARD_PORT'] || !isLoamwardError(error) || error.code !== 'PORT_TAKEN') throw error;
+    return startServer({ ...options, settings: { ...options.settings, port: 0 } });
+  }
+}
