@@ -27,7 +27,6 @@ export const pageWords = {
   undo: 'Undo',
   undoWhat: (what: string) => `Undo: ${what}`,
   question: {
-    why: 'Why this is asked',
     how: 'How do I find out?',
     dontKnow: "I don't know",
     verdictNow: 'Give me the answer with what you have',
@@ -35,7 +34,6 @@ export const pageWords = {
     ownWords: 'Or say it in your own words',
     ownWordsAny: 'Say something',
     ownWordsHelp: 'Several things at once are fine, units too: clay loam, 9.2 at 30 cm, drains not running.',
-    number: 'Or the number',
     take: 'Take this',
     signsHelp: 'Tick all that you see, then confirm.',
     signsTake: (count: number) => `Confirm: ${count} ${count === 1 ? 'sign' : 'signs'}`,
@@ -69,7 +67,6 @@ export const pageWords = {
     workOutDose: 'Work out the dose',
     cautions: 'Cautions, always',
     basis: 'What this rests on',
-    validUntil: 'How long it stands',
     trace: (count: number) => `Every rule, one by one (${count})`,
     traceLead: 'Each rule with its outcome, what it read, its limit, how much room was left, and who says so.',
     read: 'What it read',

@@ -22,7 +22,7 @@ export function App({ chat, means }: { readonly chat: Chat; readonly means: Chat
       <a class="skip" href="#main">
         {pageWords.skip}
       </a>
-      <Masthead packTitle={view?.packTitle ?? state.packTitle} field={isTalking ? view.field : null} />
+      <Masthead packTitle={view?.packTitle ?? state.packTitle} talksAbout={isTalking ? view : null} />
       <main id="main" tabIndex={-1}>
         <StatusLine state={state} isOpening={isOpening} means={means} />
         {refusal && <Refusal error={refusal} onPutAway={chat.putRefusalAway} />}

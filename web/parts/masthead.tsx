@@ -2,22 +2,23 @@ import type { ConversationView } from '../../src/core/dialogue/view-types.ts';
 import { pageWords } from '../words.ts';
 import { Invented } from './invented.tsx';
 
-/** Name of the program, the treatment, and the field that is talked about. */
+/** Name of the program, the treatment, and the field that is talked about; null while none is. */
 export function Masthead({
   packTitle,
-  field,
+  talksAbout,
 }: {
   readonly packTitle: string;
-  readonly field: ConversationView['field'];
+  readonly talksAbout: Pick<ConversationView, 'field'> | null;
 }) {
+  const field = talksAbout?.field;
   return (
     <header class="masthead">
       <p class="masthead-name">
         <b>{pageWords.name}</b> <span>{packTitle}</span>
       </p>
-      {field && (
+      {talksAbout && (
         <h1 class="masthead-field">
-          {field.name} {field.invented && <Invented />}
+          {field?.name ?? pageWords.ownField} {field?.invented && <Invented />}
         </h1>
       )}
       {field?.invented && <p class="quiet">{pageWords.inventedNote}</p>}

@@ -47,6 +47,9 @@ export function accessSuite(): void {
     test('axe finds nothing on start, question and the three verdicts, all unfolded', async () => {
       await onPage(options, async (page) => {
         expect(await findings(page)).toEqual([]);
+        await chooseField(page, 'My own field');
+        expect(await findings(page)).toEqual([]);
+        await page.getByRole('button', { name: 'Another field' }).click();
         for (const field of ['Mill Piece', 'Top Brow', 'Long Ing']) {
           await chooseField(page, field);
           await unfold(page);
