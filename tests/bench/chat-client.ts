@@ -4,10 +4,18 @@ import { WebSocket } from 'ws';
 import type { ConversationView, QuestionView } from '../../src/core/dialogue/view-types.ts';
 import type { ServerMessage } from '../../src/core/protocol/messages.ts';
 
+/** Times of one turn, ms: to the first view that shows the answer taken, and to the view with nothing under way. */
+export interface TurnTimes {
+  readonly reply: number;
+  readonly settled: number;
+  /** True where a verdict came of it. */
+  readonly verdict: boolean;
+}
+
 /** One open conversation of the bench. */
 export interface BenchTalk {
-  /** Answers the open question and waits for the view with nothing under way; the time it took, ms. Null at the end. */
-  readonly turn: () => Promise<number | null>;
+  /** Answers the open question and waits until nothing is under way. Null at the end of the conversation. */
+  readonly turn: () => Promise<TurnTimes | null>;
   readonly close: () => void;
 }
 
@@ -17,24 +25,28 @@ export async function openTalk(url: string, field: string): Promise<BenchTalk> {
   await once(socket, 'open');
   let view: ConversationView | null = null;
   let settle: (() => void) | null = null;
+  let replied: number | null = null;
   socket.on('message', (data) => {
     const message = JSON.parse(String(data)) as ServerMessage;
     if (message.type !== 'view') return;
     view = message.view;
+    replied ??= performance.now();
     if (view.busy === null) settle?.();
   });
   let count = 0;
-  const send = async (message: object): Promise<number> => {
+  const send = async (message: object): Promise<TurnTimes> => {
     count += 1;
     const stamp = { id: randomUUID(), at: Date.now() / 1000, device: 'bench', count };
     const settled = new Promise<void>((resolve) => {
       settle = resolve;
     });
+    replied = null;
     const started = performance.now();
     socket.send(JSON.stringify({ ...message, ...stamp }));
     await settled;
     settle = null;
-    return performance.now() - started;
+    const ended = performance.now();
+    return { reply: (replied ?? ended) - started, settled: ended - started, verdict: view?.verdict !== null };
   };
   socket.send(JSON.stringify({ type: 'hello', protocol: 1, resume: null }));
   await once(socket, 'message');

@@ -8,7 +8,7 @@ export async function main(): Promise<number> {
   const say = (lines: readonly string[]) => process.stdout.write(`${lines.join('\n')}\n`);
   say([`${availableParallelism()} cores, ${cpus()[0]?.model ?? 'unknown processor'}, Node ${process.version}`, '']);
   say(['Rules', ...(await benchRules('.')), '']);
-  say(['Chat', ...(await benchChat('.')), '']);
+  say(['Chat', ...(await benchChat()), '']);
   say(['Page, bytes after gzip']);
   return weighPage();
 }

@@ -1,3 +1,4 @@
+import { setImmediate } from 'node:timers/promises';
 import type { ConversationEvent, Effect, EventStamp } from '../../core/dialogue/events.ts';
 import { isLoamwardError, reportOf } from '../../core/errors/coded-error.ts';
 import { epochSeconds } from '../../core/units/brands.ts';
@@ -16,11 +17,12 @@ export interface EffectContext<C extends ConversationState> {
   readonly stamp: () => EventStamp;
 }
 
-/** Carries out one effect; what comes of it, failure included, is an event. Never rejects. */
+/** Carries out one effect, once the reply to what asked for it is on its way; what comes of it is an event. Never rejects. */
 export async function carryOut<C extends ConversationState>(
   effect: CarriedEffect,
   context: EffectContext<C>,
 ): Promise<ConversationEvent> {
+  await setImmediate();
   try {
     return await (effect.kind === 'evaluate' ? evaluate(effect.tag, context) : fetchForecast(effect, context));
   } catch (thrown) {
