@@ -9,6 +9,8 @@ export interface UnderstandContext {
   readonly pack: Pack;
   /** Facts that a correction ("no, it was 11") may mean, newest first. */
   readonly recent: readonly FactId[];
+  /** True where a reading of the asked fact was read back: yes and no then answer that, and give no reading. */
+  readonly confirming?: boolean;
 }
 
 /** One reading found in a text. */

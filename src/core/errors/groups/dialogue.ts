@@ -22,4 +22,8 @@ export const dialogueErrors = {
     says: 'The answer does not belong to the question.',
     next: 'Use one of the answers shown, or say it in your own words.',
   },
+  DEPTH_NOT_30CM: {
+    says: 'The soil temperature was read at another depth.',
+    next: 'Push the thermometer to 30 cm, wait five minutes and read it there.',
+  },
 } as const satisfies Record<string, ErrorEntry>;

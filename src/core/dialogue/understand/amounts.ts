@@ -1,0 +1,145 @@
+import { type ErrorReport, reportOf } from '../../errors/coded-error.ts';
+import type { FactId } from '../../facts/registry/index.ts';
+import { fitsMeasure, readingOfAmount } from './amount-reading.ts';
+import { depthOf } from './depth.ts';
+import type { Subject } from './lexicon-types.ts';
+import type { FactReading } from './meanings.ts';
+import { type Measure, measures } from './measures.ts';
+import type { Quantity } from './quantities.ts';
+import type { ReaderContext } from './reader-context.ts';
+import type { Amount, Scan } from './scan.ts';
+
+/** A quantity that was read as a fact. */
+export interface ReadAmount extends FactReading {
+  readonly doubtful: boolean;
+  readonly at: number;
+}
+
+/** What the quantities of a clause come to. */
+export interface Amounts {
+  readonly readings: readonly ReadAmount[];
+  readonly refused: readonly ErrorReport[];
+  readonly lost: number;
+  /** How many were said not to be so. */
+  readonly denied: number;
+  /** Depth named in the clause, cm; null where none is. */
+  readonly depthCm: number | null;
+}
+
+const soilTemperature: FactId = 'soil.temperature30cmC';
+const neutral: ReadonlySet<Subject> = new Set<Subject>(['temperature', 'depth', 'treatment']);
+const table = Object.entries(measures) as readonly (readonly [FactId, Measure])[];
+
+/** Gives each quantity of a clause to the fact that it measures; what measures none, or one of several, is lost. */
+export function readAmounts(scan: Scan, context: ReaderContext): Amounts {
+  const { depths, others } = depthOf(scan, context.asked.includes(soilTemperature));
+  const depthCm = depths[0]?.cm ?? null;
+  const readings: ReadAmount[] = [];
+  const refused: ErrorReport[] = [];
+  let denied = 0;
+  let lost = depths.length > 1 ? others.length : 0;
+  for (const amount of depths.length > 1 ? [] : others) {
+    const quantity = withSpeedUnit(amount, scan, context);
+    if (isDenied(amount, scan)) {
+      denied += 1;
+      continue;
+    }
+    const found = factOf(amount, quantity, scan, context, depthCm ?? context.carriedDepthCm);
+    if (found === null) {
+      lost += 1;
+      continue;
+    }
+    const { fact } = found;
+    const doubtful = found.doubtful || context.isDoubtful || quantity.bound === 'near';
+    const wrongDepth = fact === soilTemperature ? depthProblem(scan, depthCm ?? context.carriedDepthCm) : null;
+    const reading = wrongDepth ?? readingOfAmount(fact, quantity, context.isDoubtful, context.pack);
+    if (reading === null) lost += 1;
+    else if ('code' in reading) refused.push(reading);
+    else readings.push({ fact, reading, doubtful, at: amount.at });
+  }
+  return { readings, refused, lost, denied, depthCm };
+}
+
+function isDenied({ at }: Amount, scan: Scan): boolean {
+  return scan.cues.some(({ entry, to }) => to === at && entry.flags.includes('not'));
+}
+
+function depthProblem(scan: Scan, depthCm: number | null): ErrorReport | null {
+  const isSurface = scan.subjects.some(({ subject }) => subject === 'surface');
+  if (!isSurface && (depthCm === null || Math.abs(depthCm - 30) <= 0.5)) return null;
+  const came = depthCm === null ? 'at the surface' : `at ${Number(depthCm.toPrecision(4))} cm`;
+  return reportOf('DEPTH_NOT_30CM', { expected: 'a soil temperature at 30 cm', came, fact: soilTemperature });
+}
+
+function withSpeedUnit({ quantity, at }: Amount, scan: Scan, { speedUnit }: ReaderContext): Quantity {
+  if (quantity.unit !== null) return quantity;
+  const subject = nearest(scan, at).find((one) => one === 'wind' || one === 'gust');
+  const earlier = scan.amounts.findLast((one) => one.at < at && isSpeed(one.quantity));
+  const unit = earlier?.quantity.unit ?? speedUnit;
+  return subject !== undefined && unit !== null ? { ...quantity, unit } : quantity;
+}
+
+/** True where a quantity is a speed. */
+export function isSpeed({ unit }: Quantity): boolean {
+  return unit === 'mph' || unit === 'km/h' || unit === 'm/s' || unit === 'kn';
+}
+
+/** Subjects near a place: the nearest before it first, then those before that, then the nearest after it. */
+function nearest({ subjects }: Scan, at: number): readonly Subject[] {
+  const before = subjects.filter((one) => one.at < at).map(({ subject }) => subject);
+  return [...before.reverse(), ...subjects.filter((one) => one.at > at).map(({ subject }) => subject)];
+}
+
+function factOf(
+  { at }: Amount,
+  quantity: Quantity,
+  scan: Scan,
+  context: ReaderContext,
+  depthCm: number | null,
+): { fact: FactId; doubtful: boolean } | null {
+  const { unit } = quantity;
+  const isClear = scan.unknown === 0;
+  const isAhead = scan.flags.has('ahead');
+  const said = nearest(scan, at).filter((subject) => !neutral.has(subject));
+  const subjects = said.length === 0 && context.carried !== null ? [context.carried] : said;
+  const holds = ([, measure]: (typeof table)[number]) =>
+    (measure.ahead === true) === isAhead && fitsMeasure(measure, unit);
+  if (isClear || unit !== null) {
+    for (const subject of subjects) {
+      const own = table.find(
+        ([, measure]) =>
+          holds([soilTemperature, measure]) &&
+          measure.of.includes(subject) &&
+          (unit !== null || (measure.bare !== undefined && measure.of[0] === subject)),
+      );
+      if (own) return { fact: own[0], doubtful: !isClear || isOpen(own, unit, depthCm, context) };
+    }
+  }
+  const isTemperature = unit === null || unit === 'C' || unit === 'F' || unit === 'deg';
+  if (depthCm !== null && isTemperature && !isAhead && subjects.length === 0 && isClear)
+    return { fact: soilTemperature, doubtful: false };
+  const alone = unit === null ? undefined : table.find((row) => holds(row) && row[1].alone?.includes(unit));
+  if (alone) return { fact: alone[0], doubtful: !isClear };
+  const asked = askedFact(unit, context);
+  if (asked === null || !isClear) return null;
+  const { of = [], ahead } = measures[asked] ?? {};
+  const isForeign = subjects.some((subject) => !of.includes(subject));
+  return isForeign || (isAhead && ahead !== true) ? null : { fact: asked, doubtful: false };
+}
+
+/** True where the subject leaves open what was meant: which unit of speed, or at which depth. */
+function isOpen(
+  [fact, { bare }]: (typeof table)[number],
+  unit: Quantity['unit'],
+  depthCm: number | null,
+  { asked }: ReaderContext,
+): boolean {
+  if (asked.includes(fact)) return false;
+  return (unit === null && bare === 'doubtful') || (fact === soilTemperature && depthCm === null);
+}
+
+function askedFact(unit: Quantity['unit'], { asked, bareFact }: ReaderContext): FactId | null {
+  if (unit === null) return bareFact !== null && measures[bareFact]?.asked ? bareFact : null;
+  const fitting = asked.filter((fact) => Object.hasOwn(measures[fact]?.units ?? {}, unit));
+  return fitting.length === 1 ? fitting[0]! : null;
+}

@@ -1,0 +1,92 @@
+import type { Question } from '../../rules/pack-types.ts';
+import {
+  choiceOfAnswer,
+  correctionLength,
+  intentOf,
+  isAsking,
+  isCourtesy,
+  type ShortAnswer,
+  saysNone,
+  shortAnswerOf,
+} from './answers.ts';
+import type { Clause } from './clauses.ts';
+import { lexicon } from './lexicon.ts';
+import { type Scan, scan, wordsOf } from './scan.ts';
+import type { Intent } from './types.ts';
+
+/** What a clause does, before its facts are read. */
+export interface ClauseKind {
+  readonly clause: Clause;
+  readonly intent: Intent | null;
+  readonly answer: ShortAnswer | null;
+  /** True where it begins by putting something right ("sorry, ..."). */
+  readonly corrects: boolean;
+  readonly asks: boolean;
+  /** True where it says that none of the signs asked for is there. */
+  readonly isNone: boolean;
+  /** What is left to be read as facts; null where nothing is. */
+  readonly rest: Scan | null;
+}
+
+const plainAnswers = new Set('yes yeah yep yup yea aye ay yeh y no nope nah nay naw'.split(' '));
+
+/** Tells what a clause does, given the open question. */
+export function kindOf(clause: Clause, asked: Question | null): ClauseKind {
+  const plain = { clause, intent: null, answer: null, corrects: false, asks: false, isNone: false, rest: null };
+  const intent = intentOf(clause);
+  if (intent !== null) return { ...plain, intent };
+  if (asked?.form === 'signs' && saysNone(clause)) return { ...plain, isNone: true };
+  const correction = correctionLength(clause);
+  const body = correction === 0 ? clause : without(clause, correction);
+  if (body.items.length === 0) return { ...plain, corrects: true };
+  const corrects = correction > 0;
+  const answer = answerOf(body);
+  if (answer === null) return { ...plain, corrects, asks: isAsking(body), rest: scan(body) };
+  const rest = without(body, answer.length);
+  const again = correctionLength(rest);
+  const left = again === 0 ? rest : without(rest, again);
+  return {
+    ...plain,
+    corrects: corrects || again > 0,
+    answer: { isYes: answer.isYes, isSure: answer.isSure },
+    asks: left.items.length > 0 && isAsking(left),
+    rest: left.items.length > 0 ? scan(left) : null,
+  };
+}
+
+function without(clause: Clause, length: number): Clause {
+  return { ...clause, items: clause.items.slice(length) };
+}
+
+/** The short answer that a clause begins with; not where its words go on as "no cracks" and "probably sticky" do. */
+function answerOf(clause: Clause): (ShortAnswer & { readonly length: number }) | null {
+  const found = shortAnswerOf(clause);
+  if (found === null) return null;
+  const wordAt = wordsOf(clause);
+  const longest = lexicon.longestAt(wordAt, 0);
+  const says = longest?.value.rows.some(({ of }) => of.includes('none'));
+  if (longest !== null && longest.length > found.length && says === true) return null;
+  if (endsThere(wordAt, found.length, clause.items.length)) return found;
+  const next = lexicon.longestAt(wordAt, found.length)?.value;
+  const isPlain = found.length === 1 && plainAnswers.has(wordAt(0));
+  const goesOn =
+    !found.isYes &&
+    next !== undefined &&
+    (next.rows.length > 0 || next.subjects.length > 0) &&
+    !next.flags.includes('filler');
+  return isPlain && !goesOn ? found : null;
+}
+
+function endsThere(wordAt: (at: number) => string, from: number, to: number): boolean {
+  if (isCourtesy(wordAt, from, to)) return true;
+  for (let at = from; at < to; at += 1) {
+    const entry = lexicon.longestAt(wordAt, at);
+    if (entry === null || entry.length !== 1 || !entry.value.flags.includes('filler')) return false;
+  }
+  return true;
+}
+
+/** The answer of the open question that yes or no means, as the id of its choice; null where the question takes none. */
+export function answerChoice(asked: Question | null, isYes: boolean): string | null {
+  return asked === null ? null : choiceOfAnswer(asked, isYes);
+}

@@ -1,0 +1,56 @@
+import { clauseWords } from './en/flags.ts';
+import type { Item } from './quantities.ts';
+import { tokenise } from './tokens.ts';
+
+/** A piece of a text that says one thing. */
+export interface Clause {
+  readonly items: readonly Exclude<Item, { kind: 'break' }>[];
+  /** Place in the text. */
+  readonly start: number;
+  readonly end: number;
+  /** What parts it from the clause before: a sign, a word, or '' at the beginning. */
+  readonly joiner: string;
+  /** What ends its sentence. */
+  readonly isQuestion: boolean;
+}
+
+const sentenceEnds = new Set(['.', '?', '!', '\n']);
+
+/** Parts a text at its signs and joining words. */
+export function splitClauses(items: readonly Item[]): readonly Clause[] {
+  const clauses: Clause[] = [];
+  let current: Clause['items'][number][] = [];
+  let joiner = '';
+  const close = (next: string) => {
+    const [first, last] = [current[0], current.at(-1)];
+    if (first && last) clauses.push({ items: current, start: first.start, end: last.end, joiner, isQuestion: false });
+    if (current.length > 0 || !sentenceEnds.has(joiner)) joiner = next;
+    current = [];
+  };
+  for (const item of items) {
+    if (item.kind === 'break') {
+      close(item.text);
+      if (item.text === '?') markQuestion(clauses);
+    } else if (item.kind === 'word' && clauseWords.has(item.text)) close(item.text);
+    else current.push(item);
+  }
+  close('');
+  return clauses;
+}
+
+/** Every clause of the sentence that has just ended was part of a question. */
+function markQuestion(clauses: Clause[]): void {
+  for (let at = clauses.length - 1; at >= 0; at -= 1) {
+    const clause = clauses[at]!;
+    clauses[at] = { ...clause, isQuestion: true };
+    if (sentenceEnds.has(clause.joiner)) return;
+  }
+}
+
+/** A text as plain words and numbers, for comparing with a label. */
+export function wordsText(text: string): string {
+  return tokenise(text)
+    .filter(({ kind }) => kind !== 'break')
+    .map((token) => (token.kind === 'word' ? token.text : text.slice(token.start, token.end)))
+    .join(' ');
+}

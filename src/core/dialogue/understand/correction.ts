@@ -1,0 +1,41 @@
+import type { FactId } from '../../facts/registry/index.ts';
+import { answerChoice, type ClauseKind } from './clause-kind.ts';
+import { depthOf } from './depth.ts';
+import type { Scan } from './scan.ts';
+import type { UnderstandContext } from './types.ts';
+
+/** How a text takes something back. */
+export interface Correction {
+  readonly corrects: boolean;
+  /** True where its "no" takes something back and answers nothing: "no, it was 11". */
+  readonly isNoSpent: boolean;
+}
+
+/** Tells whether a text takes back what was said: by its words, by "not 8", or by "no" before a number that says of what alone. */
+export function correctionOf(kinds: readonly ClauseKind[], { asked }: UnderstandContext): Correction {
+  const isMarked = kinds.some(({ corrects, rest }) => corrects && (rest !== null || kinds.length > 1));
+  const denies = kinds.some(({ rest }) => rest !== null && deniesNumber(rest));
+  const says = kinds.filter(({ rest }) => rest !== null && rest.amounts.length + rest.cues.length > 0);
+  const no = kinds.findIndex(({ answer }) => answer !== null && !answer.isYes && answer.isSure);
+  const isNoFirst = no === 0 || (no > 0 && kinds.slice(0, no).some(({ rest }) => rest !== null && isBareNumber(rest)));
+  const isNumberAfter = no >= 0 && says.some(({ rest }) => rest !== null && isBareNumber(rest));
+  const isNoTaken = answerChoice(asked, false) !== null;
+  const isNoSpent = isNoFirst && isNumberAfter;
+  const isOtherAfter = isNoFirst && !isNoTaken && says.length > 0;
+  return { corrects: isMarked || denies || isNoSpent || isOtherAfter, isNoSpent: isNoSpent || isOtherAfter };
+}
+
+/** What a correction may mean: the fact last spoken of, else what is asked. */
+export function correctedFact({ recent, asked }: UnderstandContext): readonly FactId[] {
+  const last = recent[0];
+  return last === undefined ? (asked?.facts ?? []) : [last];
+}
+
+function deniesNumber({ amounts, wordAt }: Scan): boolean {
+  return amounts.some(({ at }) => wordAt(at - 1) === 'not' || wordAt(at - 1) === 'no');
+}
+
+function isBareNumber(scan: Scan): boolean {
+  const { depths, others } = depthOf(scan, false);
+  return others.length > 0 && depths.length === 0 && scan.subjects.length === 0;
+}

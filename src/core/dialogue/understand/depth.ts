@@ -1,0 +1,50 @@
+import { areCompatible, convert } from '../../units/convert.ts';
+import { type UnitId, unitTable } from '../../units/table.ts';
+import type { Amount, Scan } from './scan.ts';
+
+/** A depth in the soil that was named. */
+export interface NamedDepth {
+  readonly amount: Amount;
+  readonly cm: number;
+}
+
+const depthWords = new Set(['deep', 'down', 'depth', 'below']);
+
+/** Parts the quantities of a clause into depths in the soil and all others. */
+export function depthOf(
+  scan: Scan,
+  isSoilAsked: boolean,
+): { depths: readonly NamedDepth[]; others: readonly Amount[] } {
+  const depths: NamedDepth[] = [];
+  const others: Amount[] = [];
+  for (const amount of scan.amounts) {
+    const cm = depthCm(amount, scan, isSoilAsked);
+    if (cm === null) others.push(amount);
+    else depths.push({ amount, cm });
+  }
+  return { depths, others };
+}
+
+function depthCm(amount: Amount, scan: Scan, isSoilAsked: boolean): number | null {
+  const { quantity, at, isAt } = amount;
+  const { unit, numeral } = quantity;
+  const isOfOther = scan.subjects.some(({ subject }) =>
+    ['water', 'rain', 'buffer', 'wind', 'gust', 'area'].includes(subject),
+  );
+  if (isOfOther) return null;
+  const isMarked = isAt || depthWords.has(scan.wordAt(at + 1)) || scan.wordAt(at - 1) === 'depth';
+  if (unit === null) {
+    const isTold = scan.amounts.some((other) => other.at < at && !other.isAt);
+    const isOfSoil =
+      isSoilAsked || scan.subjects.some(({ subject }) => subject === 'soil' || subject === 'temperature');
+    const isTemperature = scan.amounts.some((other) => other.quantity.unit === 'C' || other.quantity.unit === 'deg');
+    return isMarked && isTold && (isOfSoil || isTemperature || numeral.value >= 10) ? numeral.value : null;
+  }
+  if (!isLength(unit)) return null;
+  const isShort = unit === 'cm' || unit === 'in';
+  return isMarked || isShort ? convert(numeral.value, unit, 'cm') : null;
+}
+
+function isLength(unit: string): unit is UnitId {
+  return Object.hasOwn(unitTable, unit) && areCompatible(unit as UnitId, 'cm');
+}

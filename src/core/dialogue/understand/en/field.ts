@@ -1,0 +1,183 @@
+import { words } from '../phrases.ts';
+import { answer, choice, type WordRow } from '../rows.ts';
+
+const strong = { strong: true } as const;
+const ofTexture = 'none soil';
+const texture = (name: string, ...say: string[]) => choice('field.texture', name, ofTexture, say, strong);
+const land = 'land|soil|ground|textured|texture';
+
+/** What is said of the field: soil, slope, water, drains, country. */
+export const fieldWords: readonly WordRow[] = [
+  texture('loamy-sand', 'loamy sand'),
+  texture('sandy-loam', 'sandy loam', 'sand loam'),
+  texture('silt-loam', 'silt|silty loam'),
+  texture('sandy-clay-loam', 'sandy clay loam'),
+  texture('clay-loam', 'heavy|medium? clay loam', 'clayey loam'),
+  texture('silty-clay-loam', 'silty|silt clay loam'),
+  texture('sandy-clay', 'sandy clay'),
+  texture('silty-clay', 'silty|silt clay'),
+  choice('field.texture', 'clay', ofTexture, words`clay, heavy|stiff|strong clay, clay land|soil`),
+  choice('field.texture', 'loam', ofTexture, words`loam, loam soil`),
+  choice('field.texture', 'silt', ofTexture, words`silt, silt soil`),
+  choice('field.texture', 'sand', ofTexture, words`sand, pure sand, blowing sand`),
+  answer('field.texture', 'light', 'soil', words`light`),
+  answer('field.texture', 'light', 'none', words`light ${land}, sandy soil|land|ground`),
+  answer('field.texture', 'medium', 'soil', words`medium`),
+  answer('field.texture', 'medium', 'none', words`medium ${land}`),
+  answer('field.texture', 'heavy', 'soil', words`heavy`),
+  answer('field.texture', 'heavy', 'none', words`heavy ${land}, strong land, clayey soil|land|ground`),
+  choice(
+    'field.organicSoil',
+    'yes',
+    ofTexture,
+    words`peat, peaty, peaty soil|land|ground, peat soil|land, fen peat, organic soil, black fen`,
+    strong,
+  ),
+  choice('field.organicSoil', 'no', ofTexture, words`mineral, mineral soil, not peaty, no peat`),
+  answer(
+    'field.slopePercent',
+    'flat',
+    'none slope',
+    words`
+    flat, level, dead|pretty|fairly flat|level, flat as a pancake, no slope, flat field|ground, pan flat
+  `,
+  ),
+  answer(
+    'field.slopePercent',
+    'gentle',
+    'none slope',
+    words`
+    gentle slope, slight|slightly slope|sloping, gentle|gently, gently sloping, gentle fall, bit of a slope
+  `,
+  ),
+  answer(
+    'field.slopePercent',
+    'steep',
+    'none slope',
+    words`
+    steep, very|quite steep, steep slope|bank, steeply sloping
+  `,
+  ),
+  choice(
+    'field.drained',
+    'yes',
+    'none',
+    words`
+    drained, tile drained, under drained, underdrained, is|its|fully|all|systematically drained, land drains, tile
+    drains, got|has|have drains, drains in, piped, been drained, there are drains, old drains, clay pipes, a?
+    drainage system|scheme
+  `,
+    strong,
+  ),
+  choice(
+    'field.drained',
+    'no',
+    'none',
+    words`
+    undrained, no drains, no drainage, without drains, no land|tile|field? drains, isnt|not drained, no drainage
+    system|scheme
+  `,
+    strong,
+  ),
+  choice('field.drained', 'yes', '', words`tiles, pipes, drains, outfalls`),
+  choice(
+    'field.loosenedThisSeason',
+    'yes',
+    '',
+    words`
+    moled, mole drained, mole ploughed, subsoiled, sub soiled, loosened, ripped, moling, subsoiling, part of it,
+    some of it
+  `,
+  ),
+  choice(
+    'field.loosenedThisSeason',
+    'yes',
+    'none',
+    words`
+    moled|subsoiled this season|autumn|year|august|september|summer, mole drained this|after
+    season|autumn|year|harvest, moled|subsoiled since|after last? harvest, mole drained since last? harvest,
+    subsoiled|moled it? in july|august|september, sub soiled this|after season|autumn|year|harvest, loosened
+    after|since last? harvest, subsoiled|moled before drilling, subsoiled|moled it? since|after last? harvest,
+    subsoiled|moled it? this season|autumn|year|summer
+  `,
+    strong,
+  ),
+  choice(
+    'field.loosenedThisSeason',
+    'yes',
+    'none',
+    words`moled, mole drained, mole ploughed, subsoiled, sub soiled, moling, subsoiling`,
+    { doubtful: true, strong: true },
+  ),
+  choice('field.protectedWaterArea', 'inside', 'zone', words`in, inside, within, its in, falls in|inside|within`),
+  choice(
+    'field.protectedWaterArea',
+    'outside',
+    'zone',
+    words`
+    outside, out, outside of, out of, not in, isnt in, nowhere near, clear of
+  `,
+  ),
+  choice(
+    'field.protectedWaterArea',
+    'outside',
+    '',
+    words`
+    outside it?, out of it, not in one|it, isnt, not in any
+  `,
+  ),
+  choice('field.protectedWaterArea', 'inside', '', words`inside it?, in one, in it, within it?`),
+  choice(
+    'field.waterPlanAgreed',
+    'yes',
+    'plan',
+    words`
+    agreed, in place, signed, signed off, done, approved, got, have, there is, sorted, agreed with the?
+    adviser|agronomist|officer|catchment
+  `,
+    strong,
+  ),
+  choice('field.waterPlanAgreed', 'yes', '', words`agreed, in place, signed off, sorted, all agreed`),
+  choice(
+    'field.waterPlanAgreed',
+    'no',
+    'none',
+    words`no plan, no water plan, no plan agreed, without a plan, plan not agreed`,
+    strong,
+  ),
+  choice(
+    'field.bufferMarked',
+    'yes',
+    'buffer',
+    words`
+    marked, marked out, pegged, pegged out, known and marked, staked, flagged, set up, measured and marked,
+    measured
+  `,
+    strong,
+  ),
+  choice(
+    'field.bufferMarked',
+    'yes',
+    '',
+    words`
+    marked, marked out, pegged, pegged out, known and marked, staked out?, flagged, known
+  `,
+  ),
+  choice('field.country', 'GB-ENG', 'none', words`england, english`, strong),
+  choice('field.country', 'GB-SCT', 'none', words`scotland`, strong),
+  choice('field.country', 'GB-WLS', 'none', words`wales`, strong),
+  choice('field.country', 'GB-NIR', 'none', words`northern ireland, ulster, n ireland`, strong),
+  choice(
+    'field.country',
+    'IE',
+    'none',
+    words`ireland, eire, republic of ireland, irish republic, southern ireland`,
+    strong,
+  ),
+  choice('field.country', 'FR', 'none', words`france`, strong),
+  choice('field.country', 'DE', 'none', words`germany`, strong),
+  choice('field.country', 'DK', 'none', words`denmark`, strong),
+  choice('field.country', 'NL', 'none', words`netherlands, holland`, strong),
+  choice('field.country', 'BE', 'none', words`belgium`, strong),
+  choice('field.country', 'PL', 'none', words`poland`, strong),
+];

@@ -1,0 +1,124 @@
+import type { Flag } from '../lexicon-types.ts';
+import { words } from '../phrases.ts';
+
+/** What little words do to the clause that they stand in. Patterns as in `expandPattern`; apostrophes left out. */
+export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string[]>> = {
+  not: words`
+    not, no, isnt, arent, aint, wasnt, werent, hasnt, havent, hadnt, dont, doesnt, didnt, wont, never, none,
+    nothing, without, neither, cant see any, cannot see any, no sign|signs of, not any, no longer, not seen any,
+    free of|from, zero, havent seen any, couldnt see any, absence of, not a single, nil, no evidence of, not yet,
+    yet to be, lack of
+  `,
+  or: words`or, /, nor`,
+  doubt: words`
+    maybe, perhaps, possibly, probably, prob, i? think, i? reckon, i? guess, i? believe, i? suppose, might, might
+    be, could be, may be, looks like, looks as if|though, seems, seems to be, apparently, presumably, i imagine,
+    guessing, at a guess, id say, id guess, should be, ish, more or less, roughly, about, almost, nearly,
+    approximately, around, if i remember right, from memory, off the top of my head, as far as i know, afaik, not
+    sure but, could, may, likely, pretty sure, fairly sure, must be, hopefully, supposedly, sort of, kind of,
+    kinda, i dont think theres?, im guessing, feels like, give or take, near enough, or thereabouts, thereabouts,
+    looked like, as good as, close to, or so
+  `,
+  unsure: words`
+    not|isnt sure, unsure, i? dont know, dunno, no idea, cant|couldnt say|tell, not certain, i? dont remember,
+    cant remember, wouldnt know, dont really know, no clue, havent a clue, not a clue, havent
+    checked|looked|measured, didnt check|look|measure, not checked|looked|measured, i? wonder, wondering, whether,
+    either way, hard to say|tell, not measured it? yet?, not so sure, not too sure, not entirely sure, not quite
+    sure, have no idea, dont know if, difficult to say
+  `,
+  block: words`
+    if, ages ago, long ago, previously, back then, in|last spring|summer, the other day, unless, until, when,
+    would, wouldnt, should, shouldnt, supposed, supposed to, used to, neighbour, neighbours, next door, next
+    doors, their, his, her, last year|season|autumn|spring|summer|month|winter, years ago, ever, not only, than,
+    except, apart from, rather than, instead, wants, wish, hope, hoping, need, needs, want, threshold, rule,
+    rules, tractor, combine, boots, hands, boot, tyres, trailer, sprayer, nozzles, free draining, well drained,
+    drains|draining well|freely, freely draining, good drainage, naturally drained, other field, near a, close to
+    a, mate, wheat, barley, beans, in a mixture of, nvz, nitrate, before, always, usually, normally, often,
+    sometimes, generally, tends to, every year, most years, target, wales and england, new england, week after
+    next, next week, yesterdays, said it, plan to, plan is to
+  `,
+  ahead: words`
+    forecast, forecasts, forecasted, predicted, expected, expected to, coming, due, tomorrow, will, will be,
+    gonna, going to, next|coming two|few|couple|hours|days, over the next, for|in the? next, next two|few days,
+    next couple of days, for two days, likely to, about to, soon, they say|reckon|give, theyre giving|forecasting,
+    on the? way, promised, this week, within a week, later, tonight, by
+    friday|monday|sunday|saturday|tuesday|wednesday|thursday, by the weekend, to come, set to, wont, not going to,
+    on its way, ahead, wont be, before long
+  `,
+  scant: words`
+    not very|too|that|much|many|particularly|really|so|overly|especially|all, hardly, hardly any, barely, barely
+    any, scarcely, isnt|arent very|too|that|much|many|really, almost no, next to no, few if any, no great, not
+    quite
+  `,
+};
+
+/** Words that say nothing of a fact and may stand anywhere. */
+export const fillerWords =
+  'a an the it its is are am was were be been being i im ive we weve you he she they theyre there theres this thats that these those here ' +
+  'in on at of to for from by with as into onto up down out off over under through across along per and but so well er um erm hmm oh ah just ' +
+  'very quite pretty really fairly rather bit little touch slightly lot lots plenty loads few some any all everywhere anywhere places place patches patch spots ' +
+  'now today currently presently present moment right morning afternoon evening still already yet also too only again both ' +
+  'got get gets getting has have had having do does did done see sees saw seen look looks looking looked feel feels feeling felt find found seem ' +
+  'read reads reading readings say says said saying show shows showing showed give gives giving measure measured measures measuring check checked checking count counted counting ' +
+  'took take taken made make makes call called go goes going went come came comes put stands standing sits ' +
+  'field fields bit whole part parts end top bottom middle side sides low high heavy-parts please thanks thank cheers hi hello hey mate pal love ok okay ' +
+  'my mine our ours your me us him them myself one ones thing things stuff about then than because since while time year season autumn ' +
+  'nice nicely good fine lovely great bad badly properly exactly precisely bang nearest coldest average boom height direction north south east west northerly southerly easterly westerly ' +
+  'northeast northwest southeast southwest farm land gateway hedge wood usual normal typical mostly mainly generally overall stage number level value figure answer way kind sort type max maximum min ' +
+  'shade dawn sunrise noon midday lunchtime enough underfoot hand hands fingers squeeze squeezed visible near far away distance close about roughly around bits hollows corner corners walk walked big small size wide long shows speak ' +
+  'd s re ve ll t y eh yeah aye lads though although however plus while whereas next last second first reckoned current latest new old hard tight soft wee nowt owt summat ' +
+  'pushed dug stuck probe instrument meter gauge using used spade depth deep hole digging tested test';
+
+/** How long ago something was seen, hours: "this morning" is counted as four hours, a night as twelve. */
+export const agoWords: readonly (readonly [pattern: string, hours: number])[] = [
+  ['earlier? this morning', 4],
+  ['first thing', 4],
+  ['first thing this morning', 4],
+  ['early this morning', 6],
+  ['at dawn|sunrise|daybreak', 6],
+  ['earlier today', 4],
+  ['earlier on?', 4],
+  ['last night', 12],
+  ['overnight', 12],
+  ['yesterday', 24],
+  ['yesterday morning', 28],
+  ['yesterday afternoon', 20],
+  ['yesterday evening', 16],
+  ['the? day before yesterday', 48],
+  ['last week', 168],
+  ['a week ago', 168],
+  ['a day ago', 24],
+  ['an hour ago', 1],
+  ['half an hour ago', 0.5],
+  ['a? couple of hours ago', 2],
+  ['a? couple of days ago', 48],
+  ['just now', 0],
+];
+
+/** Units of "three days ago", in hours. */
+export const agoUnits: Readonly<Record<string, number>> = {
+  hour: 1,
+  hours: 1,
+  hr: 1,
+  hrs: 1,
+  day: 24,
+  days: 24,
+  week: 168,
+  weeks: 168,
+};
+
+/** The word that ends "three days ago". */
+export const agoWord = 'ago';
+
+/** Words that part a sentence into clauses beside punctuation. */
+export const clauseWords: ReadonlySet<string> = new Set([
+  'and',
+  'but',
+  'plus',
+  'though',
+  'although',
+  'however',
+  'whereas',
+  'while',
+  'then',
+]);

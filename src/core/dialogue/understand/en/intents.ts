@@ -1,0 +1,67 @@
+import { words } from '../phrases.ts';
+import type { Intent } from '../types.ts';
+
+/** How people ask for something beside telling facts. Patterns as in `expandPattern`; they must be all that a clause says. */
+export const intentWords: Readonly<Record<Exclude<Intent, 'yes' | 'no'>, readonly string[]>> = {
+  why: words`
+    why, why do|would|are you ask|asking|need|want|wanting that|this|it|me?, why do|would you need|want to know?
+    that|this|it?, why do|would you ask, why are you asking, what for, whats that|this|it for, how come, why is
+    that, why that|this, why does that|it|this matter, does that|it|this matter, why not, why do you want|need to
+    know, what has that got to do with it, whats the reason, why do you need|want that|this, what do you need
+    that|this|it for, whats that got to do with it, why the question, why should i tell you
+  `,
+  'what-said': words`
+    what have i told|said|given you?, what did i say|tell|give you?, what do you know so? far?, what have you got
+    so? far?, what do you have so? far?, what you have|got|know so? far?, summary, summarise, read it|that back,
+    read back, list my? answers, show me? my answers, what have i said so? far?, what have i told you so? far?,
+    where are we, so far, recap, what do you know about this|the|my field, what did i tell you
+  `,
+  'start-again': words`
+    start again|over|afresh, restart, begin again, from the beginning|start|top, start from scratch, reset, new
+    conversation, start over again, lets start again|over, clear everything|all, forget everything|all, start a
+    new conversation, go back to the start|beginning
+  `,
+  'another-field': words`
+    another|different|next|new|other field, the? other field, change|switch fields?, change the field,
+    do|try|choose|pick|take another|different field, lets do|try|take|look another|a different|other field, lets
+    do a|the different|other|next field, look at another|different field, move on to the next field, go to another
+    field, choose|pick a different|another field, a|the different|next|other field, try a different field
+  `,
+  'dont-know': words`
+    i? dont know, dont no, dunno, i dunno, idk, no idea, ive no idea, i have no idea, not sure, im not sure, im
+    unsure, unsure, i? cant|couldnt|cannot say|tell, couldnt tell you, not a clue, havent a clue, no clue, i?
+    havent looked|checked|measured|got one, pass, skip, skip it|this|that, who knows, not measured, not checked,
+    not looked, i? dont know that|yet, i? do not know, not known, unknown, search me, wouldnt know, i wouldnt
+    know, i? havent measured it|that, i? havent looked|checked yet, no thermometer, havent got a thermometer, i?
+    dont have a|the thermometer|meter, didnt have a|the thermometer with|on? me?, didnt check|look|measure,
+    not|didnt measured|measure it yet?, not certain, dont remember, cant remember, beats me, havent the foggiest,
+    not really sure, hard to say|tell, cannot tell, i? dont really know, not too sure, havent been to look, wish i
+    knew, honestly? no idea, cant tell from here
+  `,
+  undo: words`
+    undo, undo that|it|last, take that|it back, scrap that|it, go back, step back, delete that|it, forget that|it,
+    cancel that|it, that was wrong, remove that|it, ignore that, strike that, that was a mistake, undo the last
+    one|thing|answer, back one
+  `,
+  verdict: words`
+    verdict, the verdict, can|should|shall|may i|we spray|go now|today|yet, can|should|shall|may i|we spray|go,
+    can i spray it? now|today|then, whats the? verdict|answer|result|decision, the? answer, spray today, am i|we
+    good to go, ok|okay|good to spray, is it ok|okay|fit|right|good to spray now|today?, so can i spray, so what
+    now, decide, tell me the verdict, give me the? verdict|answer, what do you say, what is the verdict|answer,
+    does today suit, is today ok|okay|any good, do i spray or not, can i spray or not, result, decision
+  `,
+  help: words`
+    help, help me, what can i say|do|type, how does this|it work, how do i use this|it, what now, what do i do,
+    how do i answer, i need help
+  `,
+  stop: words`
+    stop, stop it|now|there|asking, quit, exit, bye, goodbye, thats all, thats it for now, finish, enough, no more
+    questions, cheerio, im done, all done, leave it, leave it there, thats enough, end
+  `,
+  dose: words`
+    dose, the dose, whats|what is the? dose|rate, what dose|rate, how much do|should|can i|we put|apply|use on?,
+    how much product, how many litres, how much per hectare|acre, application rate, dose rate, how much, how much
+    do i need, dose please, what rate should|do i use, tell me the dose, how much to put on, how many litres per
+    hectare|acre, how much propyzamide
+  `,
+};

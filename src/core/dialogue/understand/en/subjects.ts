@@ -1,0 +1,47 @@
+import type { Subject } from '../lexicon-types.ts';
+import { words } from '../phrases.ts';
+
+/** What a word speaks of. Patterns as in `expandPattern`. */
+export const subjectWords: Readonly<Record<Subject, readonly string[]>> = {
+  soil: words`
+    soil, soils, ground, the? land, earth, topsoil, seedbed, soil temp|temperature|thermometer, ground
+    temp|temperature, dirt, soil probe, probe, clods, soil moisture, soil feel|feels
+  `,
+  surface: words`surface, soil surface, on top, surface of the? soil, tramlines, headland|headlands, wheelings`,
+  drains: words`
+    drain, drains, outfall|outfalls, drain|field outfalls?, tile|land|field drains, drain pipes, drainage,
+    drainflow, drain flow, tiles
+  `,
+  air: words`air, air temp|temperature, outside temp|temperature, air temperatures, outdoors`,
+  wind: words`wind, winds, wind speed, windspeed, breeze, wind at boom height, blowing, anemometer, wind meter`,
+  gust: words`gust, gusts, gusting, gusty, gusting up? to, gusts of|to|up, gusting at|around`,
+  leaves: words`leaves, true leaves, leaf, leaf count, number of leaves`,
+  tillers: words`tillers, tiller, tillering`,
+  weed: words`
+    black grass, blackgrass, rye grass, ryegrass, grass weed|weeds, grassweeds, weed, weeds, quadrat|quadrats,
+    weed count|density
+  `,
+  crop: words`crop, rape, oilseed rape, osr, plants, oilseed`,
+  tank: words`tank, in the tank, sprayer tank, mix, in with it, going in`,
+  buffer: words`buffer, buffer strip|zone, no spray strip|zone|distance|area|line, buffers, no spray`,
+  plan: words`plan, water plan, field plan, catchment plan`,
+  zone: words`
+    safeguard zone, safeguard|protected area, drinking water protected? zone|area, drinking water safeguard zone,
+    protected zone, drinking water catchment, dwpa, drwpa, water protection zone|area, protected water area
+  `,
+  water: words`
+    ditch, ditches, stream, pond, river, beck, brook, watercourse, dyke, dike, burn, lake, nearest|the water,
+    from|to|off water, bank, top of the bank, water, ditch is|side, reservoir
+  `,
+  slope: words`slope, slopes, sloping, gradient, incline, hill, bank slope, fall`,
+  area: words`area, field size, size, area to be sprayed, acreage`,
+  rain: words`rain, rainfall, precipitation, weather`,
+  humidity: words`humidity, rh, relative humidity, hygrometer, humid`,
+  product: words`product, concentration, product contains|content, grams per litre, formulation, can contains`,
+  label: words`
+    label, maximum, max, label maximum|max, label allows, maximum dose, label says, max dose, label limit
+  `,
+  temperature: words`temperature, temp, temps, thermometer, degrees`,
+  depth: words`deep, depth, down`,
+  treatment: words`propyzamide, the active`,
+};

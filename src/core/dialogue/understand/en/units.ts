@@ -1,0 +1,139 @@
+import type { SaidUnit } from '../lexicon-types.ts';
+
+/** Units as said after a number; `foreign` ones measure nothing that is asked. Patterns as in `expandPattern`. */
+export const unitsAfter: readonly (readonly [pattern: string, unit: SaidUnit])[] = [
+  ['°|degrees|degree|deg? c|celsius|centigrade', 'C'],
+  ['°|degrees|degree|deg? f|fahrenheit', 'F'],
+  ['degc', 'C'],
+  ['degf', 'F'],
+  ['°|degrees|degree|deg', 'deg'],
+  ['mile|miles', 'mile'],
+  ['mph', 'mph'],
+  ['miles|mile per|an|a|/ hour|hr|h', 'mph'],
+  ['knot|knots|kn|kt|kts', 'kn'],
+  ['m|metres|metre|meters|meter / s|sec|second', 'm/s'],
+  ['m|metres|metre|meters|meter per|a second|sec|s', 'm/s'],
+  ['mps', 'm/s'],
+  ['km|k|kilometres|kilometers|kilometre / h|hr|hour', 'km/h'],
+  ['km|kilometres|kilometers|kilometre per|an hour|h', 'km/h'],
+  ['kph|kmh|kmph|kms|klicks', 'km/h'],
+  ['km|kilometre|kilometres|kilometer|kilometers', 'km'],
+  ['m|metre|metres|meter|meters|mtr|mtrs', 'm'],
+  ['cm|cms|centimetre|centimetres|centimeter|centimeters', 'cm'],
+  ['mm|mms|millimetre|millimetres|millimeter|millimeters|mil|mils|mill', 'mm'],
+  ['mm|millimetres|millimeters / h|hr|hour', 'mm/h'],
+  ['mm|millimetres|millimeters per|an|in? an? hour|h', 'mm/h'],
+  ['inch|inches|ins|"', 'in'],
+  ['inch|inches per|an|/ hour', 'in/h'],
+  ["foot|feet|ft|'", 'ft'],
+  ['yard|yards|yd|yds', 'yd'],
+  ['ha|hectare|hectares', 'ha'],
+  ['acre|acres|ac', 'acre'],
+  ['%|percent|pc', '%'],
+  ['per cent', '%'],
+  ['%|percent of? field capacity|fc', '% of field capacity'],
+  ['per cent of? field capacity', '% of field capacity'],
+  ['%|percent slope|gradient|fall', '% slope'],
+  ['°|degrees|degree|deg slope|incline', 'deg slope'],
+  ['%|percent w / v', '% w/v'],
+  ['g|grams|gram|grammes / l|litre|liter', 'g/L'],
+  ['g|grams|gram|grammes per|a|to? the? litre|liter|l', 'g/L'],
+  ['gpl', 'g/L'],
+  ['g|grams|gram|grammes / kg|kilo', 'g/kg'],
+  ['g|grams|gram|grammes per|a kg|kilo|kilogram', 'g/kg'],
+  ['g|grams|gram|grammes / ha|hectare', 'g/ha'],
+  ['g|grams|gram|grammes per|a ha|hectare', 'g/ha'],
+  ['kg|kilos|kilo / ha|hectare', 'kg/ha'],
+  ['kg|kilos|kilo|kilograms per|a ha|hectare', 'kg/ha'],
+  ['true? leaf|leaves', 'leaves'],
+  ['true? leaf|leaves stage', 'leaves'],
+  ['true leaves|leaf stage?', 'leaves'],
+  ['tiller|tillers', 'tillers'],
+  ['plants|heads|weeds|blackgrass? / m2|sqm', 'plants/m2'],
+  ['plants|heads|weeds|seedlings? per|a|to? the? square metre|meter', 'plants/m2'],
+  ['plants|heads|weeds|seedlings? per|a|to? the? sq m|metre|meter', 'plants/m2'],
+  ['plants|heads|weeds|seedlings? per|a m2|sqm', 'plants/m2'],
+  ['plants|heads|weeds|seedlings? per metre|meter squared', 'plants/m2'],
+  ['per|a|/ square metre|meter', 'plants/m2'],
+  ['per|a|/ m2|sqm', 'plants/m2'],
+  ['per metre|meter squared', 'plants/m2'],
+  ['gal|gallon|gallons per|an|a|/ acre|ac', 'foreign'],
+  ['l|litre|litres|liter|liters per|a|/ ha|hectare|acre', 'foreign'],
+  ['l|litre|litres|liters|gal|gallon|gallons|pint|pints|ml', 'foreign'],
+  ['bar|psi|kpa|hpa|mb|millibars|kg|kilo|kilos|tonne|tonnes|t|ton|tons|lb|lbs|g|gram|grams|grammes', 'foreign'],
+  ['t|tonnes|tonne|tons per|a|/ ha|hectare|acre', 'foreign'],
+  [
+    'second|seconds|sec|secs|minute|minutes|min|mins|hour|hours|hr|hrs|h|day|days|week|weeks|month|months|year|years',
+    'time',
+  ],
+  ['pound|pounds|quid|euro|euros|pence|p', 'foreign'],
+  [
+    'times|fields|field|people|lads|men|cows|sheep|spots|places|passes|seasons|applications|nozzles|point|points',
+    'foreign',
+  ],
+  ['square metre|metres|meters|feet|yards', 'foreign'],
+  ['v|volts|hp|rpm|ph|ppm|ug', 'foreign'],
+];
+
+/** Units as said before a number. */
+export const unitsBefore: readonly (readonly [pattern: string, unit: SaidUnit])[] = [
+  ['force|beaufort|bft', 'force'],
+  ['force|beaufort of?', 'force'],
+  ['beaufort force|scale', 'force'],
+  ['bbch|gs', 'bbch'],
+  ['growth stage', 'bbch'],
+];
+
+/** Words around a number that leave it open to one side, soften it, or make it negative. */
+export const boundsBefore: readonly (readonly [
+  pattern: string,
+  bound: 'above' | 'least' | 'below' | 'most' | 'near',
+])[] = [
+  ['more|greater|bigger|higher than', 'above'],
+  ['over|above|exceeding|>', 'above'],
+  ['well|just|a? bit? over|above', 'above'],
+  ['a? bit|little over|above', 'above'],
+  ['at least', 'least'],
+  ['minimum|min of?', 'least'],
+  ['no|not less than', 'least'],
+  ['less|fewer|lower|smaller than', 'below'],
+  ['under|below|<', 'below'],
+  ['well|just under|below', 'below'],
+  ['a? bit|little under|below', 'below'],
+  ['within|inside', 'most'],
+  ['up to', 'most'],
+  ['at most', 'most'],
+  ['no|not more than', 'most'],
+  ['maximum of?', 'most'],
+  ['about|around|roughly|approx|approximately|abt|circa|near|nearly|almost|close|say', 'near'],
+  ['close|near to', 'near'],
+  ['somewhere|something about|around|like|near|round', 'near'],
+  ['round about', 'near'],
+  ['more or less', 'near'],
+  ['in the region of', 'near'],
+  ['round', 'near'],
+];
+
+/** The same, said after the number and its unit. */
+export const boundsAfter: readonly (readonly [pattern: string, bound: 'least' | 'most' | 'near' | 'negative'])[] = [
+  ['or more|over|above|higher|better', 'least'],
+  ['and more|over|above|up', 'least'],
+  ['plus', 'least'],
+  ['or less|fewer|under|below|lower', 'most'],
+  ['max|tops|maximum', 'most'],
+  ['at most', 'most'],
+  ['ish|or so|odd|thereabouts', 'near'],
+  ['or so|thereabouts', 'near'],
+  ['give or take', 'near'],
+  ['below zero|freezing', 'negative'],
+  ['below', 'negative'],
+];
+
+/** Words that join two numbers into a range. */
+export const rangeWords: ReadonlySet<string> = new Set(['to', 'or', 'till']);
+
+/** Word before a range joined by "and". */
+export const betweenWord = 'between';
+
+/** Words that may lead a range. */
+export const rangeLeads: ReadonlySet<string> = new Set([betweenWord, 'from']);

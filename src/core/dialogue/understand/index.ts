@@ -1,0 +1,45 @@
+import type { FactId } from '../../facts/registry/index.ts';
+import { choiceOfLabel } from './answers.ts';
+import { splitClauses, wordsText } from './clauses.ts';
+import { fold } from './fold.ts';
+import { readingsOfAnswer } from './meanings.ts';
+import { joinNumbers } from './number-words.ts';
+import { readPlace } from './place.ts';
+import { findQuantities } from './quantities.ts';
+import { readText } from './read-text.ts';
+import { tokenise } from './tokens.ts';
+import type { Understand, UnderstandContext, Understanding, UnderstoodReading } from './types.ts';
+
+/**
+ * Reads what a person typed or spoke: facts, wishes, corrections. A grammar over word lists: pure, the same text in the same
+ * context gives the same understanding, in time linear in its length. Nothing is guessed.
+ */
+export const understand: Understand = (text, context) => {
+  const whole = wholeAnswer(text, context);
+  if (whole.length > 0) return { ...nothing, readings: whole };
+  return readText(text, splitClauses(findQuantities(joinNumbers(tokenise(text)))), context);
+};
+
+const nothing: Understanding = {
+  readings: [],
+  intents: [],
+  correction: false,
+  notUnderstood: [],
+  refused: [],
+  remarks: [],
+};
+
+const longestLabel = 80;
+
+/** The whole text as a place, or as the words of an answer of the open question. */
+function wholeAnswer(text: string, { asked, pack }: UnderstandContext): readonly UnderstoodReading[] {
+  const quote = text.trim();
+  const isPlaceAsked = asked?.form === 'place';
+  const place = readPlace(fold(text), isPlaceAsked);
+  if (place.length > 0) return place.map((one) => ({ ...one, quote, doubtful: false }));
+  if (asked === null || asked.form === 'signs' || quote.length > longestLabel) return [];
+  const id = choiceOfLabel(asked, wordsText(text));
+  const fact: FactId | undefined = asked.facts[0];
+  if (id === null || fact === undefined || id === 'yes' || id === 'no') return [];
+  return readingsOfAnswer(pack, fact, id).map((one) => ({ ...one, quote, doubtful: false }));
+}

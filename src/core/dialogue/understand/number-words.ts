@@ -1,0 +1,148 @@
+import {
+  fractions,
+  minusWords,
+  multipliers,
+  noCountAfterOne,
+  noCountBeforeOne,
+  oddAfterNumber,
+  pointWords,
+  smallNumbers,
+} from './en/numbers.ts';
+import { halfStepOf, type Numeral } from './numerals.ts';
+import type { Token } from './tokens.ts';
+
+interface Run {
+  readonly numeral: Numeral;
+  /** One past the last token that belongs to it. */
+  readonly next: number;
+}
+
+const wordAt = (tokens: readonly Token[], at: number): string => {
+  const token = tokens[at];
+  return token?.kind === 'word' ? token.text : '';
+};
+
+/** Puts number words, signs, decimals and fractions together: "minus one", "eight and a half", "nine point two", "8 1/2". */
+export function joinNumbers(tokens: readonly Token[]): readonly Token[] {
+  const joined: Token[] = [];
+  for (let at = 0; at < tokens.length; ) {
+    const run = readRun(tokens, at);
+    const first = tokens[at]!;
+    if (run === null) {
+      joined.push(first);
+      at += 1;
+      continue;
+    }
+    const last = tokens[run.next - 1]!;
+    const span = { start: first.start, end: last.end };
+    const isOdd = oddAfterNumber.has(wordAt(tokens, run.next)) && !isGramsPer(tokens, run.next);
+    joined.push(isOdd ? { kind: 'odd', ...span } : { kind: 'number', numeral: run.numeral, ...span });
+    at = run.next;
+  }
+  return joined;
+}
+
+function isGramsPer(tokens: readonly Token[], at: number): boolean {
+  const unit = wordAt(tokens, at);
+  return unit === 'g' && (wordAt(tokens, at + 1) === '/' || ['per', 'a'].includes(wordAt(tokens, at + 1)));
+}
+
+function readRun(tokens: readonly Token[], at: number): Run | null {
+  const isMinus = minusWords.has(wordAt(tokens, at));
+  const whole = readWhole(tokens, isMinus ? at + 1 : at);
+  if (whole === null) return null;
+  const run = withPart(tokens, whole);
+  if (!isMinus) return run;
+  const { value, low, high, halfStep } = run.numeral;
+  if (low !== undefined || high !== undefined) return null;
+  return { numeral: { value: 0 - value, halfStep }, next: run.next };
+}
+
+function readWhole(tokens: readonly Token[], at: number): Run | null {
+  const token = tokens[at];
+  if (token?.kind === 'number') {
+    const by = multipliers[wordAt(tokens, at + 1)];
+    return by === undefined ? { numeral: token.numeral, next: at + 1 } : multiplied(token.numeral, by, at + 2);
+  }
+  const hundred = wordAt(tokens, at) === 'a' ? multipliers[wordAt(tokens, at + 1)] : undefined;
+  if (hundred !== undefined) return { numeral: { value: hundred, halfStep: hundred / 2 }, next: at + 2 };
+  if (wordAt(tokens, at) === 'one' && isNoCount(tokens, at)) return null;
+  return readWords(tokens, at);
+}
+
+function isNoCount(tokens: readonly Token[], at: number): boolean {
+  const isSlope = wordAt(tokens, at + 1) === 'in' && (tokens[at + 2]?.kind === 'number' || isSmall(tokens, at + 2));
+  const isRange = wordAt(tokens, at + 1) === 'or' && isSmall(tokens, at + 2);
+  return (
+    noCountBeforeOne.has(wordAt(tokens, at - 1)) ||
+    (noCountAfterOne.has(wordAt(tokens, at + 1)) && !isSlope && !isRange)
+  );
+}
+
+const isSmall = (tokens: readonly Token[], at: number) => Object.hasOwn(smallNumbers, wordAt(tokens, at));
+
+function multiplied({ value }: Numeral, by: number, next: number): Run {
+  return { numeral: { value: value * by, halfStep: halfStepOf(String(value * by)) }, next };
+}
+
+function readWords(tokens: readonly Token[], from: number): Run | null {
+  let at = from;
+  let total = 0;
+  let current: number | null = null;
+  for (;;) {
+    const word = wordAt(tokens, at);
+    const small = Object.hasOwn(smallNumbers, word) ? smallNumbers[word] : undefined;
+    if (
+      small !== undefined &&
+      (current === null || (current >= 20 && current % 10 === 0 && small > 0 && (small < 10 || current % 100 === 0)))
+    ) {
+      current = (current ?? 0) + small;
+    } else if (current !== null && current < 1000 && multipliers[word] !== undefined) {
+      const product: number = current * multipliers[word];
+      if (word === 'thousand') total += product;
+      current = word === 'thousand' ? 0 : product;
+    } else if (!(word === 'and' && current !== null && current >= 100 && isSmall(tokens, at + 1))) break;
+    at += 1;
+  }
+  if (current === null) return null;
+  return { numeral: { value: total + current, halfStep: halfStepOf(String(total + current)) }, next: at };
+}
+
+function withPart(tokens: readonly Token[], run: Run): Run {
+  const { value, low } = run.numeral;
+  if (low !== undefined || !Number.isInteger(value)) return run;
+  if (pointWords.has(wordAt(tokens, run.next))) return withDecimals(tokens, run);
+  const after = tokens[run.next];
+  if (
+    after?.kind === 'number' &&
+    after.numeral.value > 0 &&
+    after.numeral.value < 1 &&
+    after.numeral.low === undefined &&
+    after.numeral.halfStep === 0.05
+  ) {
+    return { numeral: { value: value + after.numeral.value, halfStep: 0.05 }, next: run.next + 1 };
+  }
+  for (const [words, part] of fractions) {
+    const parts = words.split(' ');
+    if (parts.every((word, index) => wordAt(tokens, run.next + index) === word)) {
+      return { numeral: { value: value + part, halfStep: 0.05 }, next: run.next + parts.length };
+    }
+  }
+  return run;
+}
+
+function withDecimals(tokens: readonly Token[], run: Run): Run {
+  let digits = '';
+  let at = run.next + 1;
+  for (; digits.length < 4; at += 1) {
+    const token = tokens[at];
+    const given = token?.kind === 'number' ? token.numeral.value : smallNumbers[wordAt(tokens, at)];
+    if (given === undefined || !Number.isInteger(given) || given > 99) break;
+    digits += String(given);
+  }
+  if (digits === '') return run;
+  return {
+    numeral: { value: Number(`${run.numeral.value}.${digits}`), halfStep: 0.5 * 10 ** -digits.length },
+    next: at,
+  };
+}

@@ -1,0 +1,122 @@
+import { betweenWord, boundsAfter, boundsBefore, rangeLeads, rangeWords, unitsAfter, unitsBefore } from './en/units.ts';
+import type { SaidUnit } from './lexicon-types.ts';
+import { type Numeral, rangeOf } from './numerals.ts';
+import { phraseBook } from './phrases.ts';
+import type { Token } from './tokens.ts';
+
+/** A number with what stands around it. */
+export interface Quantity {
+  readonly numeral: Numeral;
+  readonly unit: SaidUnit | null;
+  /** Which side it is open to, or that it is only near; null where it is meant as it stands. */
+  readonly bound: 'above' | 'least' | 'below' | 'most' | 'near' | null;
+  /** The last word of the unit: which time it is. */
+  readonly unitWord: string;
+}
+
+/** A token of a text whose numbers are put together with their units. */
+export type Item =
+  | Exclude<Token, { kind: 'number' }>
+  | { readonly kind: 'quantity'; readonly quantity: Quantity; readonly start: number; readonly end: number };
+
+const after = phraseBook(unitsAfter);
+const before = phraseBook(unitsBefore);
+const openBefore = phraseBook(boundsBefore);
+const openAfter = phraseBook(boundsAfter);
+
+interface Part {
+  readonly numeral: Numeral;
+  readonly unit: SaidUnit | null;
+  readonly next: number;
+}
+
+/** Puts numbers, units, ranges and bounds together; tokens as `joinNumbers` gives them. */
+export function findQuantities(tokens: readonly Token[]): readonly Item[] {
+  const wordAt = (at: number): string => {
+    const token = tokens[at];
+    return token?.kind === 'word' ? token.text : '';
+  };
+  const items: Item[] = [];
+  for (let at = 0; at < tokens.length; ) {
+    const found = quantityAt(tokens, wordAt, at);
+    const token = tokens[at]!;
+    if (found === null) {
+      items.push(token as Item);
+      at += 1;
+      continue;
+    }
+    const last = tokens[found.next - 1]!;
+    items.push({ kind: 'quantity', quantity: found.quantity, start: token.start, end: last.end });
+    at = found.next;
+  }
+  return items;
+}
+
+type WordAt = (at: number) => string;
+
+function quantityAt(tokens: readonly Token[], wordAt: WordAt, from: number) {
+  const lead = openBefore.longestAt(wordAt, from);
+  const afterLead = from + (lead?.length ?? 0);
+  const isBetween = rangeLeads.has(wordAt(afterLead));
+  const first = partAt(tokens, wordAt, isBetween ? afterLead + 1 : afterLead);
+  if (first === null) return null;
+  const whole = rangeAt(tokens, wordAt, first, wordAt(afterLead) === betweenWord);
+  const tail = openAfter.longestAt(wordAt, whole.next);
+  const isTail = tail !== null && !(tail.value === 'negative' && tokens[whole.next + tail.length]?.kind === 'number');
+  const next = whole.next + (isTail ? tail.length : 0);
+  const trailing = isTail && whole.unit === null ? after.longestAt(wordAt, next) : null;
+  const numeral = isTail && tail.value === 'negative' ? negative(whole.numeral) : whole.numeral;
+  const tailBound = isTail && tail.value !== 'negative' ? tail.value : null;
+  const unit = whole.unit ?? trailing?.value ?? null;
+  const unitWord = wordAt(whole.next - 1);
+  return {
+    quantity: { numeral, unit, bound: lead?.value ?? tailBound, unitWord },
+    next: next + (trailing?.length ?? 0),
+  };
+}
+
+function negative(numeral: Numeral): Numeral {
+  return numeral.low === undefined ? { ...numeral, value: 0 - numeral.value } : numeral;
+}
+
+/** A number with its unit, said before or after it; "1 in 20" and "a foot" too. */
+function partAt(tokens: readonly Token[], wordAt: WordAt, from: number): Part | null {
+  const lead = before.longestAt(wordAt, from);
+  const at = from + (lead?.length ?? 0);
+  const token = tokens[at];
+  if (token?.kind !== 'number') return lead === null ? singleUnit(wordAt, from) : null;
+  if (lead) return { numeral: token.numeral, unit: lead.value, next: at + 1 };
+  const second = tokens[at + 2];
+  if (token.numeral.value === 1 && wordAt(at + 1) === 'in' && second?.kind === 'number') {
+    return { numeral: second.numeral, unit: '1 in', next: at + 3 };
+  }
+  const unit = after.longestAt(wordAt, at + 1);
+  if (unit) return { numeral: token.numeral, unit: unit.value, next: at + 1 + unit.length };
+  return {
+    numeral: token.numeral,
+    unit: isInches(tokens, wordAt, at + 1) ? 'in' : null,
+    next: at + 1 + Number(isInches(tokens, wordAt, at + 1)),
+  };
+}
+
+/** "in" is inches where it is written onto its number ("12in") or a depth follows ("12 in deep"). */
+function isInches(tokens: readonly Token[], wordAt: WordAt, at: number): boolean {
+  if (wordAt(at) !== 'in') return false;
+  return tokens[at]?.start === tokens[at - 1]?.end || ['deep', 'down', 'depth'].includes(wordAt(at + 1));
+}
+
+function singleUnit(wordAt: WordAt, at: number): Part | null {
+  if (wordAt(at) !== 'a' || wordAt(at + 1) !== 'foot') return null;
+  return { numeral: { value: 1, halfStep: 0.05 }, unit: 'ft', next: at + 2 };
+}
+
+function rangeAt(tokens: readonly Token[], wordAt: WordAt, first: Part, isBetween: boolean): Part {
+  const joiner = wordAt(first.next);
+  if (!(isBetween ? joiner === 'and' || rangeWords.has(joiner) : rangeWords.has(joiner))) return first;
+  const second = partAt(tokens, wordAt, first.next + 1);
+  if (second === null || first.numeral.low !== undefined || second.numeral.low !== undefined) return first;
+  const unit = second.unit ?? first.unit;
+  if (first.unit !== null && first.unit !== unit) return first;
+  if (first.numeral.value >= second.numeral.value) return first;
+  return { numeral: rangeOf(first.numeral, second.numeral), unit, next: second.next };
+}

@@ -1,0 +1,173 @@
+import { type FactId, factDefinition } from '../../facts/registry/index.ts';
+import { answerChoice, type ClauseKind, kindOf } from './clause-kind.ts';
+import type { Clause } from './clauses.ts';
+import { type Correction, correctedFact, correctionOf } from './correction.ts';
+import { listsUnderNot } from './lists.ts';
+import { type FactReading, readingsOfAnswer } from './meanings.ts';
+import { mergeReadings, type Offered } from './merge.ts';
+import { type ClauseReading, isEmpty, readClause } from './read-clause.ts';
+import type { ReaderContext } from './reader-context.ts';
+import type { Intent, UnderstandContext, Understanding } from './types.ts';
+
+interface Gathered {
+  readonly offered: Offered[];
+  readonly refused: Understanding['refused'][number][];
+  readonly intents: Intent[];
+  readonly lost: string[];
+}
+
+/** What one clause leaves for the next. */
+interface Left {
+  readonly reading: ClauseReading | null;
+  readonly kind: ClauseKind | null;
+  readonly agoHours: number | undefined;
+  readonly speedUnit: ReaderContext['speedUnit'];
+  /** The words of a clause that spoke of something without saying anything of it; lost unless the next one says it. */
+  readonly waiting: string | null;
+}
+
+/** Reads a text clause by clause; what one clause leaves open the next may settle. */
+export function readText(text: string, clauses: readonly Clause[], context: UnderstandContext): Understanding {
+  const kinds = clauses.map((clause) => kindOf(clause, context.asked));
+  const correction = correctionOf(kinds, context);
+  const held = listsUnderNot(kinds);
+  const gathered: Gathered = { offered: [], refused: [], intents: [], lost: [] };
+  let left: Left = { reading: null, kind: null, agoHours: undefined, speedUnit: null, waiting: null };
+  kinds.forEach((kind, at) => {
+    const quote = text.slice(kind.clause.start, kind.clause.end);
+    left = readOne(kind, quote, left, { context, correction, isNegatedList: held[at] === true }, gathered);
+  });
+  if (left.waiting !== null) gathered.lost.push(left.waiting);
+  const { readings, dropped } = mergeReadings(gathered.offered);
+  const isCorrected = correction.corrects && readings.length > 0;
+  const isUnheard = correction.corrects && readings.length + gathered.refused.length + gathered.lost.length === 0;
+  return {
+    readings,
+    intents: [...new Set(gathered.intents)],
+    correction: isCorrected,
+    notUnderstood: [...new Set([...gathered.lost, ...dropped, ...(isUnheard ? [text.trim()] : [])])],
+    refused: gathered.refused,
+    remarks: [],
+  };
+}
+
+interface Around {
+  readonly context: UnderstandContext;
+  readonly correction: Correction;
+  readonly isNegatedList: boolean;
+}
+
+function readOne(kind: ClauseKind, quote: string, left: Left, around: Around, gathered: Gathered): Left {
+  const { context, correction } = around;
+  const replaces =
+    kind.corrects ||
+    (correction.isNoSpent && kind.answer !== null) ||
+    left.kind?.corrects === true ||
+    isSpentNo(left, correction);
+  const offer = (found: readonly (FactReading & { doubtful: boolean })[], agoHours: number | undefined) =>
+    gathered.offered.push(...found.map((one) => ({ ...one, quote, replaces, ...agoOf(one.fact, agoHours) })));
+  const next: Left = { ...left, reading: null, kind, waiting: null };
+  if (left.waiting !== null && kind.rest === null) gathered.lost.push(left.waiting);
+  if (kind.intent !== null) {
+    gathered.intents.push(kind.intent);
+    return next;
+  }
+  if (kind.isNone) {
+    offer(noneOfSigns(context), undefined);
+    return next;
+  }
+  const isLostAnswer =
+    kind.answer !== null &&
+    !(correction.isNoSpent && !kind.answer.isYes) &&
+    !takeAnswer(kind.answer, around, gathered, offer);
+  if (kind.rest === null) {
+    if (isLostAnswer) gathered.lost.push(quote);
+    return next;
+  }
+  if (kind.asks) {
+    gathered.lost.push(...(left.waiting === null ? [] : [left.waiting]), quote);
+    return next;
+  }
+  const reading = readClause(kind.rest, readerContext(kind, left, around));
+  const carriedAgo =
+    kind.clause.joiner === 'and' || left.waiting !== null || isEmptyKind(left.kind) ? left.agoHours : undefined;
+  const agoHours = kind.rest.agoHours ?? carriedAgo;
+  const isOnlyTime = isEmpty(kind.rest) && kind.rest.agoHours !== undefined;
+  if (isOnlyTime) dateBack(gathered, kind.rest.agoHours);
+  offer(reading.found, agoHours);
+  gathered.refused.push(...reading.refused);
+  if (reading.doesNotKnow) gathered.intents.push('dont-know');
+  const isSettled = reading.found.length > 0 || reading.refused.length > 0;
+  const isWaiting = reading.dangling !== null || reading.danglingDepthCm !== null;
+  if (left.waiting !== null && !isSettled) gathered.lost.push(left.waiting);
+  if (reading.isLost || isLostAnswer) gathered.lost.push(quote);
+  const speedUnit = reading.speedUnit ?? left.speedUnit;
+  return { reading, kind, agoHours, speedUnit, waiting: isWaiting && !isSettled ? quote : null };
+}
+
+function isSpentNo({ kind }: Left, { isNoSpent }: Correction): boolean {
+  return isNoSpent && kind?.answer?.isYes === false;
+}
+
+function isEmptyKind(kind: ClauseKind | null): boolean {
+  return kind !== null && kind.rest !== null && isEmpty(kind.rest);
+}
+
+/** "9.2, yesterday": the time holds for what was said just before. */
+function dateBack({ offered }: Gathered, agoHours: number | undefined): void {
+  offered.forEach((one, at) => {
+    if (one.agoHours === undefined) offered[at] = { ...one, ...agoOf(one.fact, agoHours) };
+  });
+}
+
+function agoOf(fact: FactId, agoHours: number | undefined): { agoHours?: number } {
+  const isOfSeason = factDefinition(fact).goodFor.kind === 'season';
+  return agoHours === undefined || agoHours === 0 || isOfSeason ? {} : { agoHours };
+}
+
+function readerContext(kind: ClauseKind, left: Left, { context, correction, isNegatedList }: Around): ReaderContext {
+  const { asked, pack } = context;
+  const facts = correction.corrects ? correctedFact(context) : (asked?.facts ?? []);
+  const isAfterAnd = kind.clause.joiner === 'and';
+  const isAfterNot = isAfterAnd && left.kind?.rest?.flags.has('not') === true && kind.rest?.cues.length === 1;
+  return {
+    pack,
+    asked: facts,
+    bareFact: facts.length === 1 && (correction.corrects || asked?.form !== 'place') ? facts[0]! : null,
+    carried: left.reading?.dangling ?? null,
+    carriedDepthCm: left.reading?.danglingDepthCm ?? null,
+    isDoubtful: (isAfterAnd && left.kind?.rest?.flags.has('doubt') === true) || isAfterNot,
+    isNegatedList,
+    speedUnit: left.speedUnit,
+  };
+}
+
+/** Takes yes or no as the answer of the open question, or of a reading back; false where it answers nothing. */
+function takeAnswer(
+  { isYes, isSure }: NonNullable<ClauseKind['answer']>,
+  { context }: Around,
+  gathered: Gathered,
+  offer: (found: readonly (FactReading & { doubtful: boolean })[], agoHours: undefined) => void,
+): boolean {
+  const { asked, pack, confirming } = context;
+  const fact = asked?.facts[0];
+  const id = confirming ? null : answerChoice(asked, isYes);
+  if (id !== null && fact !== undefined) {
+    offer(
+      readingsOfAnswer(pack, fact, id).map((one) => ({ ...one, doubtful: !isSure })),
+      undefined,
+    );
+    return true;
+  }
+  if (!isSure || (!confirming && asked?.form === 'choice')) return false;
+  gathered.intents.push(isYes ? 'yes' : 'no');
+  return true;
+}
+
+function noneOfSigns({ asked }: UnderstandContext): readonly (FactReading & { doubtful: boolean })[] {
+  return (asked?.facts ?? []).map((fact) => ({
+    fact,
+    reading: { type: 'signs', present: [], absent: factDefinition(fact).choices ?? [], complete: true },
+    doubtful: false,
+  }));
+}

@@ -1,0 +1,120 @@
+import type { FactId } from '../../facts/registry/index.ts';
+import type { Row, Subject } from './lexicon-types.ts';
+import { type FactReading, isThereOrNot, readingsOfRow } from './meanings.ts';
+import { aheadFacts } from './measures.ts';
+import type { ReaderContext } from './reader-context.ts';
+import type { Cue, Scan } from './scan.ts';
+
+/** Words that were read as a fact, by the places of their items. */
+export interface Sense extends FactReading {
+  readonly doubtful: boolean;
+  /** Clear enough beside words that are not known. */
+  readonly isStrong: boolean;
+}
+
+/** The facts that the phrases of a clause say; phrases with meanings of which none holds are counted as lost. */
+export function readSenses(scan: Scan, context: ReaderContext): { senses: readonly Sense[]; lost: number } {
+  const said = scan.cues.filter(({ entry }) => entry.rows.length > 0);
+  const nots = boundBy(scan, said, 'not');
+  const scants = boundBy(scan, said, 'scant');
+  const senses: Sense[] = [];
+  let lost = 0;
+  for (const cue of said) {
+    const row = pickRow(cue, scan, context);
+    if (row === null) {
+      if (isMeant(cue)) lost += 1;
+      continue;
+    }
+    const count = (nots.get(cue) ?? 0) + Number(context.isNegatedList && !nots.has(cue));
+    const isScant = scants.has(cue);
+    const readings =
+      count > 1 || (isScant && !isThereOrNot(row.fact)) ? [] : readingsOfRow(row, count === 1, context.pack);
+    if (readings.length === 0) lost += 1;
+    const doubtful = isScant || row.doubtful === true;
+    senses.push(...readings.map((one) => ({ ...one, doubtful, isStrong: row.strong === true })));
+  }
+  return { senses, lost };
+}
+
+/** A phrase that only tells what is spoken of, or fills, is not lost where its meanings do not hold. */
+function isMeant({ entry }: Cue): boolean {
+  return entry.subjects.length === 0 && entry.flags.length === 0 && entry.rows.some(({ of }) => of.length > 0);
+}
+
+/** How often each phrase is held by "not": the next one said, those joined to it by "or", or, at the end, the last one. */
+function boundBy(scan: Scan, said: readonly Cue[], flag: 'not' | 'scant'): ReadonlyMap<Cue, number> {
+  const bound = new Map<Cue, number>();
+  const hold = (cue: Cue | undefined) => cue && bound.set(cue, (bound.get(cue) ?? 0) + 1);
+  for (const cue of scan.cues) {
+    if (!cue.entry.flags.includes(flag) || cue.entry.rows.some(({ of }) => of.includes('none'))) continue;
+    const next = said.findIndex((other) => other.from >= cue.to);
+    if (next < 0) {
+      hold(said.findLast((other) => other.to <= cue.from));
+      continue;
+    }
+    hold(said[next]);
+    for (let at = next + 1; at < said.length && isJoinedByOr(scan, said[at - 1]!, said[at]!); at += 1) hold(said[at]);
+  }
+  return bound;
+}
+
+function isJoinedByOr({ cues }: Scan, a: Cue, b: Cue): boolean {
+  return cues.some(({ entry, from }) => entry.flags.includes('or') && from >= a.to && from < b.from);
+}
+
+/** The meaning of a phrase here: of its subject, of the open question, of what was spoken of just before, or alone. */
+function pickRow(cue: Cue, scan: Scan, context: ReaderContext): Row | null {
+  const isAhead = scan.flags.has('ahead') && !cue.entry.flags.includes('ahead');
+  const isAsked = ({ fact }: Row) => context.asked.includes(fact);
+  const rows = cue.entry.rows.filter((row) => {
+    if (aheadFacts.has(row.fact)) return scan.flags.has('ahead') || (row.of.length === 0 && isAsked(row));
+    return !isAhead;
+  });
+  const subject = subjectOf(cue, scan);
+  if (subject !== null) {
+    const ofSubject = rows.filter(({ of }) => of.includes(subject));
+    if (ofSubject.length > 0) return ofSubject.find(isAsked) ?? ofSubject[0]!;
+    const askedOf = rows.find((row) => isAsked(row) && row.of.length === 0 && speaksOf(row.fact, subject));
+    return askedOf ?? rows.find(({ of, strong }) => strong === true && of.includes('none')) ?? null;
+  }
+  const { carried } = context;
+  return (
+    rows.find(isAsked) ??
+    rows.find(({ of }) => carried !== null && of.includes(carried)) ??
+    (carried === null ? rows.find(({ of }) => of.includes('none')) : undefined) ??
+    null
+  );
+}
+
+/** The subject nearest before a phrase, else the nearest after it. */
+function subjectOf(cue: Cue, { subjects, cues }: Scan): Subject | null {
+  const isOwn = (at: number) => at >= cue.from && at < cue.to;
+  const isPlain = (at: number) =>
+    !cues.some(({ from, entry }) => from === at && entry.rows.some(({ of }) => of.includes('none')));
+  const before = subjects.findLast(({ at }) => at < cue.from);
+  const after = subjects.find(({ at }) => at >= cue.to && isPlain(at));
+  const own = subjects.find(({ at }) => isOwn(at));
+  return (before ?? (own ? undefined : after))?.subject ?? null;
+}
+
+const spokenOf: Readonly<Partial<Record<FactId, readonly Subject[]>>> = {
+  'rain.nowMmPerH': ['rain'],
+  'rain.next48hMm': ['rain'],
+  'soil.temperatureTrendCPerDay': ['soil', 'temperature'],
+  'weed.present': ['weed'],
+  'treatment.partnerInTank': ['tank', 'treatment'],
+  'treatment.alreadyApplied': ['treatment', 'crop'],
+  'field.loosenedThisSeason': ['soil', 'drains'],
+  'field.waterPlanAgreed': ['plan'],
+  'field.bufferMarked': ['buffer'],
+  'field.protectedWaterArea': ['zone'],
+  'crop.frostOnLeaves': ['leaves', 'crop'],
+  'wind.boomKmh': ['wind'],
+  'wind.gustKmh': ['gust', 'wind', 'leaves'],
+  'soil.drainsExpected7d': ['drains'],
+  'field.drained': ['drains'],
+};
+
+function speaksOf(fact: FactId, subject: Subject): boolean {
+  return spokenOf[fact]?.includes(subject) ?? false;
+}
