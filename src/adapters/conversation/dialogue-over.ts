@@ -2,7 +2,6 @@ import type { Conversation } from '../../core/dialogue/conversation.ts';
 import type { ConversationEvent } from '../../core/dialogue/events.ts';
 import { standingOf } from '../../core/dialogue/standing.ts';
 import { openConversation, step } from '../../core/dialogue/step.ts';
-import { understand } from '../../core/dialogue/understand/index.ts';
 import { viewOf } from '../../core/dialogue/view.ts';
 import { codedError } from '../../core/errors/coded-error.ts';
 import { evaluateWithEngine } from '../../core/rules/engine.ts';
@@ -27,9 +26,9 @@ export function dialogueOver(packs: readonly [Pack, ...Pack[]]): Dialogue<PackCo
   return {
     open: (events, now) => {
       const pack = packOf(events);
-      return withPack(openConversation(events, { pack, now, understand }), pack);
+      return withPack(openConversation(events, { pack, now }), pack);
     },
-    step: ({ conversation, pack }, event, now) => withPack(step(conversation, event, { pack, now, understand }), pack),
+    step: ({ conversation, pack }, event, now) => withPack(step(conversation, event, { pack, now }), pack),
     viewOf: ({ conversation, pack }, now) => viewOf(conversation, { pack, now }),
     evaluate: async ({ conversation, pack }, tag) => {
       const standing = standingOf(conversation.state, pack);

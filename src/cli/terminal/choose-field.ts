@@ -26,6 +26,7 @@ export async function chooseField(
 function pick(offers: readonly FieldChoice[], text: string): FieldChoice | undefined {
   const byNumber = /^\d+$/.test(text) ? offers[Number(text) - 1] : undefined;
   return (
-    byNumber ?? offers.find(({ id, label }) => text !== '' && (id === text || label.toLowerCase().startsWith(text)))
+    byNumber ??
+    offers.find(({ id, label }) => text !== '' && ((id ?? 'own') === text || label.toLowerCase().startsWith(text)))
   );
 }

@@ -1,4 +1,4 @@
-import type { ConversationView, Entry, QuestionView, VerdictView } from '../../core/dialogue/view-types.ts';
+import type { Entry, QuestionView, VerdictView } from '../../core/dialogue/view-types.ts';
 import { reasonLine } from '../decision-text.ts';
 
 /** Letter of the choice at an index: a, b, c. */
@@ -24,6 +24,11 @@ export function questionLines(question: QuestionView): string[] {
   });
   const many = question.form === 'signs' ? ['  (several letters where several hold, for example: b d)'] : [];
   return ['', question.ask, `  ${question.why}`, `  ${question.how}`, ...boxes, ...choices, ...many];
+}
+
+/** The open question once more, in a line, where it has just been shown whole. */
+export function questionAgain(question: QuestionView): string[] {
+  return ['', `Still open: ${question.ask}`];
 }
 
 /** A verdict: sentence, why, what is met with margin and what lifts it, jobs, dose, cautions, sources. */
@@ -67,11 +72,4 @@ export function traceLines(verdict: VerdictView): string[] {
     ...rule.limits.map(({ parameter, value, source }) => `    limit ${parameter}: ${value} (${source})`),
     ...rule.margins.map((margin) => `    ${margin}`),
   ]);
-}
-
-/** A line that says that the field is invented, where it is. */
-export function fieldLine(view: ConversationView): string | null {
-  if (!view.field) return null;
-  const { name, invented, note } = view.field;
-  return `${name}${invented ? ' (invented field, invented weather)' : ''}${note ? `: ${note}` : ''}`;
 }

@@ -5,12 +5,12 @@ import { decisionFrom } from './decision.ts';
 import { disagreement } from './events/evaluated.ts';
 import type { ConversationEvent, Effect, EvaluatedEvent, VerdictGivenEvent } from './events.ts';
 import { foldEvent, foldEvents } from './fold.ts';
-import { nothingUnderstood } from './nothing-understood.ts';
 import { insertEvent } from './order.ts';
 import { clampToNow, isSameEvent } from './same-event.ts';
 import { standingOf } from './standing.ts';
 import type { State } from './state.ts';
 import { verdictIdOf } from './tag.ts';
+import { understand as understandText } from './understand/index.ts';
 import { effectKey, wantedEffects } from './wanted-effects.ts';
 
 /** What one event comes to. */
@@ -49,7 +49,7 @@ export function openConversation(events: readonly ConversationEvent[], context: 
   return { conversation: { ...conversation, waiting }, effects, refused: null };
 }
 
-function foldContextOf({ pack, understand = nothingUnderstood }: DialogueContext): FoldContext {
+function foldContextOf({ pack, understand = understandText }: DialogueContext): FoldContext {
   return { pack, understand };
 }
 

@@ -1,3 +1,4 @@
+import type { Reading } from '../../facts/types.ts';
 import type { FoldContext } from '../context.ts';
 import type { SaidEvent } from '../events.ts';
 import { applyIntents } from '../intents.ts';
@@ -18,13 +19,18 @@ export function applySaid(before: State, event: SaidEvent, context: FoldContext)
   const understanding = context.understand(event.text, told);
   const offered = understanding.readings.map((one) => ({ ...one, agoHours: one.agoHours ?? 0 }));
   const { state: taken, readings } = takeReadings(typed, event, offered);
-  const answers = question !== null && offered.some(({ fact }) => question.facts.includes(fact));
+  const answers = question !== null && offered.some((one) => question.facts.includes(one.fact) && isWhole(one.reading));
   const answered = answers
     ? { ...taken, answered: [...taken.answered, { question: question.id, event: event.id }] }
     : taken;
   const noted = noteUnderstanding(answered, event, understanding, readings);
   const done = applyIntents(noted, event, understanding, context);
   return done === typed ? note(done, event, { kind: 'nothing-found' }) : done;
+}
+
+/** Naming some signs says nothing of the others, so the checklist stays open. */
+function isWhole(reading: Reading): boolean {
+  return reading.type !== 'signs' || reading.complete;
 }
 
 function recentFacts({ observations, unusual }: State) {

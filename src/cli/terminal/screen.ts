@@ -1,0 +1,35 @@
+import type { ConversationView } from '../../core/dialogue/view-types.ts';
+import type { Io } from '../io.ts';
+import { entryLines, questionAgain, questionLines } from './view-text.ts';
+
+/** Where lines go; silent where only the last state is wanted, as JSON. */
+export interface Screen {
+  readonly say: (lines: readonly string[]) => void;
+  /** The sign that the person may type, where one sits there. */
+  readonly prompt: () => void;
+  /** What has come since the last time: new entries of the log, then the question, whole where it is another. */
+  readonly show: (view: ConversationView | null) => void;
+}
+
+/** A screen over standard output. */
+export function createScreen(io: Io, silent: boolean): Screen {
+  const shown = new Set<string>();
+  let question: string | null = null;
+  const say = (lines: readonly string[]): void => {
+    if (!silent && lines.length > 0) io.write(`${lines.join('\n')}\n`);
+  };
+  return {
+    say,
+    prompt: () => {
+      if (io.interactive && !silent) io.write('> ');
+    },
+    show: (view) => {
+      const fresh = view?.entries.filter(({ id }) => !shown.has(id)) ?? [];
+      for (const { id } of fresh) shown.add(id);
+      say(fresh.flatMap(entryLines));
+      const open = view?.question ?? null;
+      if (open) say(open.id === question ? questionAgain(open) : questionLines(open));
+      question = open?.id ?? null;
+    },
+  };
+}

@@ -1,0 +1,81 @@
+import { describe, expect, test } from 'vitest';
+import { runCommandLine } from '../../src/cli/main.ts';
+import type { ConversationView } from '../../src/core/dialogue/view-types.ts';
+import { fakeIo } from './fake-io.ts';
+
+/** Types lines into `loamward ask` and gives what it printed. */
+async function ask(lines: readonly string[], ...options: string[]): Promise<string> {
+  const io = fakeIo({}, lines);
+  expect(await runCommandLine(['ask', ...options], io)).toBe(0);
+  expect(io.err()).toBe('');
+  return io.out();
+}
+
+/** Answers to what is asked about the invented Mill Piece on its fit day, by question. */
+const fitAnswers: Readonly<Record<string, string>> = {
+  surface: 'a',
+  'soil-feel': 'c',
+  'soil-temperature': '8.4',
+  'soil-trend': 'a',
+  'rain-now': 'a',
+  wind: 'c',
+  gusts: 'a',
+  frost: 'b',
+  inversion: 'b',
+  'air-temperature': 'c',
+  'drains-running': 'b',
+  'drains-expected': 'b',
+  'wind-towards': 'b',
+  'weed-present': 'a',
+  'true-leaves': 'b',
+};
+
+/** Holds the conversation by answering each question from a table; ends when none is open. */
+async function askByTable(answers: Readonly<Record<string, string>>): Promise<ConversationView> {
+  const lines: string[] = [];
+  for (let turn = 0; turn < 25; turn++) {
+    const view: ConversationView = JSON.parse(await ask(lines, '--field', 'mill-piece', '--json'));
+    if (!view.question) return view;
+    lines.push(answers[view.question.id] ?? "don't know");
+  }
+  throw new Error('the conversation does not end');
+}
+
+describe('loamward ask', () => {
+  test('lets the person choose a field, and labels the demo farm invented', async () => {
+    const text = await ask(['mill']);
+    expect(text).toContain('Which field?');
+    expect(text).toContain('1) Mill Piece (invented)');
+    expect(text).toContain('Field: Mill Piece (invented)');
+  });
+
+  test('asks again where the choice is no field', async () => {
+    expect(await ask(['9', '3'])).toContain('Type a number from 1 to');
+  });
+
+  test('comes to spray today on the fit day of Mill Piece, with cautions to read', async () => {
+    const { verdict, field } = await askByTable(fitAnswers);
+    expect(field?.invented).toBe(true);
+    expect(verdict?.verdict).toBe('spray-today');
+    expect(verdict?.cautions.length).toBeGreaterThan(9);
+  });
+
+  test('comes to wait where the person cannot say, and asks nothing twice', async () => {
+    const view = await askByTable({});
+    expect(view.verdict?.verdict).toBe('wait');
+    const asked = view.entries.filter(({ kind }) => kind === 'question').map(({ id }) => id);
+    expect(new Set(asked).size).toBe(asked.length);
+  });
+
+  test('says do not spray of Long Ing at once, and unfolds trace and cautions', async () => {
+    const text = await ask(['trace', 'cautions', 'quit', 'not read'], '--field', 'long-ing');
+    expect(text).toContain('DO NOT SPRAY');
+    expect(text).toContain('[water-risk-field, stop, water]');
+    expect(text).toContain('The label in hand and its conditions come first');
+  });
+
+  test('an own field without a connection still comes to a verdict', async () => {
+    const text = await ask(['own', 'england', ...Array.from({ length: 40 }, () => "don't know")]);
+    expect(text).toMatch(/\nWAIT/);
+  });
+});
