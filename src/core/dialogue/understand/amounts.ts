@@ -37,8 +37,9 @@ export function readAmounts(scan: Scan, context: ReaderContext): Amounts {
   const readings: ReadAmount[] = [];
   const refused: ErrorReport[] = [];
   let denied = 0;
-  let lost = depths.length > 1 ? others.length : 0;
-  for (const amount of depths.length > 1 ? [] : others) {
+  const isUnclear = depths.length > 1 || bareCount(others, scan) > 1;
+  let lost = isUnclear ? others.length : 0;
+  for (const amount of isUnclear ? [] : others) {
     const quantity = withSpeedUnit(amount, scan, context);
     if (isDenied(amount, scan)) {
       denied += 1;
@@ -50,7 +51,8 @@ export function readAmounts(scan: Scan, context: ReaderContext): Amounts {
       continue;
     }
     const { fact } = found;
-    const doubtful = found.doubtful || context.isDoubtful || quantity.bound === 'near';
+    const isOfThing = fact === 'field.waterDistanceM' && scan.subjects.some((one) => one.at === amount.at + 1);
+    const doubtful = isOfThing || found.doubtful || context.isDoubtful || quantity.bound === 'near';
     const wrongDepth = fact === soilTemperature ? depthProblem(scan, depthCm ?? context.carriedDepthCm) : null;
     const reading = wrongDepth ?? readingOfAmount(fact, quantity, context.isDoubtful, context.pack);
     if (reading === null) lost += 1;
@@ -58,6 +60,12 @@ export function readAmounts(scan: Scan, context: ReaderContext): Amounts {
     else readings.push({ fact, reading, doubtful, at: amount.at });
   }
   return { readings, refused, lost, denied, depthCm };
+}
+
+/** How many numbers stand without a unit and without a subject: of two, neither can be told from the other. */
+function bareCount(amounts: readonly Amount[], scan: Scan): number {
+  const bare = amounts.filter((amount) => amount.quantity.unit === null && !isDenied(amount, scan));
+  return scan.subjects.some(({ subject }) => !neutral.has(subject)) ? 0 : bare.length;
 }
 
 function isDenied({ at }: Amount, scan: Scan): boolean {

@@ -19,6 +19,8 @@ export interface ClauseKind {
   readonly clause: Clause;
   readonly intent: Intent | null;
   readonly answer: ShortAnswer | null;
+  /** True where the answer is a plain yes or no. */
+  readonly isPlain: boolean;
   /** True where it begins by putting something right ("sorry, ..."). */
   readonly corrects: boolean;
   readonly asks: boolean;
@@ -30,9 +32,22 @@ export interface ClauseKind {
 
 const plainAnswers = new Set('yes yeah yep yup yea aye ay yeh y no nope nah nay naw'.split(' '));
 
+/** Nobody says more than this in one breath: a longer clause is not read, which keeps the work in proportion to the text. */
+const mostItems = 60;
+
 /** Tells what a clause does, given the open question. */
 export function kindOf(clause: Clause, asked: Question | null): ClauseKind {
-  const plain = { clause, intent: null, answer: null, corrects: false, asks: false, isNone: false, rest: null };
+  const plain = {
+    clause,
+    intent: null,
+    answer: null,
+    isPlain: false,
+    corrects: false,
+    asks: false,
+    isNone: false,
+    rest: null,
+  };
+  if (clause.items.length > mostItems) return { ...plain, asks: true };
   const intent = intentOf(clause);
   if (intent !== null) return { ...plain, intent };
   if (asked?.form === 'signs' && saysNone(clause)) return { ...plain, isNone: true };
@@ -44,14 +59,22 @@ export function kindOf(clause: Clause, asked: Question | null): ClauseKind {
   if (answer === null) return { ...plain, corrects, asks: isAsking(body), rest: scan(body) };
   const rest = without(body, answer.length);
   const again = correctionLength(rest);
-  const left = again === 0 ? rest : without(rest, again);
+  const left = withoutEcho(again === 0 ? rest : without(rest, again), answer.isYes);
   return {
     ...plain,
     corrects: corrects || again > 0,
     answer: { isYes: answer.isYes, isSure: answer.isSure },
+    isPlain: plainAnswers.has(wordsOf(body)(0)),
     asks: left.items.length > 0 && isAsking(left),
     rest: left.items.length > 0 ? scan(left) : null,
   };
+}
+
+/** "No, it isn't" in one breath says the same twice. */
+function withoutEcho(rest: Clause, isYes: boolean): Clause {
+  const echo = shortAnswerOf(rest);
+  const isEcho = echo?.isYes === isYes && endsThere(wordsOf(rest), echo.length, rest.items.length);
+  return isEcho ? without(rest, rest.items.length) : rest;
 }
 
 function without(clause: Clause, length: number): Clause {
@@ -64,8 +87,8 @@ function answerOf(clause: Clause): (ShortAnswer & { readonly length: number }) |
   if (found === null) return null;
   const wordAt = wordsOf(clause);
   const longest = lexicon.longestAt(wordAt, 0);
-  const says = longest?.value.rows.some(({ of }) => of.includes('none'));
-  if (longest !== null && longest.length > found.length && says === true) return null;
+  const says = longest !== null && longest.value.rows.length + longest.value.subjects.length > 0;
+  if (longest !== null && longest.length > found.length && says) return null;
   if (endsThere(wordAt, found.length, clause.items.length)) return found;
   const next = lexicon.longestAt(wordAt, found.length)?.value;
   const isPlain = found.length === 1 && plainAnswers.has(wordAt(0));

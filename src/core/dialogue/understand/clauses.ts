@@ -42,6 +42,7 @@ export function splitClauses(items: readonly Item[]): readonly Clause[] {
 function markQuestion(clauses: Clause[]): void {
   for (let at = clauses.length - 1; at >= 0; at -= 1) {
     const clause = clauses[at]!;
+    if (clause.isQuestion) return;
     clauses[at] = { ...clause, isQuestion: true };
     if (sentenceEnds.has(clause.joiner)) return;
   }

@@ -16,7 +16,7 @@ export function correctionOf(kinds: readonly ClauseKind[], { asked }: Understand
   const isMarked = kinds.some(({ corrects, rest }) => corrects && (rest !== null || kinds.length > 1));
   const denies = kinds.some(({ rest }) => rest !== null && deniesNumber(rest));
   const says = kinds.filter(({ rest }) => rest !== null && rest.amounts.length + rest.cues.length > 0);
-  const no = kinds.findIndex(({ answer }) => answer !== null && !answer.isYes && answer.isSure);
+  const no = kinds.findIndex(({ answer, isPlain }) => answer !== null && isPlain && !answer.isYes);
   const isNoFirst = no === 0 || (no > 0 && kinds.slice(0, no).some(({ rest }) => rest !== null && isBareNumber(rest)));
   const isNumberAfter = no >= 0 && says.some(({ rest }) => rest !== null && isBareNumber(rest));
   const isNoTaken = answerChoice(asked, false) !== null;

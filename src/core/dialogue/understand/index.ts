@@ -30,9 +30,11 @@ const nothing: Understanding = {
 };
 
 const longestLabel = 80;
+const plainAnswer = /^(?:yes|no)\W*$/i;
 
 /** The whole text as a place, or as the words of an answer of the open question. */
-function wholeAnswer(text: string, { asked, pack }: UnderstandContext): readonly UnderstoodReading[] {
+function wholeAnswer(text: string, context: UnderstandContext): readonly UnderstoodReading[] {
+  const { asked, pack } = context;
   const quote = text.trim();
   const isPlaceAsked = asked?.form === 'place';
   const place = readPlace(fold(text), isPlaceAsked);
@@ -40,6 +42,12 @@ function wholeAnswer(text: string, { asked, pack }: UnderstandContext): readonly
   if (asked === null || asked.form === 'signs' || quote.length > longestLabel) return [];
   const id = choiceOfLabel(asked, wordsText(text));
   const fact: FactId | undefined = asked.facts[0];
-  if (id === null || fact === undefined || id === 'yes' || id === 'no') return [];
+  if (
+    id === null ||
+    fact === undefined ||
+    (context.confirming && (id === 'yes' || id === 'no')) ||
+    plainAnswer.test(quote)
+  )
+    return [];
   return readingsOfAnswer(pack, fact, id).map((one) => ({ ...one, quote, doubtful: false }));
 }

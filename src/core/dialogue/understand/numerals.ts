@@ -1,4 +1,4 @@
-/** A number as written, with a band where it was written as a range, and half a unit of its last digit that is not zero. */
+/** A number as written, with a band where it was written as a range, and how far it may be rounded. */
 export interface Numeral {
   readonly value: number;
   readonly low?: number;
@@ -13,12 +13,12 @@ const decimalComma = /^(?:0|[1-9]\d{0,2}),\d{1,2}$/;
 const thousands = /^[1-9]\d{0,2}(?:,\d{3})+$/;
 const fraction = /^([1-9])\/([2-8])$/;
 
-/** Half a unit of the last digit that is not zero: 9 gives 0.5, 9.2 gives 0.05, 120 gives 5. */
+/** Half a unit of the last digit that is not zero, a tenth of the number at most: 9 gives 0.5, 9.2 gives 0.05, 120 gives 5, 100 gives 10. */
 export function halfStepOf(written: string): number {
   const [whole = '', decimals = ''] = written.split('.');
   if (decimals !== '') return 0.5 * 10 ** -decimals.length;
   const zeros = whole.length - whole.replace(/0+$/, '').length;
-  return zeros === whole.length ? 0.5 : 0.5 * 10 ** zeros;
+  return zeros === whole.length ? 0.5 : Math.max(0.5, Math.min(0.5 * 10 ** zeros, Number(whole) / 10));
 }
 
 /** The number that a run of digits and signs stands for, or null where it is none: dates, clock times, telephone numbers. */

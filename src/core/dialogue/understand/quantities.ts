@@ -62,8 +62,10 @@ function quantityAt(tokens: readonly Token[], wordAt: WordAt, from: number) {
   if (first === null) return null;
   const whole = rangeAt(tokens, wordAt, first, wordAt(afterLead) === betweenWord);
   const tail = openAfter.longestAt(wordAt, whole.next);
-  const isTail = tail !== null && !(tail.value === 'negative' && tokens[whole.next + tail.length]?.kind === 'number');
-  const next = whole.next + (isTail ? tail.length : 0);
+  const following = tokens[whole.next + (tail?.length ?? 0)];
+  const isZero = following?.kind === 'number' && following.numeral.value === 0;
+  const isTail = tail !== null && !(tail.value === 'negative' && following?.kind === 'number' && !isZero);
+  const next = whole.next + (isTail ? tail.length + Number(tail.value === 'negative' && isZero) : 0);
   const trailing = isTail && whole.unit === null ? after.longestAt(wordAt, next) : null;
   const numeral = isTail && tail.value === 'negative' ? negative(whole.numeral) : whole.numeral;
   const tailBound = isTail && tail.value !== 'negative' ? tail.value : null;

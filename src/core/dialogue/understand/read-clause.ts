@@ -44,8 +44,8 @@ const mostUnknown = 4;
 
 /** Reads a clause that neither asks nor wants anything: its facts, and whether anything in it was left over. */
 export function readClause(scan: Scan, given: ReaderContext): ClauseReading {
-  if (scan.flags.has('block')) return { ...nothing, isLost: !isEmpty(scan) };
   if (scan.flags.has('unsure')) return { ...nothing, ...unsureOf(scan, given) };
+  if (scan.flags.has('block')) return { ...nothing, isLost: true };
   const isDoubtful = given.isDoubtful || scan.flags.has('doubt') || scan.clause.isQuestion;
   const context = { ...given, isDoubtful };
   const { senses, lost } = readSenses(scan, context);
@@ -81,6 +81,7 @@ export function readClause(scan: Scan, given: ReaderContext): ClauseReading {
 export function isEmpty(scan: Scan): boolean {
   return (
     scan.unknown === 0 &&
+    !scan.hasTime &&
     scan.amounts.length === 0 &&
     scan.cues.every(({ entry }) => entry.flags.includes('filler') || entry.agoHours !== undefined)
   );

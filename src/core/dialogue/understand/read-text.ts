@@ -39,13 +39,15 @@ export function readText(text: string, clauses: readonly Clause[], context: Unde
   });
   if (left.waiting !== null) gathered.lost.push(left.waiting);
   const { readings, dropped } = mergeReadings(gathered.offered);
+  const intents = [...new Set(gathered.intents)];
+  const contradicts = intents.includes('yes') && intents.includes('no');
   const isCorrected = correction.corrects && readings.length > 0;
   const isUnheard = correction.corrects && readings.length + gathered.refused.length + gathered.lost.length === 0;
   return {
     readings,
-    intents: [...new Set(gathered.intents)],
+    intents: contradicts ? intents.filter((intent) => intent !== 'yes' && intent !== 'no') : intents,
     correction: isCorrected,
-    notUnderstood: [...new Set([...gathered.lost, ...dropped, ...(isUnheard ? [text.trim()] : [])])],
+    notUnderstood: [...new Set([...gathered.lost, ...dropped, ...(isUnheard || contradicts ? [text.trim()] : [])])],
     refused: gathered.refused,
     remarks: [],
   };
@@ -68,6 +70,10 @@ function readOne(kind: ClauseKind, quote: string, left: Left, around: Around, ga
     gathered.offered.push(...found.map((one) => ({ ...one, quote, replaces, ...agoOf(one.fact, agoHours) })));
   const next: Left = { ...left, reading: null, kind, waiting: null };
   if (left.waiting !== null && kind.rest === null) gathered.lost.push(left.waiting);
+  if (isUnsureOf(kind, left, context)) {
+    doubtBack(gathered, left);
+    return { ...next, reading: left.reading };
+  }
   if (kind.intent !== null) {
     gathered.intents.push(kind.intent);
     return next;
@@ -80,18 +86,22 @@ function readOne(kind: ClauseKind, quote: string, left: Left, around: Around, ga
     kind.answer !== null &&
     !(correction.isNoSpent && !kind.answer.isYes) &&
     !takeAnswer(kind.answer, around, gathered, offer);
-  if (kind.rest === null) {
-    if (isLostAnswer) gathered.lost.push(quote);
-    return next;
-  }
   if (kind.asks) {
     gathered.lost.push(...(left.waiting === null ? [] : [left.waiting]), quote);
+    return next;
+  }
+  if (kind.rest === null) {
+    if (isLostAnswer) gathered.lost.push(quote);
     return next;
   }
   const reading = readClause(kind.rest, readerContext(kind, left, around));
   const carriedAgo =
     kind.clause.joiner === 'and' || left.waiting !== null || isEmptyKind(left.kind) ? left.agoHours : undefined;
   const agoHours = kind.rest.agoHours ?? carriedAgo;
+  if (isOnlyDoubt(kind) && left.reading !== null && left.reading.found.length > 0) {
+    doubtBack(gathered, left);
+    return { ...next, agoHours: left.agoHours };
+  }
   const isOnlyTime = isEmpty(kind.rest) && kind.rest.agoHours !== undefined;
   if (isOnlyTime) dateBack(gathered, kind.rest.agoHours);
   offer(reading.found, agoHours);
@@ -111,6 +121,24 @@ function isSpentNo({ kind }: Left, { isNoSpent }: Correction): boolean {
 
 function isEmptyKind(kind: ClauseKind | null): boolean {
   return kind !== null && kind.rest !== null && isEmpty(kind.rest);
+}
+
+/** True where "not sure" is said of what the clause before told, and not of the open question. */
+function isUnsureOf({ intent }: ClauseKind, { reading }: Left, { asked }: UnderstandContext): boolean {
+  if (intent !== 'dont-know' || reading === null || reading.found.length === 0) return false;
+  return asked === null || reading.found.some(({ fact }) => asked.facts.includes(fact));
+}
+
+/** True where a clause says no more than that the person is not sure: "clay, I think". */
+function isOnlyDoubt({ rest }: ClauseKind): boolean {
+  if (rest === null || !rest.flags.has('doubt') || rest.unknown + rest.amounts.length > 0) return false;
+  return rest.cues.every(({ entry }) => entry.flags.some((flag) => flag === 'doubt' || flag === 'filler'));
+}
+
+/** The doubt holds for what the clause before said. */
+function doubtBack({ offered }: Gathered, { reading }: Left): void {
+  const count = reading?.found.length ?? 0;
+  for (let at = offered.length - count; at < offered.length; at += 1) offered[at] = { ...offered[at]!, doubtful: true };
 }
 
 /** "9.2, yesterday": the time holds for what was said just before. */
@@ -159,7 +187,7 @@ function takeAnswer(
     );
     return true;
   }
-  if (!isSure || (!confirming && asked?.form === 'choice')) return false;
+  if (!isSure || (!confirming && asked !== null)) return false;
   gathered.intents.push(isYes ? 'yes' : 'no');
   return true;
 }

@@ -29,6 +29,8 @@ export interface Scan {
   readonly agoHours: number | undefined;
   /** How many words and signs are not known. */
   readonly unknown: number;
+  /** True where a span of time is named that dates nothing: "9 minutes". */
+  readonly hasTime: boolean;
   readonly wordAt: (at: number) => string;
 }
 
@@ -50,6 +52,7 @@ export function scan(clause: Clause): Scan {
   const flags = new Set<Flag>();
   let agoHours: number | undefined;
   let unknown = 0;
+  let hasTime = false;
   for (let at = 0; at < clause.items.length; ) {
     const item = clause.items[at]!;
     if (item.kind === 'quantity') {
@@ -57,6 +60,7 @@ export function scan(clause: Clause): Scan {
       if (item.quantity.unit === 'time') {
         if (ago !== null) agoHours = item.quantity.numeral.value * ago;
         else if (leadsToFuture.has(wordAt(at - 1))) flags.add('ahead');
+        else hasTime = true;
       } else amounts.push({ quantity: item.quantity, at, isAt: wordAt(at - 1) === 'at' });
       at += ago === null ? 1 : 2;
       continue;
@@ -73,7 +77,7 @@ export function scan(clause: Clause): Scan {
     at += found.length;
   }
   const subjects = cues.flatMap(({ entry, from }) => entry.subjects.map((subject) => ({ subject, at: from })));
-  return { clause, cues, amounts, subjects, flags, agoHours, unknown, wordAt };
+  return { clause, cues, amounts, subjects, flags, agoHours, unknown, hasTime, wordAt };
 }
 
 function agoOf(quantity: Quantity, next: string): number | null {

@@ -14,23 +14,21 @@ export interface Sense extends FactReading {
 
 /** The facts that the phrases of a clause say; phrases with meanings of which none holds are counted as lost. */
 export function readSenses(scan: Scan, context: ReaderContext): { senses: readonly Sense[]; lost: number } {
-  const said = scan.cues.filter(({ entry }) => entry.rows.length > 0);
+  const picked = new Map(scan.cues.map((cue) => [cue, cue.entry.rows.length > 0 ? pickRow(cue, scan, context) : null]));
+  const said = scan.cues.filter((cue) => picked.get(cue));
+  let lost = scan.cues.filter((cue) => !picked.get(cue) && isMeant(cue)).length;
   const nots = boundBy(scan, said, 'not');
   const scants = boundBy(scan, said, 'scant');
   const senses: Sense[] = [];
-  let lost = 0;
   for (const cue of said) {
-    const row = pickRow(cue, scan, context);
-    if (row === null) {
-      if (isMeant(cue)) lost += 1;
-      continue;
-    }
+    const row = picked.get(cue)!;
     const count = (nots.get(cue) ?? 0) + Number(context.isNegatedList && !nots.has(cue));
     const isScant = scants.has(cue);
     const readings =
       count > 1 || (isScant && !isThereOrNot(row.fact)) ? [] : readingsOfRow(row, count === 1, context.pack);
     if (readings.length === 0) lost += 1;
-    const doubtful = isScant || row.doubtful === true;
+    const isEither = row.means.kind === 'sign' && count === 0 && scan.flags.has('or');
+    const doubtful = isEither || isScant || (row.doubtful === true && count === 0);
     senses.push(...readings.map((one) => ({ ...one, doubtful, isStrong: row.strong === true })));
   }
   return { senses, lost };

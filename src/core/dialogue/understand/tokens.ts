@@ -49,7 +49,7 @@ export function tokenise(text: string): readonly Token[] {
 function tokenOf(piece: string, start: number, folded: string, before: Token | undefined): Token | null {
   const span = { start, end: start + piece.length };
   if (/^[\d\u00bd\u00bc\u00be]/.test(piece)) return numberToken(piece, span, folded, before);
-  if (/^\p{L}/u.test(piece)) return { kind: 'word', text: piece.replaceAll("'", ''), ...span };
+  if (/^\p{L}/u.test(piece)) return { kind: 'word', text: plainWord(piece), ...span };
   if (piece === '.' && before?.kind === 'word' && abbreviations.has(before.text)) return null;
   if (piece === '-') return dashToken(span, folded);
   if (piece === '+' && /\d/.test(folded.charAt(span.end))) return null;
@@ -60,8 +60,16 @@ function tokenOf(piece: string, start: number, folded: string, before: Token | u
   return ':*_='.includes(piece) ? null : { kind: 'odd', ...span };
 }
 
+const shortened = new Set("it's that's what's there's here's he's she's how's where's who's let's".split(' '));
+
+/** A word without its apostrophes; a name's "'s" is left off. */
+function plainWord(word: string): string {
+  const isOwner = word.endsWith("'s") && !shortened.has(word);
+  return (isOwner ? word.slice(0, -2) : word).replaceAll("'", '');
+}
+
 function numberToken(piece: string, span: Span, folded: string, before: Token | undefined): Token {
-  const isGlued = before?.kind === 'word' && before.end === span.start && /\p{L}$/u.test(before.text);
+  const isGlued = before?.kind === 'word' && /\p{L}/u.test(folded.charAt(span.start - 1));
   const isLedByWord = isGlued && !mayLeadNumber.has(before.text);
   const isMoney = '£€$#'.includes(folded.charAt(span.start - 1) || ' ');
   const isDecimalTail = folded.charAt(span.start - 1) === '.' && /[\s]|^$/.test(folded.charAt(span.start - 2));

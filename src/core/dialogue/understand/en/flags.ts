@@ -4,6 +4,9 @@ import { words } from '../phrases.ts';
 /** What little words do to the clause that they stand in. Patterns as in `expandPattern`; apostrophes left out. */
 export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string[]>> = {
   not: words`
+    i? doubt, i? doubt if|whether|that,
+    clean|clear|empty of,
+    unlikely to, not likely to,
     not, no, isnt, arent, aint, wasnt, werent, hasnt, havent, hadnt, dont, doesnt, didnt, wont, never, none,
     nothing, without, neither, cant see any, cannot see any, no sign|signs of, not any, no longer, not seen any,
     free of|from, zero, havent seen any, couldnt see any, absence of, not a single, nil, no evidence of, not yet,
@@ -11,15 +14,17 @@ export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string
   `,
   or: words`or, /, nor`,
   doubt: words`
+    i? doubt, i? doubt if|whether|that,
     maybe, perhaps, possibly, probably, prob, i? think, i? reckon, i? guess, i? believe, i? suppose, might, might
     be, could be, may be, looks like, looks as if|though, seems, seems to be, apparently, presumably, i imagine,
     guessing, at a guess, id say, id guess, should be, ish, more or less, roughly, about, almost, nearly,
     approximately, around, if i remember right, from memory, off the top of my head, as far as i know, afaik, not
     sure but, could, may, likely, pretty sure, fairly sure, must be, hopefully, supposedly, sort of, kind of,
-    kinda, i dont think theres?, im guessing, feels like, give or take, near enough, or thereabouts, thereabouts,
+    kinda, im guessing, feels like, give or take, near enough, or thereabouts, thereabouts,
     looked like, as good as, close to, or so
   `,
   unsure: words`
+    i? dont know if|whether|about, not sure if|whether|about, i? cant tell if|whether, i? dont know how|what,
     not|isnt sure, unsure, i? dont know, dunno, no idea, cant|couldnt say|tell, not certain, i? dont remember,
     cant remember, wouldnt know, dont really know, no clue, havent a clue, not a clue, havent
     checked|looked|measured, didnt check|look|measure, not checked|looked|measured, i? wonder, wondering, whether,
@@ -27,6 +32,7 @@ export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string
     sure, have no idea, dont know if, difficult to say
   `,
   block: words`
+    over|for the? next week|fortnight|month,
     if, ages ago, long ago, previously, back then, in|last spring|summer, the other day, unless, until, when,
     would, wouldnt, should, shouldnt, supposed, supposed to, used to, neighbour, neighbours, next door, next
     doors, their, his, her, last year|season|autumn|spring|summer|month|winter, years ago, ever, not only, than,
@@ -38,6 +44,7 @@ export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string
     next, next week, yesterdays, said it, plan to, plan is to
   `,
   ahead: words`
+    unlikely to, not likely to,
     forecast, forecasts, forecasted, predicted, expected, expected to, coming, due, tomorrow, will, will be,
     gonna, going to, next|coming two|few|couple|hours|days, over the next, for|in the? next, next two|few days,
     next couple of days, for two days, likely to, about to, soon, they say|reckon|give, theyre giving|forecasting,
@@ -64,10 +71,10 @@ export const fillerWords =
   'field fields bit whole part parts end top bottom middle side sides low high heavy-parts please thanks thank cheers hi hello hey mate pal love ok okay ' +
   'my mine our ours your me us him them myself one ones thing things stuff about then than because since while time year season autumn ' +
   'nice nicely good fine lovely great bad badly properly exactly precisely bang nearest coldest average boom height direction north south east west northerly southerly easterly westerly ' +
-  'northeast northwest southeast southwest farm land gateway hedge wood usual normal typical mostly mainly generally overall stage number level value figure answer way kind sort type max maximum min ' +
+  'northeast northwest southeast southwest farm land gateway hedge wood usual normal typical mostly mainly generally overall stage level valley hollow texture type otherwise value figure answer way kind sort type max maximum min ' +
   'shade dawn sunrise noon midday lunchtime enough underfoot hand hands fingers squeeze squeezed visible near far away distance close about roughly around bits hollows corner corners walk walked big small size wide long shows speak ' +
   'd s re ve ll t y eh yeah aye lads though although however plus while whereas next last second first reckoned current latest new old hard tight soft wee nowt owt summat ' +
-  'pushed dug stuck probe instrument meter gauge using used spade depth deep hole digging tested test';
+  'officer catchment adviser advisor agronomist weather temperature-wise pushed dug stuck probe instrument meter gauge using used spade depth deep hole digging tested test';
 
 /** How long ago something was seen, hours: "this morning" is counted as four hours, a night as twelve. */
 export const agoWords: readonly (readonly [pattern: string, hours: number])[] = [

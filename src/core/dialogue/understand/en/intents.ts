@@ -59,7 +59,7 @@ export const intentWords: Readonly<Record<Exclude<Intent, 'yes' | 'no'>, readonl
     questions, cheerio, im done, all done, leave it, leave it there, thats enough, end
   `,
   dose: words`
-    dose, the dose, whats|what is the? dose|rate, what dose|rate, how much do|should|can i|we put|apply|use on?,
+    dose, the dose, whats the? dose|rate, what is the? dose|rate, what dose|rate, how much do|should|can i|we put|apply|use on?,
     how much product, how many litres, how much per hectare|acre, application rate, dose rate, how much, how much
     do i need, dose please, what rate should|do i use, tell me the dose, how much to put on, how many litres per
     hectare|acre, how much propyzamide

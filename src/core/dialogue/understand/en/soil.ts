@@ -57,9 +57,10 @@ export const soilWords: readonly WordRow[] = [
     friable, crumbly, crumbles, crumbling, crumbling nicely, good|nice|lovely|fine|great tilth, nice and crumbly
   `,
   ),
-  sign('cracked', `none ${ofSoil}`, words`cracks, cracked, cracking, crack, cracked open, fissures`, {
+  sign('cracked', `none ${ofSoil}`, words`cracks, cracked, crack, cracked open, fissures`, {
     strong: true,
   }),
+  sign('cracked', ofSoil, words`cracking`),
   sign(
     'sticky',
     `none ${ofSoil}`,
@@ -141,7 +142,7 @@ export const soilWords: readonly WordRow[] = [
     'no',
     '',
     words`
-    unlikely, not likely, very|highly unlikely, no chance, doubt it, not expected, not for a while, not any time
+    unlikely, not likely, very|highly unlikely, no chance, doubt it, not for a while, not any time
     soon, not soon, not this week
   `,
   ),

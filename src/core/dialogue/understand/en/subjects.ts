@@ -5,7 +5,7 @@ import { words } from '../phrases.ts';
 export const subjectWords: Readonly<Record<Subject, readonly string[]>> = {
   soil: words`
     soil, soils, ground, the? land, earth, topsoil, seedbed, soil temp|temperature|thermometer, ground
-    temp|temperature, dirt, soil probe, probe, clods, soil moisture, soil feel|feels
+    temp|temperature, dirt, soil texture|type, soil probe, probe, clods, soil moisture, soil feel|feels
   `,
   surface: words`surface, soil surface, on top, surface of the? soil, tramlines, headland|headlands, wheelings`,
   drains: words`

@@ -5,7 +5,7 @@ const sensitive =
   'house|houses|village|garden|gardens|school|cottage|cottages|farmhouse|bungalow|beck|ditch|stream|pond|river|brook|water|hives|bees|beehives|path|footpath|bridleway|people|homes|buildings|neighbours|neighbour|lake|dyke|dwelling|dwellings|road';
 const towards = 'towards|toward|onto|into|straight|right|directly|at|over';
 const away = 'away|clear|off';
-const seen = { strong: true } as const;
+const strong = { strong: true } as const;
 
 /** What is said of rain, wind and air, now and as forecast. */
 export const weatherWords: readonly WordRow[] = [
@@ -17,7 +17,7 @@ export const weatherWords: readonly WordRow[] = [
     not raining, isnt|aint raining, no rain now, no rain at? the? moment, dry now, dry right now, dry out, dry at?
     the moment, dry out here|there, stopped raining, rain has? stopped, not raining now
   `,
-    seen,
+    strong,
   ),
   answer('rain.nowMmPerH', 'none', 'rain', words`stopped, none, dry`),
   answer('rain.nowMmPerH', 'none', '', words`dry, bone dry, no rain, fine, none, nothing, dry as a bone`),
@@ -87,6 +87,7 @@ export const weatherWords: readonly WordRow[] = [
     nil
   `,
   ),
+  answer('wind.boomKmh', 'calm', 'wind', words`none, nil`),
   answer('wind.boomKmh', 'light-air', 'none wind', words`light air|airs`),
   answer('wind.boomKmh', 'light-breeze', 'none wind', words`light breeze, slight breeze`),
   answer('wind.boomKmh', 'gentle-breeze', 'none wind', words`gentle breeze`),
@@ -110,12 +111,20 @@ export const weatherWords: readonly WordRow[] = [
     'yes',
     'none wind',
     words`
-    blowing|blows ${towards} at? the? ${sensitive}, ${towards} the|our|a? ${sensitive}, blowing
-    straight|right|directly at|to|towards|over|onto the|our|a? ${sensitive}, straight|right|directly
-    at|towards|onto|over the|our|a? ${sensitive}, blowing ${towards} a|our|my ${sensitive}, towards anything,
-    towards anything sensitive, blowing towards|at anything, towards something sensitive
+    blowing|blows ${towards} at? the|our|my|a? ${sensitive}, blowing straight|right|directly
+    at|to|towards|over|onto the|our|a? ${sensitive}, blowing towards|at anything, towards something sensitive
   `,
-    { strong: true },
+    strong,
+  ),
+  choice(
+    'wind.towardsSensitive',
+    'yes',
+    'wind',
+    words`
+    ${towards} the|our|my|a? ${sensitive}, straight|right|directly at|towards|onto|over the|our|a? ${sensitive},
+    towards anything, towards anything sensitive
+  `,
+    strong,
   ),
   choice(
     'wind.towardsSensitive',
@@ -133,7 +142,7 @@ export const weatherWords: readonly WordRow[] = [
     'no',
     '',
     words`
-    none, no frost, not frosty, clear, all gone, gone, cleared, none seen
+    none, clear, all gone, gone, cleared, none seen
   `,
   ),
   choice(
