@@ -12,10 +12,30 @@ function inZone(at: EpochSeconds, zone: string): DateTime {
   return local;
 }
 
+/** One calendar day in a zone: its name and the moments from which and until which it lasts. */
+interface LocalDay {
+  readonly iso: string;
+  readonly from: number;
+  readonly until: EpochSeconds;
+}
+
+/** The day last asked for in each zone: almost always the one asked for next. */
+const lastDays = new Map<string, LocalDay>();
+
+function dayAt(at: EpochSeconds, zone: string): LocalDay {
+  const last = lastDays.get(zone);
+  if (last && at >= last.from && at < last.until) return last;
+  const start = inZone(at, zone).startOf('day');
+  const until = epochSeconds(start.plus({ days: 1 }).startOf('day').toSeconds());
+  const day = { iso: start.toFormat('yyyy-MM-dd'), from: start.toSeconds(), until };
+  lastDays.set(zone, day);
+  return day;
+}
+
 /** The calendar day of a moment in a zone, ISO 8601 (YYYY-MM-DD). */
-export const localDate = remember((at: EpochSeconds, zone: string): string => {
-  return inZone(at, zone).toFormat('yyyy-MM-dd');
-});
+export function localDate(at: EpochSeconds, zone: string): string {
+  return dayAt(at, zone).iso;
+}
 
 /** A moment in a zone as day and time to the minute (2026-11-06 09:00), for notes. */
 export function localTime(at: EpochSeconds, zone: string): string {
@@ -23,9 +43,9 @@ export function localTime(at: EpochSeconds, zone: string): string {
 }
 
 /** The first moment of the next calendar day in a zone; days may last 23, 24 or 25 hours. */
-export const nextMidnight = remember((at: EpochSeconds, zone: string): EpochSeconds => {
-  return epochSeconds(inZone(at, zone).startOf('day').plus({ days: 1 }).startOf('day').toSeconds());
-});
+export function nextMidnight(at: EpochSeconds, zone: string): EpochSeconds {
+  return dayAt(at, zone).until;
+}
 
 /** The first moment after `at` that begins a day of the given month and day (MM-DD) in a zone. */
 export const nextYearlyDay = remember((at: EpochSeconds, zone: string, monthDay: string): EpochSeconds => {
