@@ -87,7 +87,8 @@ function answerOf(clause: Clause): (ShortAnswer & { readonly length: number }) |
   if (found === null) return null;
   const wordAt = wordsOf(clause);
   const longest = lexicon.longestAt(wordAt, 0);
-  const says = longest !== null && longest.value.rows.length + longest.value.subjects.length > 0;
+  const { rows = [], subjects = [], flags = [] } = longest?.value ?? {};
+  const says = rows.length + subjects.length > 0 || flags.includes('not');
   if (longest !== null && longest.length > found.length && says) return null;
   if (endsThere(wordAt, found.length, clause.items.length)) return found;
   const next = lexicon.longestAt(wordAt, found.length)?.value;

@@ -1,4 +1,5 @@
 import type { FactId } from '../../facts/registry/index.ts';
+import { flagWords } from './en/flags.ts';
 import type { Row, Subject } from './lexicon-types.ts';
 import { type FactReading, isThereOrNot, readingsOfRow } from './meanings.ts';
 import { aheadFacts } from './measures.ts';
@@ -44,7 +45,7 @@ function boundBy(scan: Scan, said: readonly Cue[], flag: 'not' | 'scant'): Reado
   const bound = new Map<Cue, number>();
   const hold = (cue: Cue | undefined) => cue && bound.set(cue, (bound.get(cue) ?? 0) + 1);
   for (const cue of scan.cues) {
-    if (!cue.entry.flags.includes(flag) || cue.entry.rows.some(({ of }) => of.includes('none'))) continue;
+    if (said.includes(cue) || !holds(cue, scan, flag)) continue;
     const next = said.findIndex((other) => other.from >= cue.to);
     if (next < 0) {
       hold(said.findLast((other) => other.to <= cue.from));
@@ -54,6 +55,14 @@ function boundBy(scan: Scan, said: readonly Cue[], flag: 'not' | 'scant'): Reado
     for (let at = next + 1; at < said.length && isJoinedByOr(scan, said[at - 1]!, said[at]!); at += 1) hold(said[at]);
   }
   return bound;
+}
+
+const negators = new Set(flagWords.not);
+
+/** A phrase that begins with a negator says "not" too where no meaning of its own holds. */
+function holds({ entry, from }: Cue, { wordAt }: Scan, flag: 'not' | 'scant'): boolean {
+  if (entry.flags.includes(flag)) return true;
+  return flag === 'not' && entry.rows.length > 0 && negators.has(wordAt(from));
 }
 
 function isJoinedByOr({ cues }: Scan, a: Cue, b: Cue): boolean {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { cropAndTreatment } from './corpus/crop-and-treatment.ts';
 import { field } from './corpus/field.ts';
+import { negation } from './corpus/negation.ts';
 import { never } from './corpus/never.ts';
 import { refused } from './corpus/refused.ts';
 import { several } from './corpus/several.ts';
@@ -17,6 +18,7 @@ const tables = {
   cropAndTreatment,
   weather,
   several,
+  negation,
   wishesAndCorrections,
   refused,
   never,

@@ -52,7 +52,7 @@ export const cropWords: readonly WordRow[] = [
     'yes',
     'none tank',
     words`
-    adjuvant|adjuvants, trace elements?, manganese, boron, wetter, tank mix, tank mixed, tank mixing, foliar feed,
+    adjuvant|adjuvants, trace elements, manganese, boron, wetter, tank mix, tank mixed, tank mixing, foliar feed,
     liquid fertiliser|fertilizer, mixing with, a partner, tank partner, magnesium, graminicide
   `,
     strong,

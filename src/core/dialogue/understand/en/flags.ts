@@ -4,6 +4,7 @@ import { words } from '../phrases.ts';
 /** What little words do to the clause that they stand in. Patterns as in `expandPattern`; apostrophes left out. */
 export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string[]>> = {
   not: words`
+    no more, gone, have|has|are|is gone, closed, closed up, drained away|off, melted, lifted, cleared, cleared up,
     i? doubt, i? doubt if|whether|that,
     clean|clear|empty of,
     unlikely to, not likely to,
@@ -14,6 +15,7 @@ export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string
   `,
   or: words`or, /, nor`,
   doubt: words`
+    gone, have|has|are|is gone, closed, closed up, drained away|off, melted, lifted, cleared, cleared up,
     i? doubt, i? doubt if|whether|that,
     maybe, perhaps, possibly, probably, prob, i? think, i? reckon, i? guess, i? believe, i? suppose, might, might
     be, could be, may be, looks like, looks as if|though, seems, seems to be, apparently, presumably, i imagine,
@@ -100,6 +102,10 @@ export const agoWords: readonly (readonly [pattern: string, hours: number])[] = 
   ['a? couple of hours ago', 2],
   ['a? couple of days ago', 48],
   ['just now', 0],
+  ['now', 0],
+  ['today', 0],
+  ['currently', 0],
+  ['at? the? moment', 0],
 ];
 
 /** Units of "three days ago", in hours. */

@@ -22,7 +22,7 @@ export const intentWords: Readonly<Record<Exclude<Intent, 'yes' | 'no'>, readonl
     new conversation, go back to the start|beginning
   `,
   'another-field': words`
-    another|different|next|new|other field, the? other field, change|switch fields?, change the field,
+    another|different|next|new|other field, the? other field, change|switch field|fields, change the field,
     do|try|choose|pick|take another|different field, lets do|try|take|look another|a different|other field, lets
     do a|the different|other|next field, look at another|different field, move on to the next field, go to another
     field, choose|pick a different|another field, a|the different|next|other field, try a different field

@@ -9,7 +9,7 @@ export const subjectWords: Readonly<Record<Subject, readonly string[]>> = {
   `,
   surface: words`surface, soil surface, on top, surface of the? soil, tramlines, headland|headlands, wheelings`,
   drains: words`
-    drain, drains, outfall|outfalls, drain|field outfalls?, tile|land|field drains, drain pipes, drainage,
+    drain, drains, outfall|outfalls, drain|field outfall|outfalls, tile|land|field drains, drain pipes, drainage,
     drainflow, drain flow, tiles
   `,
   air: words`air, air temp|temperature, outside temp|temperature, air temperatures, outdoors`,

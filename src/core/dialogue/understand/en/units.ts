@@ -49,7 +49,7 @@ export const unitsAfter: readonly (readonly [pattern: string, unit: SaidUnit])[]
   ['true? leaf|leaves stage', 'leaves'],
   ['true leaves|leaf stage?', 'leaves'],
   ['tiller|tillers', 'tillers'],
-  ['plants|heads|weeds|blackgrass? / m2|sqm', 'plants/m2'],
+  ['plants|heads|weeds|blackgrass / m2|sqm', 'plants/m2'],
   ['plants|heads|weeds|seedlings? per|a|to? the? square metre|meter', 'plants/m2'],
   ['plants|heads|weeds|seedlings? per|a|to? the? sq m|metre|meter', 'plants/m2'],
   ['plants|heads|weeds|seedlings? per|a m2|sqm', 'plants/m2'],
@@ -112,6 +112,7 @@ export const boundsBefore: readonly (readonly [
   ['more or less', 'near'],
   ['in the region of', 'near'],
   ['round', 'near'],
+  ['not far off|from', 'near'],
 ];
 
 /** The same, said after the number and its unit. */

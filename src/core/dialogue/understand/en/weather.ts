@@ -132,7 +132,7 @@ export const weatherWords: readonly WordRow[] = [
     'none wind',
     words`
     blowing? ${away} from the|our|any|a? ${sensitive}, away from everything|anything|it|all, blowing? ${away} from
-    the? sensitive? areas?, nothing sensitive downwind, nothing downwind, towards nothing, blowing towards
+    the? sensitive? area|areas, nothing sensitive downwind, nothing downwind, towards nothing, blowing towards
     nothing, towards nothing sensitive, blowing towards open fields
   `,
     { strong: true },

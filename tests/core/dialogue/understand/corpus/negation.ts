@@ -1,0 +1,32 @@
+import type { Utterance } from '../utterance.ts';
+
+/** How far "not" reaches, and what is gone, lifted or doubted. */
+export const negation: readonly Utterance[] = [
+  [null, 'no more cracks', 'soil.surface=-cracked'],
+  [null, 'cracks have closed up', 'soil.surface=-cracked?'],
+  [null, 'puddles have drained away', 'soil.surface=-ponded?'],
+  [null, 'snow has melted', 'soil.surface=-snow?'],
+  [null, 'frost has lifted', 'crop.frostOnLeaves=no?'],
+  [null, 'no sign of frost', 'crop.frostOnLeaves=no'],
+  [null, 'soil no longer sticky', 'soil.surface=-sticky'],
+  [null, 'not too sticky', 'soil.surface=+sticky?'],
+  [null, 'less sticky than yesterday', '"less sticky than yesterday"'],
+  [null, 'not in Scotland', '"not in Scotland"'],
+  [null, 'not flat', '"not flat"'],
+  [null, "isn't undrained", 'field.drained=yes'],
+  [null, "field isn't in a safeguard zone", 'field.protectedWaterArea=outside'],
+  [null, "we haven't agreed a plan", 'field.waterPlanAgreed=no'],
+  [null, 'plan will be agreed tomorrow', '"plan will be agreed tomorrow"'],
+  [null, 'buffer will be marked', '"buffer will be marked"'],
+  [null, 'no heavy rain forecast', '"no heavy rain forecast"'],
+  [null, 'wind from the house', '"wind from the house"'],
+  [null, 'no black-grass but some rye-grass', '"no black-grass"; "some rye-grass"'],
+  [null, 'drains started running this morning', 'soil.drainsRunning=yes@4'],
+  [null, 'soil temp was 11 last week and is 9 now at 30 cm', 'soil.temperature30cmC=11?@168; soil.temperature30cmC=9'],
+  [null, '9.2 at 30 and 7 at 10', 'soil.temperature30cmC=9.2; #DEPTH_NOT_30CM'],
+  ['soil-temperature', 'not far off 10', 'soil.temperature30cmC=10[9..11]?'],
+  ['soil-temperature', 'forecast soil temp is 9', '"forecast soil temp is 9"'],
+  ['soil-temperature', 'dropped from 11 to 9', '"dropped from 11 to 9"'],
+  ['drains-running', 'no longer running', 'soil.drainsRunning=no'],
+  ['surface', 'no cracks, not sticky, no puddles', 'soil.surface=-cracked; soil.surface=-sticky; soil.surface=-ponded'],
+];
