@@ -112,7 +112,7 @@ export const boundsBefore: readonly (readonly [
   ['more or less', 'near'],
   ['in the region of', 'near'],
   ['round', 'near'],
-  ['not far off|from', 'near'],
+  ['not far from|off', 'near'],
 ];
 
 /** The same, said after the number and its unit. */
