@@ -1,6 +1,7 @@
 import type { FactId } from '../../facts/registry/index.ts';
 import { answerChoice, type ClauseKind } from './clause-kind.ts';
 import { depthOf } from './depth.ts';
+import { measures } from './measures.ts';
 import type { Scan } from './scan.ts';
 import type { UnderstandContext } from './types.ts';
 
@@ -25,7 +26,17 @@ export function correctionOf(kinds: readonly ClauseKind[], { asked }: Understand
   return { corrects: isMarked || denies || isNoSpent || isOtherAfter, isNoSpent: isNoSpent || isOtherAfter };
 }
 
-/** What a correction may mean: the fact last spoken of, else what is asked. */
+const spokenTogether = 3;
+
+/** The one number fact that a corrected number may mean: the fact last spoken of, else the only one said shortly before. */
+export function correctedNumber({ recent, asked }: UnderstandContext): FactId | null {
+  const spoken = recent.length > 0 ? recent.slice(0, spokenTogether) : (asked?.facts ?? []);
+  const numbers = spoken.filter((fact) => measures[fact] !== undefined);
+  if (numbers[0] === spoken[0] || numbers.length === 1) return numbers[0] ?? null;
+  return null;
+}
+
+/** What the words of a correction may mean: the fact last spoken of, else what is asked. */
 export function correctedFact({ recent, asked }: UnderstandContext): readonly FactId[] {
   const last = recent[0];
   return last === undefined ? (asked?.facts ?? []) : [last];

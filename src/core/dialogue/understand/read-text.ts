@@ -1,7 +1,7 @@
 import { type FactId, factDefinition } from '../../facts/registry/index.ts';
 import { answerChoice, type ClauseKind, kindOf } from './clause-kind.ts';
 import type { Clause } from './clauses.ts';
-import { type Correction, correctedFact, correctionOf } from './correction.ts';
+import { type Correction, correctedFact, correctedNumber, correctionOf } from './correction.ts';
 import { listsUnderNot } from './lists.ts';
 import { type FactReading, readingsOfAnswer } from './meanings.ts';
 import { mergeReadings, type Offered } from './merge.ts';
@@ -155,13 +155,16 @@ function agoOf(fact: FactId, agoHours: number | undefined): { agoHours?: number 
 
 function readerContext(kind: ClauseKind, left: Left, { context, correction, isNegatedList }: Around): ReaderContext {
   const { asked, pack } = context;
-  const facts = correction.corrects ? correctedFact(context) : (asked?.facts ?? []);
+  const corrected = correction.corrects ? correctedNumber(context) : null;
+  const spoken = correction.corrects ? correctedFact(context) : (asked?.facts ?? []);
+  const facts = corrected === null ? spoken : [...new Set([...spoken, corrected])];
+  const only = facts.length === 1 && asked?.form !== 'place' ? facts[0]! : null;
   const isAfterAnd = kind.clause.joiner === 'and';
   const isAfterNot = isAfterAnd && left.kind?.rest?.flags.has('not') === true && kind.rest?.cues.length === 1;
   return {
     pack,
     asked: facts,
-    bareFact: facts.length === 1 && (correction.corrects || asked?.form !== 'place') ? facts[0]! : null,
+    bareFact: correction.corrects ? corrected : only,
     carried: left.reading?.dangling ?? null,
     carriedDepthCm: left.reading?.danglingDepthCm ?? null,
     isDoubtful: (isAfterAnd && left.kind?.rest?.flags.has('doubt') === true) || isAfterNot,

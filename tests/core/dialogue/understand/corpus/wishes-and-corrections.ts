@@ -34,4 +34,12 @@ export const wishesAndCorrections: readonly Utterance[] = [
   [null, 'no', '!no'],
   ['drains-running', "I don't know if they're running", '!dont-know'],
   [null, 'ok', '!yes'],
+  [
+    'surface',
+    'no, it was 8.5',
+    'soil.temperature30cmC=8.5; ~',
+    ['soil.drainsRunning', 'soil.temperature30cmC', 'field.texture'],
+  ],
+  ['surface', 'no, it was 8.5', '"it was 8.5"', ['soil.drainsRunning', 'soil.temperature30cmC', 'air.temperatureC']],
+  [null, 'sorry, they are running', 'soil.drainsRunning=yes; ~', ['soil.drainsRunning']],
 ];
