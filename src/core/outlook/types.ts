@@ -1,0 +1,122 @@
+import type { FactId } from '../facts/registry/index.ts';
+import type { Resolved } from '../facts/types.ts';
+import type { Authority, Effect, Lifts } from '../rules/types.ts';
+import type { EpochSeconds } from '../units/brands.ts';
+
+/**
+ * What an hour ahead comes to. `clear-if`: nothing blocks as long as what was observed still holds then, which must be looked
+ * at again. `beyond-forecast`: the forecast does not reach what the rules need. A future hour never says spray today.
+ */
+export type HourState = 'clear' | 'clear-if' | 'blocked' | 'beyond-forecast';
+
+/** A rule that blocks an hour, and what lifts it. */
+export interface HourBlock {
+  readonly rule: string;
+  readonly effect: Exclude<Effect, 'advise'>;
+  readonly authority: Authority;
+  readonly lifts: Lifts;
+}
+
+/** One forecast hour, named by the stamp at which it begins. */
+export interface HourOutlook {
+  readonly at: EpochSeconds;
+  readonly state: HourState;
+  /** Met stops and holds that weather of that hour lifts. */
+  readonly hourBlocks: readonly HourBlock[];
+  /** Met stops and holds that days, the season or a person lift. */
+  readonly dayBlocks: readonly HourBlock[];
+  /** Facts that a person observed and that will be too old by then: look again. */
+  readonly lookAgain: readonly FactId[];
+  /** Facts that could not be told for that hour and that a stop or hold reads. */
+  readonly unknown: readonly FactId[];
+  /** Chance that no hour-lifted rule blocks, 0 to 1, from bands or ensemble members; null where the forecast gives none. */
+  readonly sureness: number | null;
+}
+
+/** Consecutive hours in which nothing blocks. */
+export interface Window {
+  readonly from: EpochSeconds;
+  /** End of the last hour. */
+  readonly until: EpochSeconds;
+  readonly hours: number;
+  readonly state: 'clear' | 'clear-if';
+  /** What has to be looked at again for it to hold. */
+  readonly lookAgain: readonly FactId[];
+  /** Observed blocks that must have gone by then ("clear if the cracks have closed"): day-lifted rules met now. */
+  readonly ifLifted: readonly HourBlock[];
+  /** What ends it: rules of the hour after, or the end of the forecast. */
+  readonly endedBy: readonly HourBlock[] | 'forecast-ends';
+  readonly sureness: number | null;
+}
+
+/** Soil temperature at 30 cm at one moment: middle, the band that holds 80 % and 95 %, and the chance of being below the limit. */
+export interface SoilTemperaturePoint {
+  readonly at: EpochSeconds;
+  readonly valueC: number;
+  readonly low80C: number;
+  readonly high80C: number;
+  readonly low95C: number;
+  readonly high95C: number;
+  /** Chance of being below the pack's upper limit, 0 to 1. */
+  readonly chanceBelow: number;
+  /** Climatology of the place has taken over from the forecast. */
+  readonly beyondForecast: boolean;
+}
+
+/** When the soil falls through the limit for good, as a range of days with its chance. */
+export interface FallThrough {
+  readonly limitC: number;
+  /** ISO days at the field by which it has fallen for good with a chance of 10, 50 and 90 %; null where later than looked at. */
+  readonly day10: string | null;
+  readonly day50: string | null;
+  readonly day90: string | null;
+  /** Chance that, once below, it warms back above within the days looked at, 0 to 1. */
+  readonly chanceOfWarmingBack: number;
+}
+
+/** Water in the soil on one day, against what the texture holds. */
+export interface SoilWaterDay {
+  /** ISO day at the field. */
+  readonly day: string;
+  readonly rainMm: number;
+  readonly etMm: number;
+  /** Below field capacity, mm; 0 at field capacity. With the band from rain and start. */
+  readonly deficitMm: number;
+  readonly deficitLowMm: number;
+  readonly deficitHighMm: number;
+  readonly surplusMm: number;
+  readonly fieldCapacityPercent: number;
+  readonly availableWaterPercent: number;
+}
+
+/** The smallest change of one fact that lifts a blocking rule. */
+export interface NeededChange {
+  readonly rule: string;
+  readonly fact: FactId;
+  readonly unit: string | null;
+  readonly now: Resolved;
+  /** Limit to be reached, in the fact's unit, or the choice to be had. */
+  readonly to: number | string;
+  /** In the fact's unit, positive = must rise; null for choices. */
+  readonly by: number | null;
+  readonly lifts: Lifts;
+  /** First hour at which the forecast holds it; null where it does not. */
+  readonly forecastAt: EpochSeconds | null;
+}
+
+/** All that can be said of the coming days. */
+export interface Outlook {
+  readonly at: EpochSeconds;
+  readonly zone: string;
+  readonly hours: readonly HourOutlook[];
+  readonly windows: readonly Window[];
+  /** Where the forecast ends for what the rules need; null without a forecast. */
+  readonly reachesTo: EpochSeconds | null;
+  readonly soilTemperature: readonly SoilTemperaturePoint[];
+  readonly fallThrough: FallThrough | null;
+  readonly soilWater: readonly SoilWaterDay[];
+  /** For each blocking rule the smallest change that lifts it. */
+  readonly changes: readonly NeededChange[];
+  /** The smallest set of changes that would give spray today. */
+  readonly smallestSet: readonly NeededChange[];
+}
