@@ -1,4 +1,6 @@
 import { codedError } from '../core/errors/coded-error.ts';
+import { keyAs, pointerStep } from '../core/facts/parse/given.ts';
+import { repeatedKeys } from '../core/rules/pack/parse-json.ts';
 import type { Io } from './io.ts';
 
 /** Text of a file named on the command line; `-` is standard input. Throws FILE_UNREADABLE. */
@@ -11,9 +13,24 @@ export async function readNamedFile(io: Io, path: string): Promise<string> {
   }
 }
 
-/** JSON of a file named on the command line. Throws FILE_UNREADABLE or FILE_NOT_JSON. */
+/**
+ * JSON of a file named on the command line; a byte order mark before it is passed over. Throws FILE_UNREADABLE, FILE_NOT_JSON,
+ * or FILE_KEY_REPEATED where a key stands twice: which of two values holds is not guessed.
+ */
 export async function readJsonFile(io: Io, path: string): Promise<unknown> {
-  const text = await readNamedFile(io, path);
+  const text = (await readNamedFile(io, path)).replace(/^\uFEFF/, '');
+  const value = parsed(path, text);
+  const [repeated] = repeatedKeys(text);
+  if (repeated === undefined) return value;
+  throw codedError('FILE_KEY_REPEATED', {
+    file: path,
+    pointer: repeated.map((step) => pointerStep(keyAs(String(step)))).join(''),
+    expected: 'each key once',
+    came: `"${keyAs(String(repeated.at(-1)))}" twice`,
+  });
+}
+
+function parsed(path: string, text: string): unknown {
   try {
     return JSON.parse(text);
   } catch (error) {

@@ -70,7 +70,7 @@ export function parseForecastJson(text: string, options: JsonReplyOptions = {}):
 
 function parseText(text: string): unknown {
   try {
-    return JSON.parse(text);
+    return JSON.parse(text.replace(/^\uFEFF/, ''));
   } catch (error) {
     if (isLoamwardError(error)) throw error;
     throw codedError('FORECAST_FILE_UNREADABLE', { expected: 'JSON', came: text.slice(0, 40) || 'an empty text' });

@@ -1,18 +1,9 @@
 import type { EpochSeconds } from '../units/brands.ts';
-import type { Forecast, WeatherVariable } from '../weather/forecast.ts';
+import type { Forecast } from '../weather/forecast.ts';
 import { reachesFrom } from '../weather/quality.ts';
 import { ageHours } from '../weather/series.ts';
 import type { ForecastSummary } from './decision-types.ts';
 import { instantText } from './moment.ts';
-
-/** What the rules need of every hour. */
-const needed: readonly WeatherVariable[] = [
-  'temperature2mC',
-  'relativeHumidity2mPercent',
-  'precipitationMm',
-  'windSpeed10mKmh',
-  'windGusts10mKmh',
-];
 
 /** Source, age and reach of a forecast at a moment. */
 export function summariseForecast(forecast: Forecast, at: EpochSeconds): ForecastSummary {
@@ -22,7 +13,7 @@ export function summariseForecast(forecast: Forecast, at: EpochSeconds): Forecas
     invented: forecast.invented === true,
     fetchedAt: instantText(fetchedAt),
     ageHours: Math.round(ageHours(forecast, at) * 100) / 100,
-    reachesTo: instantText(reachesFrom(forecast, at, needed) ?? fetchedAt),
+    reachesTo: instantText(reachesFrom(forecast, at) ?? fetchedAt),
     latitude: place.latitude,
     longitude: place.longitude,
     distanceKm: Math.round(place.distanceKm * 100) / 100,

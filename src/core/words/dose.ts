@@ -31,7 +31,10 @@ export function describeDose(
     showWhole(labelMaxGPerHa),
   );
   const given = activeInProductGPerHa === activeGPerHa ? [] : [words.dose.given(showWhole(activeInProductGPerHa))];
-  const severe = dose.basis === 'severe' ? [words.dose.severe] : [];
-  const cut = dose.cutToLabel ? [words.dose.cut] : [];
-  return [main, ...given, ...severe, ...cut, words.dose.solid].join(' ');
+  return [main, ...given, ...basisOf(dose, words), words.dose.solid].join(' ');
+}
+
+function basisOf({ basis, cutToLabel }: Exclude<Dose, { needs: unknown }>, { dose }: Catalogue): string[] {
+  if (basis === 'severe') return [cutToLabel ? dose.severeCut : dose.severe];
+  return cutToLabel ? [dose.cut] : [];
 }

@@ -91,7 +91,7 @@ describe('a value that does not fit is refused with code, fact, place and neares
     [{ 'soil.feel': [] }, 'FACT_WRONG_TYPE', '/soil.feel', undefined],
     [{ 'soil.feel': true }, 'FACT_WRONG_TYPE', '/soil.feel', undefined],
     [{ 'soil.feel': { value: 'moist', low: 'dry' } }, 'FACT_WRONG_TYPE', '/soil.feel', undefined],
-    [{ 'soil.surface': ['crackd'] }, 'FACT_CHOICE_UNKNOWN', '/soil.surface/value', 'cracked'],
+    [{ 'soil.surface': ['crackd'] }, 'FACT_CHOICE_UNKNOWN', '/soil.surface/0', 'cracked'],
     [{ 'field.country': 'gb-eng' }, 'FACT_CHOICE_UNKNOWN', '/field.country', 'GB-ENG'],
     [{ 'field.country': 'GB-LND' }, 'FACT_CHOICE_UNKNOWN', '/field.country', 'GB-ENG'],
     [{ 'field.country': 'XX' }, 'FACT_CHOICE_UNKNOWN', '/field.country', undefined],

@@ -7,6 +7,10 @@ export const commandErrors = {
   OPTION_VALUE: { says: 'An option has no value, or one that it cannot take.', next: 'See --help of the command.' },
   FILE_UNREADABLE: { says: 'A file could not be read.', next: 'Check that it is there and may be read.' },
   FILE_NOT_JSON: { says: 'A file is not JSON.', next: 'Mend the place named.' },
+  FILE_KEY_REPEATED: {
+    says: 'A file gives one key twice.',
+    next: 'Leave out the one that is not right.',
+  },
   PACK_UNKNOWN: { says: 'There is no treatment pack of this name.', next: 'Name a folder under rules/, or a path.' },
   MOMENT_UNREADABLE: {
     says: 'The moment could not be read.',

@@ -1,7 +1,7 @@
 import { nearestName } from '../../errors/nearest.ts';
 import type { Reading } from '../types.ts';
 import { cameAs, type GivenFact, refuse } from './given.ts';
-import { membersOf } from './value-object.ts';
+import { memberStep, membersOf } from './value-object.ts';
 
 /** Yes and no may also stand as true and false where a fact has just these two choices. */
 function asChoice(given: unknown, choices: readonly string[]): unknown {
@@ -30,10 +30,12 @@ export function oneChoice(fact: GivenFact, given: unknown, choices: readonly str
 export function parseChoice(fact: GivenFact): Reading {
   const { value } = membersOf(fact, []);
   const choices = fact.definition.choices ?? [];
-  if (!Array.isArray(value)) return { type: 'choice', possible: [oneChoice(fact, value, choices)] };
+  if (!Array.isArray(value)) {
+    return { type: 'choice', possible: [oneChoice(fact, value, choices, memberStep(fact, 'value'))] };
+  }
   if (value.length === 0) {
     throw refuse(fact, 'FACT_WRONG_TYPE', { expected: `at least one of ${choices.join(', ')}`, came: '[]' });
   }
-  const named = new Set(value.map((given, index) => oneChoice(fact, given, choices, String(index))));
+  const named = new Set(value.map((given, index) => oneChoice(fact, given, choices, memberStep(fact, 'value', index))));
   return { type: 'choice', possible: choices.filter((choice) => named.has(choice)) };
 }

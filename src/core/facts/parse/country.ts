@@ -2,7 +2,7 @@ import { nearestName } from '../../errors/nearest.ts';
 import { countryCodes, isCountryCode, nationCodes } from '../country-codes.ts';
 import type { Reading } from '../types.ts';
 import { cameAs, type GivenFact, refuse } from './given.ts';
-import { membersOf } from './value-object.ts';
+import { memberStep, membersOf } from './value-object.ts';
 
 const expected = `${nationCodes.join(', ')} (ISO 3166-2), or another country's ISO 3166-1 alpha-2 code in capitals`;
 
@@ -17,9 +17,10 @@ function oneCode(fact: GivenFact, given: unknown, within?: string): string {
 /** Reads a country fact: a code, or a list of which one is true. GB (or UK) is taken; it settles no nation. */
 export function parseCountry(fact: GivenFact): Reading {
   const { value } = membersOf(fact, []);
-  if (!Array.isArray(value)) return { type: 'choice', possible: [oneCode(fact, value)] };
+  if (!Array.isArray(value)) return { type: 'choice', possible: [oneCode(fact, value, memberStep(fact, 'value'))] };
   if (value.length === 0) throw refuse(fact, 'FACT_WRONG_TYPE', { expected, came: '[]' });
-  return { type: 'choice', possible: [...new Set(value.map((given, index) => oneCode(fact, given, String(index))))] };
+  const named = value.map((given, index) => oneCode(fact, given, memberStep(fact, 'value', index)));
+  return { type: 'choice', possible: [...new Set(named)] };
 }
 
 /** Two letters are near to too many codes to guess: only their capitals are tried. */

@@ -16,10 +16,26 @@ export interface GivenFact {
 /** Turns one given value into a reading, or throws a coded error naming fact and place. */
 export type ReadingParser = (fact: GivenFact) => Reading;
 
-/** What came, as text, cut to 80 characters. */
+/** What came, as text, cut to 80 characters; a list or object nested too deep to write out is named as such. */
 export function cameAs(value: unknown): string {
-  const text = typeof value === 'number' ? String(value) : (JSON.stringify(value) ?? String(value));
+  return cut(typeof value === 'number' ? String(value) : jsonOf(value));
+}
+
+/** A key as it came, cut to 80 characters, letters that steer a terminal written as JSON escapes. */
+export function keyAs(key: string): string {
+  return cut(JSON.stringify(key).slice(1, -1));
+}
+
+function cut(text: string): string {
   return text.length > 80 ? `${text.slice(0, 77)}...` : text;
+}
+
+function jsonOf(value: unknown): string {
+  try {
+    return JSON.stringify(value) ?? String(value);
+  } catch {
+    return Array.isArray(value) ? 'a list nested too deep' : 'an object nested too deep';
+  }
 }
 
 /** A coded error about a given value; `within` is a further step of the pointer, for example `low`. */

@@ -8,7 +8,7 @@ import type { FactType, Reading } from '../types.ts';
 import { parseChoice } from './choice.ts';
 import { parseCountry } from './country.ts';
 import { parseDate } from './date.ts';
-import { cameAs, isJsonObject, pointerStep, type ReadingParser } from './given.ts';
+import { cameAs, isJsonObject, keyAs, pointerStep, type ReadingParser } from './given.ts';
 import { parseNumber } from './number.ts';
 import { parseSigns } from './signs.ts';
 
@@ -60,12 +60,12 @@ function readingsOf(json: unknown): (readonly [FactId, Reading])[] {
 
 function checkId(key: string): FactId {
   if (isFactId(key)) return key;
-  const nearest = nearestName(key, factIds);
+  const nearest = key.length > 80 ? undefined : nearestName(key, factIds);
   throw codedError('FACT_UNKNOWN_ID', {
     expected: 'the id of a fact',
     came: cameAs(key),
-    fact: key,
-    pointer: pointerStep(key),
+    fact: keyAs(key),
+    pointer: pointerStep(keyAs(key)),
     ...(nearest === undefined ? {} : { nearest }),
   });
 }

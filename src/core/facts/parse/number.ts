@@ -1,7 +1,7 @@
 import { checkRange } from '../plausible.ts';
 import type { Reading } from '../types.ts';
 import { cameAs, type GivenFact, refuse } from './given.ts';
-import { membersOf } from './value-object.ts';
+import { memberStep, membersOf } from './value-object.ts';
 
 function finiteNumber(fact: GivenFact, value: unknown, within?: string): number {
   if (typeof value === 'number' && Number.isFinite(value)) return value === 0 ? 0 : value;
@@ -12,7 +12,7 @@ function finiteNumber(fact: GivenFact, value: unknown, within?: string): number 
 /** Reads a number fact: a finite JSON number, or value with low and high around it. Text is never taken as a number. */
 export function parseNumber(fact: GivenFact): Reading {
   const members = membersOf(fact, ['low', 'high']);
-  const plain = members === fact.given ? 'value' : undefined;
+  const plain = memberStep(fact, 'value');
   const value = finiteNumber(fact, members['value'], plain);
   const low = 'low' in members ? { low: finiteNumber(fact, members['low'], 'low') } : {};
   const high = 'high' in members ? { high: finiteNumber(fact, members['high'], 'high') } : {};

@@ -1,10 +1,15 @@
 import type { Reading } from '../types.ts';
 import { oneChoice } from './choice.ts';
 import type { GivenFact } from './given.ts';
-import { membersOf } from './value-object.ts';
+import { memberStep, membersOf } from './value-object.ts';
 
-function listOf(value: unknown): readonly unknown[] {
-  return Array.isArray(value) ? value : [value];
+type Listed = readonly (readonly [given: unknown, step: string | undefined])[];
+
+function listOf(fact: GivenFact, members: Readonly<Record<string, unknown>>, member: string): Listed {
+  const value = members[member];
+  if (value === undefined) return [];
+  if (!Array.isArray(value)) return [[value, memberStep(fact, member)]];
+  return value.map((given, index) => [given, memberStep(fact, member, index)]);
 }
 
 /**
@@ -15,7 +20,7 @@ export function parseSigns(fact: GivenFact): Reading {
   const choices = fact.definition.choices ?? [];
   const members = membersOf(fact, ['possible']);
   const named = (member: string) =>
-    new Set(listOf(members[member] ?? []).map((given) => oneChoice(fact, given, choices, member)));
+    new Set(listOf(fact, members, member).map(([given, step]) => oneChoice(fact, given, choices, step)));
   const present = choices.filter((sign) => named('value').has(sign));
   if (members['possible'] === undefined) return { type: 'signs', present, absent: [], complete: true };
   const possible = named('possible');

@@ -22,3 +22,9 @@ export function membersOf(fact: GivenFact, further: readonly string[]): Readonly
   }
   return fact.given;
 }
+
+/** The steps of a JSON Pointer from a fact to a member of its value, or to one of a list; undefined for the plain value itself. */
+export function memberStep(fact: GivenFact, member: string, index?: number): string | undefined {
+  const steps = [...(isJsonObject(fact.given) ? [member] : []), ...(index === undefined ? [] : [String(index)])];
+  return steps.length === 0 ? undefined : steps.join('/');
+}
