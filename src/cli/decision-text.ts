@@ -3,8 +3,10 @@ import { factDefinition } from '../core/facts/registry/index.ts';
 import type { Pack } from '../core/rules/pack-types.ts';
 import { catalogueOf } from '../core/words/catalogue.ts';
 import { describeForecast, describePack, describeValidUntil } from '../core/words/forecast.ts';
+import { jobsOf, liftBeside } from '../core/words/jobs.ts';
 import { describeAuthority } from '../core/words/labels.ts';
 import { secondsOf } from '../core/words/times.ts';
+import { capital } from '../core/words/units.ts';
 
 /** A whole answer as a person reads it in a terminal: verdict first, then reasons, advice, dose, cautions, sources. */
 export function decisionText(decision: Decision, pack: Pick<Pack, 'zone'>): string {
@@ -15,10 +17,11 @@ export function decisionText(decision: Decision, pack: Pick<Pack, 'zone'>): stri
     decision.headline,
     decision.why,
     '',
-    ...section('Reasons', decision.reasons.map(reasonLine)),
-    ...section('Advice', decision.advice.map(reasonLine)),
+    ...section('Reasons', reasonLines(decision)),
+    ...section('To do', jobsOf(decision.reasons)),
+    ...section('Advice', decision.advice.map(adviceLine)),
     ...section('What could still change this', missing),
-    ...section('Dose', [decision.doseText]),
+    ...section('Dose', decision.verdict === 'do-not-spray' ? [] : [decision.doseText]),
     ...section(
       'Cautions',
       decision.cautions.map(({ text }) => text),
@@ -30,11 +33,27 @@ export function decisionText(decision: Decision, pack: Pick<Pack, 'zone'>): stri
   ].join('\n');
 }
 
-/** One reason in a line or two: sentence, how far from the limit, what lifts it, who says so. */
-export function reasonLine({ text, marginText, lift, outcome, authority }: WordedReason): string {
-  const margin = marginText === null ? '' : ` (${marginText})`;
-  const lifts = outcome === 'met' && lift ? ` ${lift}` : '';
-  return `${text}${margin}${lifts} [${describeAuthority(authority, catalogueOf('en'))}]`;
+/**
+ * The reasons that are met, each in a line or two: what it is, its sentence where the why has not said it, how far from the
+ * limit, what lifts it, who says so.
+ */
+export function reasonLines({ reasons, why }: Pick<Decision, 'reasons' | 'why'>): string[] {
+  const met = reasons.filter(({ outcome }) => outcome === 'met');
+  return met.map((reason) => {
+    const margin = reason.marginText === null ? [] : [`${capital(reason.marginText)}.`];
+    const text = why.includes(reason.text) ? [] : [reason.text];
+    const lift = liftBeside(reason, reasons);
+    return [`${reason.title}.`, ...text, ...margin, ...(lift === null ? [] : [lift]), whoSays(reason)].join(' ');
+  });
+}
+
+/** An advice in a line: its sentence and who says so. */
+export function adviceLine(advice: WordedReason): string {
+  return `${advice.text} ${whoSays(advice)}`;
+}
+
+function whoSays({ authority }: WordedReason): string {
+  return `[${describeAuthority(authority, catalogueOf('en'))}]`;
 }
 
 function section(title: string, lines: readonly string[]): string[] {

@@ -22,7 +22,7 @@ export const hollinBankFarm: readonly DemoField[] = [
   field({
     id: 'mill-piece',
     name: 'Mill Piece',
-    note: 'Invented. Clay loam, gentle slope, far from water; a still, mild morning.',
+    note: 'Clay loam, gentle slope, far from water; a still, mild morning.',
     inventedNow: novemberHour(12, 10),
     season: {
       'field.areaHa': 8.4,
@@ -38,7 +38,7 @@ export const hollinBankFarm: readonly DemoField[] = [
   field({
     id: 'long-ing',
     name: 'Long Ing',
-    note: 'Invented. Drained clay beside a ditch, inside a protected water area.',
+    note: 'Drained clay beside a ditch, inside a protected water area.',
     inventedNow: novemberHour(24, 11),
     season: {
       'field.areaHa': 5.2,
@@ -55,7 +55,7 @@ export const hollinBankFarm: readonly DemoField[] = [
   field({
     id: 'top-brow',
     name: 'Top Brow',
-    note: 'Invented. Sandy loam, heavy black-grass; rain is on its way.',
+    note: 'Sandy loam, heavy black-grass; rain is on its way.',
     inventedNow: novemberHour(18, 10, 30),
     season: {
       'field.areaHa': 11.7,

@@ -46,7 +46,7 @@ describe('loamward ask', () => {
     const text = await ask(['mill']);
     expect(text).toContain('Which field?');
     expect(text).toContain('1) Mill Piece (invented)');
-    expect(text).toContain('Field: Mill Piece (invented)');
+    expect(text).toContain('Mill Piece, an invented field on');
   });
 
   test('asks again where the choice is no field', async () => {

@@ -2,9 +2,10 @@ import type { ConversationView, VerdictView } from '../../src/core/dialogue/view
 
 /** A view of an invented conversation in which nothing was said yet. */
 export const emptyView: ConversationView = {
-  field: { id: 'mill-piece', name: 'Mill Piece', invented: true, note: 'Invented.' },
+  field: { id: 'mill-piece', name: 'Mill Piece', invented: true, note: 'A note.' },
   packTitle: 'A pack',
   entries: [],
+  earlier: 0,
   question: null,
   verdict: null,
   said: [],

@@ -2,9 +2,9 @@ import type { VerdictView } from '../../src/core/dialogue/view-types.ts';
 import { pageWords } from '../words.ts';
 import { Fold } from './fold.tsx';
 
-/** What a person can do or find out; folded where the answer is no for now whatever comes of it. */
-export function JobList({ verdict: { verdict, jobs } }: { readonly verdict: VerdictView }) {
-  if (jobs.length === 0) return null;
+/** The jobs that only a person can do; folded where the answer is no for now whatever comes of it. What to find out stands in the reasons. */
+export function JobList({ verdict: { verdict, jobs, reasons } }: { readonly verdict: VerdictView }) {
+  if (jobs.length === 0 || reasons.every(({ outcome }) => outcome === 'unknown')) return null;
   const words = pageWords.verdict;
   const list = (
     <ul class="jobs">

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { ConversationView, Entry } from '../../src/core/dialogue/view-types.ts';
 import { pageWords } from '../words.ts';
+import { Fold } from './fold.tsx';
 import { LogLine } from './log-line.tsx';
 
 /** Lines shown before the rest is asked for. */
@@ -16,12 +17,21 @@ export function Log({ view, onUndo }: LogProps) {
   const [isWhole, setWhole] = useState(false);
   const open = view.question && view.entries.findLast(({ kind }) => kind === 'question');
   const standing = view.verdict && view.entries.findLast(({ kind }) => kind === 'verdict');
-  const entries = view.entries.filter(
-    (entry) => entry !== standing && !(entry === open && entry.kind === 'question' && isOpen(entry.text, view)),
-  );
+  const entries = view.entries
+    .slice(view.earlier)
+    .filter(
+      (entry) => entry !== standing && !(entry === open && entry.kind === 'question' && isOpen(entry.text, view)),
+    );
   const earlier = Math.max(0, entries.length - shownLines);
   return (
     <div class="log">
+      {view.earlier > 0 && (
+        <Fold title={pageWords.putAside(view.earlier)}>
+          {view.entries.slice(0, view.earlier).map((entry) => (
+            <LogLine key={entry.id} entry={entry} canUndo={false} onUndo={onUndo} />
+          ))}
+        </Fold>
+      )}
       {earlier > 0 && (
         <button type="button" class="button is-quiet" aria-expanded={isWhole} onClick={() => setWhole(!isWhole)}>
           {isWhole ? pageWords.fewer : pageWords.earlier(earlier)}
@@ -40,7 +50,7 @@ function isOpen(text: string, { question }: ConversationView): boolean {
   return question !== null && text.includes(question.ask);
 }
 
-/** True where what was understood still counts; not of a conversation that was put aside, nor where it was corrected since. */
+/** True where what was understood still counts; not where it was corrected since. */
 function counts(entry: Entry, { said }: ConversationView): boolean {
   return entry.kind === 'understood' && !entry.undone && said.some(({ undo }) => undo === entry.undo);
 }

@@ -41,7 +41,7 @@ export function VerdictCard({ verdict, isOld, onRequest }: VerdictCardProps) {
           {words.lookAgain}
         </button>
       )}
-      <ReasonList title={words.reasons[verdict.verdict]} reasons={verdict.reasons} />
+      <ReasonList title={words.reasons[verdict.verdict]} reasons={verdict.reasons} why={verdict.why} />
       <JobList verdict={verdict} />
       <ReasonList title={words.advice} reasons={verdict.advice} />
       {verdict.verdict !== 'do-not-spray' && <Dose verdict={verdict} onRequest={onRequest} />}

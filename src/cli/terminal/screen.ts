@@ -26,10 +26,16 @@ export function createScreen(io: Io, silent: boolean): Screen {
     show: (view) => {
       const fresh = view?.entries.filter(({ id }) => !shown.has(id)) ?? [];
       for (const { id } of fresh) shown.add(id);
-      say(fresh.flatMap(entryLines));
+      const first = view?.entries[view.earlier]?.id;
+      say(fresh.flatMap((entry) => [...(entry.id === first ? opening(view) : []), ...entryLines(entry)]));
       const open = view?.question ?? null;
       if (open) say(open.id === question ? questionAgain(open) : questionLines(open));
       question = open?.id ?? null;
     },
   };
+}
+
+/** Parts a new conversation from one that was put aside. */
+function opening(view: ConversationView | null): string[] {
+  return (view?.earlier ?? 0) > 0 ? ['', '-'.repeat(60), ''] : [];
 }

@@ -1,5 +1,7 @@
 import type { Entry, QuestionView, VerdictView } from '../../core/dialogue/view-types.ts';
-import { reasonLine } from '../decision-text.ts';
+import { catalogueOf } from '../../core/words/catalogue.ts';
+import { notJudged } from '../../core/words/jobs.ts';
+import { adviceLine, reasonLines } from '../decision-text.ts';
 
 /** Letter of the choice at an index: a, b, c. */
 export function choiceLetter(index: number): string {
@@ -33,23 +35,32 @@ export function questionAgain(question: QuestionView): string[] {
 
 /** A verdict: sentence, why, what is met with margin and what lifts it, jobs, dose, cautions, sources. */
 export function verdictLines(verdict: VerdictView): string[] {
-  const met = verdict.reasons.filter(({ outcome }) => outcome === 'met');
+  const open = notJudged(verdict.reasons, catalogueOf('en'));
   const cautions = cautionLines(verdict);
   return [
     '',
     verdict.headline.toUpperCase(),
     verdict.why,
     ...(verdict.change ? [verdict.change] : []),
-    ...titled('Reasons', met.map(reasonLine)),
+    ...titled('Reasons', reasonLines(verdict)),
     ...titled('To do', verdict.jobs),
-    ...titled('Advice', verdict.advice.map(reasonLine)),
-    ...titled('Dose', [verdict.doseText]),
+    ...titled('Advice', verdict.advice.map(adviceLine)),
+    ...titled('Dose', verdict.verdict === 'do-not-spray' ? [] : [verdict.doseText]),
+    ...(open === null ? [] : [open]),
     ...(verdict.verdict === 'spray-today' ? cautions : []),
     verdict.forecastText,
     ...(verdict.validUntilText ? [verdict.validUntilText] : []),
     verdict.packText,
-    'Type "trace" for every rule, "cautions" for the cautions.',
+    nextWords(verdict),
   ];
+}
+
+/** What may be typed at an answer. */
+function nextWords({ canCheckRest, doseNeeds }: VerdictView): string {
+  const rest = canCheckRest ? ['"check the rest" to go on with the questions'] : [];
+  const dose = doseNeeds ? ['"dose" to work it out'] : [];
+  const all = [...rest, ...dose, '"trace" for every rule', '"cautions" for the cautions', '"look again" later on'];
+  return `Type ${all.join(', ')}.`;
 }
 
 /** The cautions that always hold. */

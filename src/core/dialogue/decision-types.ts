@@ -11,7 +11,7 @@ export interface WordedReason extends Reason {
   /** What lifts it and what to do or watch for; null for advice. */
   readonly lift: string | null;
   readonly margins: readonly Margin[];
-  /** How far from the limit, in words; null where no comparison decides. */
+  /** How far from the limit, in words; null where no comparison decides, and for advice. */
   readonly marginText: string | null;
 }
 

@@ -24,10 +24,10 @@ const sayings: { readonly [K in Spoken]: Say<K> } = {
   hello: ({ field }, state, { pack, words }) => {
     const day = state.started?.shiftSeconds ? localDate(momentOf(state, state.started), pack.zone) : null;
     return [
-      words.dialogue.hello(inLanguage(pack.title, words.language)),
-      field ? words.dialogue.field(field.name, field.invented) : words.dialogue.noField,
+      `${inLanguage(pack.title, words.language)}.`,
+      ...(field ? [words.dialogue.field(field.name, field.invented, day && showDay(day, words))] : []),
       ...(field?.note === undefined ? [] : [field.note]),
-      ...(day === null ? [] : [words.dialogue.inventedDay(showDay(day, words))]),
+      words.dialogue.hello,
     ].join(' ');
   },
   'not-understood': ({ pieces }, _, { words }) =>
@@ -63,6 +63,7 @@ const sayings: { readonly [K in Spoken]: Say<K> } = {
     words.dialogue.clamped(showTime((at + (state.started?.shiftSeconds ?? 0)) as typeof at, pack.zone, now, words)),
   forecast: ({ fetchedAt, attribution }, _, { pack, now, words }) =>
     words.dialogue.forecastCame(showTime(fetchedAt, pack.zone, now, words), attribution),
+  'past-verdict': ({ headline }, _, { words }) => words.dialogue.earlierVerdict(headline),
   dose: ({ decision }, _, { words }) => {
     if (decision?.verdict === 'do-not-spray') return words.dialogue.doseNone;
     return decision && !('needs' in decision.dose) ? decision.doseText : words.dialogue.doseAsked;

@@ -43,6 +43,7 @@ export type NoteBody =
   | { readonly kind: 'forecast'; readonly fetchedAt: EpochSeconds; readonly attribution: string }
   | { readonly kind: 'dose'; readonly decision: Pick<Decision, 'verdict' | 'dose' | 'doseText'> | null }
   | { readonly kind: 'verdict'; readonly index: number }
+  | { readonly kind: 'past-verdict'; readonly headline: string }
   | { readonly kind: PlainNote };
 
 /** Notes that need no data. */

@@ -39,16 +39,10 @@ function entryOf(note: Note, id: string, state: State, context: ViewContext): En
     case 'error':
       return { kind: 'error', id, error: note.error, text: errorText(note.error, words) };
     case 'verdict':
-      return verdictEntry(note.index, id, state, context);
+      return { kind: 'verdict', id, verdict: verdictView(state.verdicts[note.index]!, state, context, null) };
     default:
       return { kind: 'said', id, text: noteText(note, state, context) };
   }
-}
-
-function verdictEntry(index: number, id: string, state: State, context: ViewContext): Entry {
-  const given = state.verdicts[index];
-  if (!given) return { kind: 'said', id, text: context.words.dialogue.earlierVerdict };
-  return { kind: 'verdict', id, verdict: verdictView(given, state, context, null) };
 }
 
 /** Readings as said back; those that only stand for the words of a button are said by its words. */

@@ -96,6 +96,7 @@ export interface VerdictView {
   /** ISO instants UTC. */
   readonly at: string;
   readonly validUntil: string | null;
+  /** Until when it stands; null for what is no spray today. */
   readonly validUntilText: string | null;
   /** True where questions are left that were not asked because the answer is already sure. */
   readonly canCheckRest: boolean;
@@ -115,6 +116,8 @@ export interface ConversationView {
   } | null;
   readonly packTitle: string;
   readonly entries: readonly Entry[];
+  /** How many of the entries, from the oldest, belong to conversations that were put aside. */
+  readonly earlier: number;
   readonly question: QuestionView | null;
   /** The verdict that stands; null before the first and after something said makes it stale. */
   readonly verdict: VerdictView | null;

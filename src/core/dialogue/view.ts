@@ -36,6 +36,10 @@ export function viewOf({ state, events }: Conversation, { pack, now, language = 
     field: field && { id: field.id, name: field.name, invented: field.invented, note: field.note ?? null },
     packTitle: inLanguage(pack.title, language),
     entries: [...entriesOf(state, context), ...withdrawal(last, context)],
+    earlier: Math.max(
+      0,
+      state.notes.findLastIndex(({ kind }) => kind === 'hello'),
+    ),
     question: open && questionView(open, state, context),
     verdict: last?.is === 'standing' ? verdictView(last.given, state, context, { canCheckRest }) : null,
     said: saidViews(state, context),

@@ -30,7 +30,8 @@ export function wordReason(reason: Reason, { pack, rule, parameters, language }:
     text: fill((reason.outcome === 'unknown' ? text?.unknown : text?.met) ?? ''),
     lift: text?.lift === undefined ? null : fill(text.lift),
     margins: rule?.margins ?? [],
-    marginText: rule ? describeRuleMargin(rule, reason.margin, factDefinition, words) : null,
+    marginText:
+      rule && reason.effect !== 'advise' ? describeRuleMargin(rule, reason.margin, factDefinition, words) : null,
   };
 }
 

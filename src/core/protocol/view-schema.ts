@@ -119,6 +119,7 @@ export const viewSchema: z.ZodType<ConversationView> = z.strictObject({
   field: z.strictObject({ id: text, name: text, invented: z.boolean(), note: textOrNull }).nullable(),
   packTitle: text,
   entries: z.array(entry),
+  earlier: z.int().min(0),
   question: question.nullable(),
   verdict: verdictView.nullable(),
   said: z.array(z.strictObject({ fact: text, label: text, value: text, from: text, undo: textOrNull })),

@@ -25,7 +25,10 @@ export function fillText(template: string, values: Readonly<Record<string, strin
   return template.replaceAll(/\{([^{}]*)\}/g, (whole, name: string) => values[name] ?? whole);
 }
 
-/** Fills a rule's sentence with the values that it read and its limits, each with its unit. */
+/**
+ * Fills a rule's sentence with the values that it read and its limits, each with its unit. A part in double square brackets is
+ * left out where a value in it is not known, or is a forecast told in words ("10 mm or more"), which gives no number.
+ */
 export function fillRuleText(
   template: string,
   rule: RuleTrace,
@@ -35,6 +38,8 @@ export function fillRuleText(
 ): string {
   const values: Record<string, string> = {};
   const comparisons = comparisonsIn(rule.condition);
+  const isNumber = (name: string) =>
+    comparisons.every(({ fact, value }) => fact !== name || (value.known && value.source !== 'told'));
   for (const { fact, value } of comparisons) {
     const limits = comparisons.filter((one) => one.fact === fact).flatMap(limitNumbers);
     values[fact satisfies FactId] = describeValue(definitionOf(fact), value, words, limits);
@@ -43,7 +48,10 @@ export function fillRuleText(
     const parameter = parameters.get(id);
     if (parameter) values[id] = describeParameter(parameter, words);
   }
-  return fillText(template, values);
+  const whole = template.replaceAll(/\[\[(.*?)\]\]/g, (_, part: string) =>
+    [...part.matchAll(/\{([^{}]*)\}/g)].every(([, name = '']) => isNumber(name)) ? part : '',
+  );
+  return fillText(whole, values);
 }
 
 function limitNumbers({ limit }: ReturnType<typeof comparisonsIn>[number]): number[] {

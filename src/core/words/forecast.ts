@@ -23,8 +23,7 @@ export function describeForecast(
     showTime(secondsOf(forecast.reachesTo), zone, now, words),
   );
   const cell = forecast.distanceKm >= 0.1 ? [words.forecast.cell(forecast.distanceKm.toFixed(1))] : [];
-  const invented = forecast.invented ? [words.forecast.invented] : [];
-  return [used, ...cell, ...invented, forecast.attribution].join(' ');
+  return [used, ...cell, forecast.attribution].join(' ');
 }
 
 /** Until when an answer stands, in the field's zone. `validUntil` is an ISO instant UTC, null where nothing ages. */

@@ -3,15 +3,30 @@ import type { Catalogue } from './catalogue.ts';
 import { lowerFirst } from './units.ts';
 
 /**
- * What a person can do about a verdict, as sentences without repeats: the jobs that lift a hold; then, where nothing certain
- * stands in the way, what to find out, each with how; past a certain hold what is still unknown, by name alone; past a stop none.
+ * What a person can do about a verdict, as sentences without repeats: the jobs that lift a hold; where nothing certain stands in
+ * the way, what to find out, each with how. None where a stop holds for the whole season: no job would change it.
  */
-export function jobsOf(reasons: readonly WordedReason[], words: Catalogue): string[] {
+export function jobsOf(reasons: readonly WordedReason[]): string[] {
+  if (isOverForSeason(reasons)) return [];
+  const met = reasons.filter(({ outcome }) => outcome === 'met');
+  const jobs = met.filter(({ lifts }) => lifts === 'person').map(({ lift, text }) => lift ?? text);
+  return [...new Set(met.length > 0 ? jobs : reasons.map(({ text }) => text))];
+}
+
+/** What was left open because a certain hold settles the answer, by name; null where there is none, and past a stop. */
+export function notJudged(reasons: readonly WordedReason[], words: Catalogue): string | null {
   const met = reasons.filter(({ outcome }) => outcome === 'met');
   const unknown = reasons.filter(({ outcome }) => outcome === 'unknown');
-  const jobs = met.filter(({ lifts }) => lifts === 'person').map(({ lift, text }) => lift ?? text);
-  if (met.length === 0) return [...new Set(unknown.map(({ text }) => text))];
-  if (unknown.length === 0 || met.some(({ effect }) => effect === 'stop')) return [...new Set(jobs)];
-  const titles = unknown.map(({ title }) => lowerFirst(title));
-  return [...new Set(jobs), words.verdict.stillUnknown(titles.join('; '))];
+  if (met.length === 0 || unknown.length === 0 || met.some(({ effect }) => effect === 'stop')) return null;
+  return words.verdict.stillUnknown(unknown.map(({ title }) => lowerFirst(title)).join('; '));
+}
+
+/** What lifts a reason, where saying it beside the reason helps: not what the jobs say, nor what a season's stop makes idle. */
+export function liftBeside(reason: WordedReason, reasons: readonly WordedReason[]): string | null {
+  if (reason.outcome !== 'met' || reason.lifts === 'person') return null;
+  return isOverForSeason(reasons) && reason.lifts !== 'season' ? null : reason.lift;
+}
+
+function isOverForSeason(reasons: readonly WordedReason[]): boolean {
+  return reasons.some(({ effect, lifts, outcome }) => effect === 'stop' && lifts === 'season' && outcome === 'met');
 }

@@ -13,14 +13,14 @@ export function comparisonsIn(trace: ConditionTrace): ComparisonTrace[] {
   return trace.members.flatMap(comparisonsIn);
 }
 
-/** How far one value is from its limit: "0.4 C too warm", "1.2 km/h room left", "12 days to go"; null without a margin. */
+/** How far one value is from its limit: "0.4 C too warm", "1.2 km/h room left", "12 days to go"; null without a margin, or for a forecast told in words. */
 export function describeMargin(
   comparison: ComparisonTrace,
   definitionOf: DefinitionOf,
   words: Catalogue,
 ): string | null {
   const { margin, value, outcome } = comparison;
-  if (margin === null || !value.known) return null;
+  if (margin === null || !value.known || value.source === 'told') return null;
   if (value.type === 'date') return describeDays(margin, words);
   if (value.type !== 'number' || typeof margin.limit !== 'number') return null;
   const definition = definitionOf(comparison.fact);

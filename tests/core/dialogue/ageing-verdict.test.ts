@@ -66,7 +66,7 @@ describe('a spray-today that was given', () => {
     const view = viewOf(conversation, { pack, now: epochSeconds(morning - shift + 600) });
     expect(view.verdict?.verdict).toBe('spray-today');
     expect(view.now).toBe('2026-11-06T09:10:00Z');
-    expect(view.entries.map(line)[0]).toMatch(/invented day, 6 November 2026/);
+    expect(view.entries.map(line)[0]).toMatch(/invented field on 6 November 2026/);
     expect(viewOf(conversation, { pack, now: epochSeconds(morning - shift + 3600) }).verdict).toBeNull();
   });
 });

@@ -14,7 +14,7 @@ describe('what a person reads', () => {
     const read = lines(talk([started(pack, fieldLess({})), pressed('country', 'northern-ireland')], world), pack);
     expect(read).toMatchInlineSnapshot(`
       [
-        "- Propyzamide on winter oilseed rape. Answer by button or in your own words; "don't know" is an answer too. Field: Mill Piece (invented).",
+        "- Propyzamide on winter oilseed rape. Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
         "? In which country does the field lie?",
         "> Northern Ireland",
         "= Understood: field in Northern Ireland.",
@@ -30,7 +30,7 @@ describe('what a person reads', () => {
     );
     expect(lines(conversation, pack)).toMatchInlineSnapshot(`
       [
-        "- Propyzamide on winter oilseed rape. Answer by button or in your own words; "don't know" is an answer too. Field: Mill Piece (invented).",
+        "- Propyzamide on winter oilseed rape. Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
         "? Where is the field?",
         "> 11.2 C",
         "= Understood: soil at 30 cm 11.2 C.",
@@ -56,7 +56,7 @@ describe('what a person reads', () => {
     );
     expect(lines(conversation, pack)).toMatchInlineSnapshot(`
       [
-        "- Propyzamide on winter oilseed rape. Answer by button or in your own words; "don't know" is an answer too. Field: Mill Piece (invented).",
+        "- Propyzamide on winter oilseed rape. Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
         "? How warm is the soil at 30 cm?",
         "> 8.4 C",
         "= Understood: soil at 30 cm 8.4 C.",
@@ -69,7 +69,7 @@ describe('what a person reads', () => {
     const conversation = talk([without('soil.feel'), doesNotKnow('soil-feel')], world);
     expect(lines(conversation, pack)).toMatchInlineSnapshot(`
       [
-        "- Propyzamide on winter oilseed rape. Answer by button or in your own words; "don't know" is an answer too. Field: Mill Piece (invented).",
+        "- Propyzamide on winter oilseed rape. Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
         "? How does the soil feel in the hand?",
         "> I don't know.",
         "- Noted: you cannot say (feel of the soil in the hand). What is not known never counts as a go-ahead.",
@@ -92,7 +92,7 @@ describe('what a person reads', () => {
     const told = [without('soil.temperature30cmC'), said('9.2 at 30 cm', 'soil-temperature'), said('no, it was 11')];
     expect(lines(talk(told, { ...world, understand }), pack)).toMatchInlineSnapshot(`
       [
-        "- Propyzamide on winter oilseed rape. Answer by button or in your own words; "don't know" is an answer too. Field: Mill Piece (invented).",
+        "- Propyzamide on winter oilseed rape. Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
         "? How warm is the soil at 30 cm?",
         "> 9.2 at 30 cm",
         "= Understood: soil at 30 cm 9.2 C.",
@@ -110,7 +110,7 @@ describe('what a person reads', () => {
     const conversation = talk(told, { ...world, understand });
     expect(lines(conversation, pack)).toMatchInlineSnapshot(`
       [
-        "- Propyzamide on winter oilseed rape. Answer by button or in your own words; "don't know" is an answer too. Field: Mill Piece (invented).",
+        "- Propyzamide on winter oilseed rape. Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
         "? How does the soil feel in the hand?",
         "> Dry",
         "= Understood: soil feels dry.",
@@ -128,13 +128,13 @@ describe('what a person reads', () => {
     const conversation = talk([started(pack, fieldLess(home)), pressed('rain-ahead', 'wet')], world);
     expect(lines(conversation, pack)).toMatchInlineSnapshot(`
       [
-        "- Propyzamide on winter oilseed rape. Answer by button or in your own words; "don't know" is an answer too. Field: Mill Piece (invented).",
+        "- Propyzamide on winter oilseed rape. Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
         "? Is black-grass or rye-grass there?",
         "x The forecast service could not be reached. Check the connection. Tell the weather by hand in a few questions, or look again later.",
         "- Until there is a forecast, I ask for the weather.",
         "> 10 mm or more",
         "= Understood: rain in the next 48 h: 10 mm or more.",
-        "! Wait: the weather is against it for now. Look again in some hours. Heavy rain is due within 48 hours: 10 mm or more in all, or an hour of 4 mm/h or more.",
+        "! Wait: the weather is against it for now. Look again in some hours. Heavy rain is due within 48 hours. The limits are 10 mm in all and 4 mm/h in any hour.",
       ]
     `);
     expect(look(conversation, pack).said.find(({ fact }) => fact === 'rain.next48hMm')).toMatchInlineSnapshot(`
@@ -153,7 +153,7 @@ describe('what a person reads', () => {
     const conversation = talk([started(pack, fieldLess(home))], { pack, forecast: inventedForecast(morning) });
     expect(lines(conversation, pack)).toMatchInlineSnapshot(`
       [
-        "- Propyzamide on winter oilseed rape. Answer by button or in your own words; "don't know" is an answer too. Field: Mill Piece (invented).",
+        "- Propyzamide on winter oilseed rape. Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
         "? Is black-grass or rye-grass there?",
         "- Forecast fetched at 09:00. Invented weather of Hollin Bank Farm, an invented farm: not a forecast of any place.",
       ]
@@ -185,10 +185,10 @@ describe('what a person reads', () => {
     });
     expect(lines(conversation, pack)).toMatchInlineSnapshot(`
       [
-        "- Propyzamide on winter oilseed rape. Answer by button or in your own words; "don't know" is an answer too. Field: Mill Piece (invented).",
+        "- Propyzamide on winter oilseed rape. Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
         "? How does the soil feel in the hand?",
         "> why do you ask?",
-        "- Roots meet the active only in moist soil; in saturated soil it washes out. It bears on: soil saturated and soil too dry.",
+        "- Roots meet the active only in moist soil; in saturated soil it washes out. With your answer I can check for: soil saturated and soil too dry.",
         "> what have I told you?",
         "- You have told me nothing yet.",
         "> undo",
@@ -216,7 +216,7 @@ describe('what a person reads', () => {
     );
     expect(lines(whole, pack)).toMatchInlineSnapshot(`
       [
-        "- Propyzamide on winter oilseed rape. Answer by button or in your own words; "don't know" is an answer too. Field: Mill Piece (invented).",
+        "- Propyzamide on winter oilseed rape. Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
         "! Spray today: nothing that was checked speaks against it. None of the 27 reasons to stop or wait applies. Nearest to its limit: soil temperature at 30 cm, 2.4 C room left.",
         "> What is the dose?",
         "- For the dose I need two things from the label in hand.",

@@ -19,6 +19,7 @@ const emptyView: ConversationView = {
   field: null,
   packTitle: 'Pack',
   entries: [],
+  earlier: 0,
   question: null,
   verdict: null,
   said: [],

@@ -10,7 +10,7 @@ import { verdictOf } from '../../../src/core/verdict/verdict-of.ts';
 import { catalogueOf } from '../../../src/core/words/catalogue.ts';
 import { describeChange } from '../../../src/core/words/change.ts';
 import { describeParameter } from '../../../src/core/words/fill.ts';
-import { jobsOf } from '../../../src/core/words/jobs.ts';
+import { jobsOf, liftBeside, notJudged } from '../../../src/core/words/jobs.ts';
 import { describeMargins } from '../../../src/core/words/margins.ts';
 import { whyOf } from '../../../src/core/words/why.ts';
 import { shipped } from '../../cases/shipped-pack.ts';
@@ -87,6 +87,31 @@ describe('a rule in words', () => {
     `);
   });
 
+  test.each<[string, ResolvedFacts, string]>([
+    [
+      'all known',
+      { 'rain.next48hMm': number(12), 'rain.next48hMaxMmPerH': number(2) },
+      'Heavy rain is due within 48 hours: 12.0 mm in all, 2.0 mm/h at the heaviest. The limits are 10 mm in all and 4 mm/h in any hour.',
+    ],
+    [
+      'one not known',
+      { 'rain.next48hMm': number(12) },
+      'Heavy rain is due within 48 hours. The limits are 10 mm in all and 4 mm/h in any hour.',
+    ],
+    [
+      'told in words',
+      { 'rain.next48hMm': { ...number(80), source: 'told' }, 'rain.next48hMaxMmPerH': number(2) },
+      'Heavy rain is due within 48 hours. The limits are 10 mm in all and 4 mm/h in any hour.',
+    ],
+  ])('gives numbers only where there are some: %s', (_, facts, text) => {
+    expect(judged(facts).reasons.find(({ rule }) => rule === 'heavy-rain-coming')?.text).toBe(text);
+  });
+
+  test('tells no margin of a forecast told in words', () => {
+    const { reasons } = judged({ 'rain.next48hMm': { ...number(80), source: 'told' } });
+    expect(reasons.find(({ rule }) => rule === 'heavy-rain-coming')?.marginText).toBeNull();
+  });
+
   test('leaves no placeholder open, whatever is known', () => {
     const known: ResolvedFacts[] = [{}, { 'soil.temperature30cmC': number(12), date: date('2026-08-20') }];
     for (const facts of known) {
@@ -117,7 +142,7 @@ describe('why and what to do', () => {
     expect(whyOf(answer, factDefinition, words)).toMatchInlineSnapshot(
       `"Water is 12 m away; within 20 m the no-spray distance must be known and marked, and it is not. Check the label in hand. The soil at 30 cm is 11.0 C; the limit is 10 C."`,
     );
-    expect(jobsOf(answer.reasons, words)).toMatchInlineSnapshot(
+    expect([...jobsOf(answer.reasons), notJudged(answer.reasons, words)]).toMatchInlineSnapshot(
       `
       [
         "Read the no-spray distance on the label in hand, mark it from the top of the bank, then say so here.",
@@ -125,6 +150,31 @@ describe('why and what to do', () => {
       ]
     `,
     );
+  });
+
+  test('name no jobs and nothing that lifts what does not count, where a stop holds all season', () => {
+    const { reasons } = judged({
+      'field.protectedWaterArea': choice('inside'),
+      'field.waterDistanceM': number(12),
+      'field.bufferMarked': choice('no'),
+      'field.drained': choice('yes'),
+      'soil.temperature30cmC': number(11),
+    });
+    const met = reasons.filter(({ outcome }) => outcome === 'met');
+    expect([jobsOf(reasons), notJudged(reasons, words)]).toEqual([[], null]);
+    expect(met.filter((reason) => liftBeside(reason, reasons) !== null).map(({ rule }) => rule)).toEqual([
+      'water-risk-field',
+    ]);
+  });
+
+  test('say beside a reason what lifts it, unless the jobs say it', () => {
+    const { reasons } = judged({
+      'field.waterDistanceM': number(12),
+      'field.bufferMarked': choice('no'),
+      'soil.temperature30cmC': number(11),
+    });
+    const beside = reasons.filter((reason) => liftBeside(reason, reasons) !== null).map(({ rule }) => rule);
+    expect(beside).toEqual(['soil-too-warm']);
   });
 
   test('say what changed since the answer before', () => {

@@ -176,7 +176,7 @@ describe('the small print', () => {
       describePack({ id: 'p', version: '1.2.0', hash: 'ab'.repeat(32), title: 'Propyzamide' }, words),
     ]).toMatchInlineSnapshot(`
       [
-        "Forecast fetched 10:00 (2 h ago); it reaches to 23:00 on 12 November 2026. Its point lies 3.2 km from the field. This weather is invented. Invented weather.",
+        "Forecast fetched 10:00 (2 h ago); it reaches to 23:00 on 12 November 2026. Its point lies 3.2 km from the field. Invented weather.",
         "No forecast was used: the weather is as you told it.",
         "This answer stands until 12:40 at the latest. After that, look again.",
         "This answer stands until 00:00 on 7 November 2026 at the latest. After that, look again.",

@@ -59,6 +59,7 @@ export function plainDialogue(padding = 0): Dialogue<PlainState> {
           : null,
         packTitle: 'x'.repeat(padding),
         entries: events.map((event) => ({ kind: 'said', id: event.id, text: textOf(event) })),
+        earlier: 0,
         question: null,
         verdict: null,
         said: [],

@@ -16,13 +16,14 @@ export function applyStarted(state: State, event: StartedEvent): State {
     ...emptyState,
     started: event,
     observations,
-    notes: state.notes.map(pastNote),
+    notes: state.notes.map((one) => pastNote(one, state)),
     undone: state.undone,
   };
   return moveTo(note(fresh, event, { kind: 'hello', field: event.field }), event);
 }
 
-/** A verdict of a conversation that was put aside is no longer among the verdicts that notes point to. */
-function pastNote(note: Note): Note {
-  return note.kind === 'verdict' ? { ...note, index: -1 } : note;
+/** A verdict of a conversation that was put aside is no longer among the verdicts that notes point to: its sentence is kept. */
+function pastNote(note: Note, { verdicts }: State): Note {
+  if (note.kind !== 'verdict') return note;
+  return { kind: 'past-verdict', event: note.event, headline: verdicts[note.index]?.decision.headline ?? '' };
 }

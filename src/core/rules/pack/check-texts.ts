@@ -47,9 +47,10 @@ function checkPlaceholders(text: RuleText, reads: Reads, rule: Rule, place: Plac
         rule: rule.id,
       });
     }
-    if (/[{}]/.test(sentence.replaceAll(/\{[^{}]*\}/g, ''))) {
+    const outside = sentence.replaceAll(/\{[^{}]*\}/g, '').replaceAll(/\[\[[^[\]]*\]\]/g, '');
+    if (/[{}]|\[\[|\]\]/.test(outside)) {
       report('RULE_PLACEHOLDER_UNKNOWN', inside(place, key), {
-        expected: 'braces in pairs',
+        expected: 'braces in pairs, and double square brackets in pairs',
         came: show(sentence),
         rule: rule.id,
       });

@@ -1,9 +1,10 @@
 /** What the assistant says in a conversation beside questions and verdicts. */
 export const dialogueWords = {
-  hello: (title: string) => `${title}. Answer by button or in your own words; "don't know" is an answer too.`,
-  field: (name: string, invented: boolean) => (invented ? `Field: ${name} (invented).` : `Field: ${name}.`),
-  noField: 'No field chosen: what matters about the field is asked as it comes up.',
-  inventedDay: (day: string) => `This conversation is set on an invented day, ${day}.`,
+  hello: 'Choose an answer or say it in your own words; "don\'t know" is an answer too.',
+  field: (name: string, invented: boolean, day: string | null) => {
+    if (!invented) return `${name}.`;
+    return day === null ? `${name}, an invented field.` : `${name}, an invented field on ${day}.`;
+  },
   person: {
     'why-asked': 'Why do you ask?',
     'what-said': 'What have I told you?',
@@ -25,7 +26,7 @@ export const dialogueWords = {
   declined: (label: string) => `Noted: you cannot say (${label}). What is not known never counts as a go-ahead.`,
   declinedDose: (label: string) =>
     `Noted: you cannot say (${label}). The dose is told without it where that can be done.`,
-  whyAsked: (why: string, rules: string) => `${why} It bears on: ${rules}.`,
+  whyAsked: (why: string, rules: string) => `${why} With your answer I can check for: ${rules}.`,
   whyNow: 'Until this is known the answer can still change.',
   saidSoFar: (list: string) => `So far: ${list}.`,
   saidNothing: 'You have told me nothing yet.',
@@ -44,7 +45,7 @@ export const dialogueWords = {
   forecastCame: (time: string, attribution: string) => `Forecast fetched at ${time}. ${attribution}`.trim(),
   doseAsked: 'For the dose I need two things from the label in hand.',
   doseNone: 'No dose while the answer is do not spray.',
-  earlierVerdict: 'An earlier answer.',
+  earlierVerdict: (headline: string) => `The answer then: ${headline}`,
   withdrawnOld: (time: string) =>
     `"Spray today" was good until ${time} and is withdrawn: something that it rested on is too old. Look again.`,
   withdrawnStale: '"Spray today" is withdrawn: what came in since may change it.',
@@ -53,7 +54,7 @@ export const dialogueWords = {
   remarks: {} as Readonly<Record<string, (quote: string) => string>>,
   remark: (quote: string) => `Noticed, but not used: "${quote}".`,
   plain: {
-    'nothing-found': 'I found nothing to take from that. Say it in other words, or use the buttons.',
+    'nothing-found': 'I found nothing to take from that. Say it in other words, or choose an answer.',
     'nothing-to-undo': 'There is nothing to take back.',
     'nothing-to-confirm': 'There is nothing to say yes or no to just now.',
     'no-question': 'No question is open.',

@@ -4,7 +4,6 @@ export const forecastWords = {
   used: (fetched: string, age: string, reach: string) =>
     `Forecast fetched ${fetched} (${age}); it reaches to ${reach}.`,
   cell: (km: string) => `Its point lies ${km} km from the field.`,
-  invented: 'This weather is invented.',
   validUntil: (time: string) => `This answer stands until ${time} at the latest. After that, look again.`,
   doesNotAge: 'Nothing in this answer grows old today.',
   pack: (title: string, version: string, hash: string) => `Rules: ${title}, version ${version}, content ${hash}.`,

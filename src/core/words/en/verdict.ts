@@ -29,7 +29,7 @@ export const verdictWords = {
   authorities: {
     law: 'law: ask the local regulator',
     label: 'label: check the label in hand',
-    water: 'water: keeps the active out of drains, ditches and rivers',
+    water: 'protection of water',
     practice: 'common practice, no source',
   },
   safety:

@@ -1,0 +1,23 @@
+import { describe, expect, test } from 'vitest';
+import { shipped } from '../../cases/shipped-pack.ts';
+import { fieldLess, fitMorning } from './ready-field.ts';
+import { look, pressed, started, talk } from './talk.ts';
+
+const { pack } = shipped;
+const world = { pack, forecast: null };
+const without = (...facts: Parameters<typeof fieldLess>[1][]) => started(pack, fieldLess(fitMorning, ...facts));
+
+describe('starting again', () => {
+  test('a new start keeps the sentence of the answer before, and marks where it begins', () => {
+    const conversation = talk(
+      [without('soil.feel'), pressed('soil-feel', 'dry'), without('soil.feel'), pressed('soil-feel', 'moist')],
+      world,
+    );
+    const { entries, earlier } = look(conversation, pack);
+    const text = (entry: (typeof entries)[number] | undefined) =>
+      entry?.kind === 'verdict' ? entry.verdict.headline : entry?.text;
+    expect(text(entries[earlier - 1])).toBe('The answer then: Wait: it will take days, not hours.');
+    expect(text(entries[earlier])).toMatch(/^Propyzamide on winter oilseed rape\./);
+    expect(text(entries.at(-1))).toMatch(/^Spray today/);
+  });
+});
