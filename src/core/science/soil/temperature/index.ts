@@ -1,0 +1,9 @@
+export { fallThroughOf } from './fall-through.ts';
+export { soilTemperatureAt, soilTemperaturePath } from './path.ts';
+export type {
+  SoilAirDay,
+  SoilFallThrough,
+  SoilReading,
+  SoilTemperatureDay,
+  SoilTemperatureInput,
+} from './types.ts';

@@ -1,0 +1,64 @@
+import type { EpochSeconds } from '../../../units/brands.ts';
+
+/** One calendar day at the field. Days are given in order without a hole, past and ahead. */
+export interface SoilAirDay {
+  /** Noon of the day. */
+  readonly at: EpochSeconds;
+  /** The day, YYYY-MM-DD. */
+  readonly iso: string;
+  /** Mean air temperature at 2 m, C; null in a gap and beyond the forecast: climatology of the latitude stands in. */
+  readonly airC: number | null;
+  /** The forecast's own soil temperature brought to 30 cm, C; null or absent where it has none. */
+  readonly layerC?: number | null;
+}
+
+/** One reading of a thermometer in the soil. */
+export interface SoilReading {
+  readonly at: EpochSeconds;
+  /** -20 to 45 C; anything else is left out and named. */
+  readonly valueC: number;
+  /** Standard error of the reading and its spot, C; at least 0.05 is taken. */
+  readonly sdC: number;
+  /** Depth, 0.05 to 1 m; 0.3 where absent. Another depth widens the band. */
+  readonly depthM?: number;
+}
+
+/** What a soil's temperature is worked out from. */
+export interface SoilTemperatureInput {
+  /** From the oldest day known to the last day asked for, at least 1 and at most 800. */
+  readonly days: readonly SoilAirDay[];
+  /** In any order; of this field. None gives climatology and air alone, with a wide band. */
+  readonly readings: readonly SoilReading[];
+  /** The moment of asking: air of later days is a forecast and carries its error; later readings are not read. */
+  readonly at: EpochSeconds;
+  /** -90 to 90 degrees; null where not known, which widens what lies beyond the forecast. */
+  readonly latitudeDeg: number | null;
+  /** Factor on the error of the air forecast, 1 or more, for a forecast that has aged; 0 where the future air is known. Default 1. */
+  readonly airErrorFactor?: number;
+}
+
+/** Soil temperature at 30 cm on one day (at noon): middle, standard error, and the bands that hold 80 % and 95 %. */
+export interface SoilTemperatureDay {
+  readonly at: EpochSeconds;
+  readonly iso: string;
+  readonly valueC: number;
+  readonly sdC: number;
+  readonly low80C: number;
+  readonly high80C: number;
+  readonly low95C: number;
+  readonly high95C: number;
+  /** Chance of being below the limit, 0 to 1. */
+  readonly chanceBelow: number;
+  /** No forecast of the air reaches this day: climatology stands in. */
+  readonly beyondForecast: boolean;
+}
+
+/** When the soil falls through a limit for good; days are null where later than the days looked at. */
+export interface SoilFallThrough {
+  readonly limitC: number;
+  readonly day10: string | null;
+  readonly day50: string | null;
+  readonly day90: string | null;
+  /** Chance that, once below, it warms back above within the days looked at, 0 to 1. */
+  readonly chanceOfWarmingBack: number;
+}
