@@ -122,6 +122,8 @@ export interface FactDefinition {
   readonly shownDecimals?: number;
   /** The ways in which it may come, best first. */
   readonly obtained: readonly ('asked' | 'derived' | 'forecast')[];
+  /** Why no question asks for it; absent where a pack asks for it. */
+  readonly noQuestion?: string;
   /** How long what a person said or measured stays good. */
   readonly goodFor: GoodFor;
   /** True for a fact of the field profile, asked once a season. */

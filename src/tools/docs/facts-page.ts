@@ -10,7 +10,7 @@ export function factsPage(): string {
       `\`${id}\``,
       definition.label,
       takes(definition),
-      definition.obtained.join(', then '),
+      howItComes(definition),
       goodForText(definition.goodFor, definition.forecastAt),
     ];
   });
@@ -23,8 +23,9 @@ export function factsPage(): string {
     'or *unknown* (and why). Ids are public: case files, the command line and the protocol use them.',
     '',
     'In a facts file for `loamward decide` a value is plain, or `{ "value": 9.8, "low": 9.4, "high": 10.3 }` with a band.',
-    'A choice may be a list: one of these; for `soil.surface` a list holds all the signs seen. A missing key or `null` is',
-    'derived where that can be done, else unknown. Yes and no may also be written `true` and `false`.',
+    'A choice may be a list: one of these; for `soil.surface` a list holds all the signs seen, and with',
+    '`{ "value": ["friable"], "possible": ["cracked"] }` those that may be there too. A missing key or `null` is derived where',
+    'that can be done, else unknown. Yes and no may also be written `true` and `false`. A key that stands twice is refused.',
     '',
     markdownTable(['Fact', 'What', 'Takes', 'How it comes', 'Stays good'], rows),
     '',
@@ -32,6 +33,11 @@ export function factsPage(): string {
     'now, eyes outrank the forecast. Lengths of time in quotes are parameters of the pack.',
     '',
   ].join('\n');
+}
+
+function howItComes({ obtained, noQuestion }: FactDefinition): string {
+  const ways = obtained.map((way) => (way === 'asked' && noQuestion !== undefined ? 'given' : way)).join(', then ');
+  return noQuestion === undefined ? ways : `${ways}; no question asks for it: ${noQuestion}`;
 }
 
 function takes(definition: FactDefinition): string {

@@ -2,7 +2,14 @@ import type { FactDefinition } from '../types.ts';
 
 /** When and where: the day and the field's place. */
 export const placeFacts = {
-  date: { label: 'date', type: 'date', unit: null, obtained: ['derived'], goodFor: { kind: 'moment' } },
+  date: {
+    label: 'date',
+    type: 'date',
+    unit: null,
+    obtained: ['derived'],
+    noQuestion: 'it follows from the moment',
+    goodFor: { kind: 'moment' },
+  },
   'field.country': {
     label: 'country of the field',
     type: 'country',

@@ -43,6 +43,7 @@ export const soilFacts = {
     precision: 0.1,
     shownDecimals: 0,
     obtained: ['asked'],
+    noQuestion: 'it is measured, never guessed; a hand judges by the feel',
     goodFor: soilSeen,
   },
   'soil.surface': {

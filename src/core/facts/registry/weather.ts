@@ -110,6 +110,7 @@ export const weatherFacts = {
     precision: 0.01,
     shownDecimals: 1,
     obtained: ['derived'],
+    noQuestion: 'it follows from air temperature and humidity',
     goodFor: seenNow,
   },
   'air.inversionRisk': {
@@ -126,6 +127,7 @@ export const weatherFacts = {
     unit: null,
     choices: yesNo,
     obtained: ['asked', 'derived'],
+    noQuestion: 'it follows from place and moment',
     goodFor: seenNow,
   },
 } as const satisfies Record<string, FactDefinition>;
