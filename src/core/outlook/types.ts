@@ -1,5 +1,5 @@
 import type { FactId } from '../facts/registry/index.ts';
-import type { Resolved } from '../facts/types.ts';
+import type { Resolved, Unknown } from '../facts/types.ts';
 import type { Authority, Effect, Lifts } from '../rules/types.ts';
 import type { EpochSeconds } from '../units/brands.ts';
 
@@ -27,13 +27,18 @@ export interface HourOutlook {
   readonly dayBlocks: readonly HourBlock[];
   /** Facts that a person observed and that will be too old by then: look again. */
   readonly lookAgain: readonly FactId[];
-  /** Facts that could not be told for that hour and that a stop or hold reads. */
+  /** Day-lifted stops and holds met by what was observed, which must have gone by then ("clear if the cracks have closed"). */
+  readonly ifLifted: readonly HourBlock[];
+  /** Facts that could not be told for that hour and that could still block it: to be looked at or measured then. */
   readonly unknown: readonly FactId[];
   /** Chance that no hour-lifted rule blocks, 0 to 1, from bands or ensemble members; null where the forecast gives none. */
   readonly sureness: number | null;
 }
 
-/** Consecutive hours in which nothing blocks. */
+/**
+ * Consecutive hours in one state in which nothing blocks. Where clear hours turn into clear-if hours there are two windows, the
+ * first ended by `look-again`; the shortest useful length is asked of both together.
+ */
 export interface Window {
   readonly from: EpochSeconds;
   /** End of the last hour. */
@@ -44,8 +49,11 @@ export interface Window {
   readonly lookAgain: readonly FactId[];
   /** Observed blocks that must have gone by then ("clear if the cracks have closed"): day-lifted rules met now. */
   readonly ifLifted: readonly HourBlock[];
-  /** What ends it: rules of the hour after, or the end of the forecast. */
-  readonly endedBy: readonly HourBlock[] | 'forecast-ends';
+  /** Facts to be found out then, which could still block: never told, or too near a limit to tell from the forecast. */
+  readonly unknown: readonly FactId[];
+  /** What ends it: rules of the hour after, the end of the forecast, or that what was observed must be looked at again. */
+  readonly endedBy: readonly HourBlock[] | 'forecast-ends' | 'look-again';
+  /** The least of its hours' sureness. */
   readonly sureness: number | null;
 }
 
@@ -95,13 +103,21 @@ export interface NeededChange {
   readonly fact: FactId;
   readonly unit: string | null;
   readonly now: Resolved;
-  /** Limit to be reached, in the fact's unit, or the choice to be had. */
+  /** `reach`: `to` is the value, choice or ISO day to be had. `without`: `to` is the sign that must have gone. */
+  readonly how: 'reach' | 'without';
+  /** Limit to be reached, in the fact's unit; the choice or ISO day to be had; or the sign that must have gone. */
   readonly to: number | string;
-  /** In the fact's unit, positive = must rise; null for choices. */
+  /** In the fact's unit (days for a date), positive = must rise; null for choices and where nothing is known yet. */
   readonly by: number | null;
   readonly lifts: Lifts;
   /** First hour at which the forecast holds it; null where it does not. */
   readonly forecastAt: EpochSeconds | null;
+}
+
+/** The first hour ahead that something in the forecast would spoil for a spray-today. */
+export interface Spoiled {
+  readonly at: EpochSeconds;
+  readonly by: readonly HourBlock[];
 }
 
 /** All that can be said of the coming days. */
@@ -109,6 +125,8 @@ export interface Outlook {
   readonly at: EpochSeconds;
   readonly zone: string;
   readonly hours: readonly HourOutlook[];
+  /** Why no hour can be told although a forecast is there (too old, of another place); null where hours can be told. */
+  readonly untold: Unknown | null;
   readonly windows: readonly Window[];
   /** Where the forecast ends for what the rules need; null without a forecast. */
   readonly reachesTo: EpochSeconds | null;
@@ -119,4 +137,6 @@ export interface Outlook {
   readonly changes: readonly NeededChange[];
   /** The smallest set of changes that would give spray today. */
   readonly smallestSet: readonly NeededChange[];
+  /** For a spray-today: what in the forecast first spoils it; null where nothing does, and for another verdict. */
+  readonly spoiled: Spoiled | null;
 }
