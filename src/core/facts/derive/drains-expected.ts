@@ -1,7 +1,9 @@
+import { greatestSurplus } from '../../science/water/surplus.ts';
 import { epochSeconds } from '../../units/brands.ts';
 import { numberParameter } from '../../units/parameter.ts';
+import { withoutBinaryNoise } from '../../weather/banded.ts';
 import { hourSeconds } from '../../weather/series.ts';
-import { surplusAhead } from '../../weather/surplus-ahead.ts';
+import { waterHours } from '../../weather/water-hours.ts';
 import type { FactContext, FactSource, TrustedForecast } from '../context.ts';
 import type { Resolved } from '../types.ts';
 import { type Deficit, deficitOf } from './deficit.ts';
@@ -11,8 +13,8 @@ import { asChoice, derivedChoice, earliest, isSurely } from './derived.ts';
 const aheadSeconds = 7 * 24 * hourSeconds;
 
 /**
- * Whether drains will run within 7 days: no where the field has none; else whether rain less evapotranspiration since the
- * soil was seen passes its deficit by more than `drainsSurplusMm` at the end of any hour. Yes or no where that holds
+ * Whether drains will run within 7 days: no where the field has none; else whether the soil water balance since the soil
+ * was seen lets through more than `drainsSurplusMm`: rain less evapotranspiration passes its deficit by so much. Yes or no where that holds
  * throughout all bands, one of both where it straddles. Past the end of the forecast or a gap only a yes can be told.
  */
 export const deriveDrainsExpected: FactSource = (context) => {
@@ -27,23 +29,24 @@ export const deriveDrainsExpected: FactSource = (context) => {
 
 function fromBalance(context: FactContext, trusted: TrustedForecast, deficit: Deficit): Resolved {
   const { at, parameters } = context;
-  const surplus = surplusAhead(trusted.forecast, {
-    since: deficit.at,
-    at,
-    until: epochSeconds(at + aheadSeconds),
+  const known = waterHours(trusted.forecast, { since: deficit.at, at, until: epochSeconds(at + aheadSeconds) });
+  const surplus = greatestSurplus({
+    soils: deficit.soils,
+    depthM: numberParameter(parameters, 'deficitDepthM'),
+    cover: { kind: 'crop', coefficient: numberParameter(parameters, 'youngCropCoefficient') },
+    flows: known.hours,
     rainBandShare: numberParameter(parameters, 'forecastRainBandShare') * trusted.growth,
-    cropCoefficient: numberParameter(parameters, 'youngCropCoefficient'),
   });
   const limit = numberParameter(parameters, 'drainsSurplusMm');
-  const isSure = surplus.lowMm - deficit.highMm > limit;
-  const isPossible = surplus.highMm - deficit.lowMm > limit;
-  if (!isSure && !surplus.complete) {
+  const isSure = withoutBinaryNoise(surplus.lowMm) > limit;
+  const isPossible = withoutBinaryNoise(surplus.highMm) > limit;
+  if (!isSure && !known.complete) {
     return { known: false, reason: 'forecast-gap', note: 'rain and evapotranspiration are not known for 7 days' };
   }
   const fresh = epochSeconds(at + numberParameter(parameters, 'forecastFreshHours') * hourSeconds);
   const note =
     `deficit ${millimetres(deficit.lowMm)} to ${millimetres(deficit.highMm)} mm, ` +
-    `rain less evapotranspiration ${millimetres(surplus.lowMm)} to ${millimetres(surplus.highMm)} mm`;
+    `surplus in 7 days ${millimetres(surplus.lowMm)} to ${millimetres(surplus.highMm)} mm`;
   const possible = isSure ? ['yes'] : isPossible ? ['yes', 'no'] : ['no'];
   return derivedChoice(context, possible, earliest(deficit.goodUntil, fresh, trusted.oldestAt), note);
 }
