@@ -140,3 +140,15 @@ test('a forecast file of another form is refused in plain words', async () => {
   expect(error).toMatchObject({ code: 'FORECAST_FILE_UNREADABLE', came: 'nothing', pointer: '/hourly_units' });
   expect(error.expected).not.toMatch(/invalid|undefined/i);
 });
+
+test.each([
+  [{ 'crop.trueLeaves': 2.5 }, 'crop-too-small', '0.5 leaves too few'],
+  [{ 'crop.trueLeaves': 2 }, 'crop-too-small', '1 leaf too few'],
+  [{ 'soil.temperature30cmC': 10.01 }, 'soil-too-warm', '0.01 C too warm'],
+  [{ 'soil.temperature30cmC': 10.5 }, 'soil-too-warm', '0.5 C too warm'],
+  [{ 'field.waterDistanceM': 15, 'field.bufferMarked': 'no' }, 'near-water', '5 m too near'],
+  [{ 'field.waterDistanceM': 19.8, 'field.bufferMarked': 'no' }, 'near-water', '0.2 m too near'],
+])('of %j %s tells a margin as fine as its value: %s', async (facts, rule, text) => {
+  const { reasons } = JSON.parse((await decide(JSON.stringify(facts))).out) as Decision;
+  expect(reasons.find((reason) => reason.rule === rule)?.marginText).toBe(text);
+});

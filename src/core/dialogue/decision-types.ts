@@ -22,8 +22,12 @@ export interface ForecastSummary {
   /** ISO instant UTC. */
   readonly fetchedAt: string;
   readonly ageHours: number;
-  /** Last stamp with all that the rules need, ISO instant UTC. */
-  readonly reachesTo: string;
+  /** Last stamp up to which nothing that the rules need is missing, ISO instant UTC; null where this hour already lacks some. */
+  readonly reachesTo: string | null;
+  /** Why none of it was used: its age, or how far its point lies from the field; null where it was used. */
+  readonly unused: 'too-old' | 'too-far' | null;
+  /** What a reader should know about its numbers or its age, one sentence; null where there is nothing to say. */
+  readonly note: string | null;
   readonly latitude: number;
   readonly longitude: number;
   readonly distanceKm: number;

@@ -55,7 +55,7 @@ export function decisionFrom(input: DecisionInput): Decision {
     ),
     cautions: pack.cautions.map(({ id, authority, text }) => ({ id, authority, text: inLanguage(text, language) })),
     pack: { id: pack.id, version: pack.version, hash: pack.hash, title: inLanguage(pack.title, language) },
-    forecast: forecast && summariseForecast(forecast, at),
+    forecast: forecast && summariseForecast(forecast, { at, facts, parameters: compiled.parameters }),
     facts,
     at: instantText(at),
     validUntil: verdict.validUntil === null ? null : instantText(verdict.validUntil),

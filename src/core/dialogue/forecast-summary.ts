@@ -1,21 +1,43 @@
+import { type ResolvedFacts, resolvedFact } from '../facts/resolved.ts';
 import type { EpochSeconds } from '../units/brands.ts';
+import type { Parameters } from '../units/parameter.ts';
 import type { Forecast } from '../weather/forecast.ts';
 import { reachesFrom } from '../weather/quality.ts';
 import { ageHours } from '../weather/series.ts';
+import { trustIn } from '../weather/trust.ts';
 import type { ForecastSummary } from './decision-types.ts';
 import { instantText } from './moment.ts';
 
-/** Source, age and reach of a forecast at a moment. */
-export function summariseForecast(forecast: Forecast, at: EpochSeconds): ForecastSummary {
+/** What a forecast is judged by beside itself. */
+export interface ForecastUse {
+  readonly at: EpochSeconds;
+  /** For the place of the field. */
+  readonly facts: ResolvedFacts;
+  readonly parameters: Parameters;
+}
+
+/** Source, age and reach of a forecast at a moment, and whether it may be used there. */
+export function summariseForecast(forecast: Forecast, { at, facts, parameters }: ForecastUse): ForecastSummary {
   const { place, attribution, fetchedAt } = forecast;
+  const trust = trustIn(forecast, at, fieldPlace(facts), parameters);
+  const reach = reachesFrom(forecast, at);
   return {
     attribution,
     invented: forecast.invented === true,
     fetchedAt: instantText(fetchedAt),
     ageHours: Math.round(ageHours(forecast, at) * 100) / 100,
-    reachesTo: instantText(reachesFrom(forecast, at) ?? fetchedAt),
+    reachesTo: reach === null ? null : instantText(reach),
+    unused: trust.usable ? null : trust.reason === 'too-old' ? 'too-old' : 'too-far',
+    note: forecast.note ?? null,
     latitude: place.latitude,
     longitude: place.longitude,
     distanceKm: Math.round(place.distanceKm * 100) / 100,
   };
+}
+
+function fieldPlace(facts: ResolvedFacts): { readonly latitude: number; readonly longitude: number } | null {
+  const latitude = resolvedFact(facts, 'field.latitude');
+  const longitude = resolvedFact(facts, 'field.longitude');
+  const known = latitude.known && latitude.type === 'number' && longitude.known && longitude.type === 'number';
+  return known ? { latitude: latitude.value, longitude: longitude.value } : null;
 }

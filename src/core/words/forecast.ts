@@ -9,7 +9,10 @@ export interface ReadingMoment {
   readonly zone: string;
 }
 
-/** The forecast line: when it was fetched and its age, how far it reaches, its point, and the attribution. */
+/**
+ * The forecast line: when it was fetched and its age, how far it reaches or why it was not used, its
+ * point, and the attribution.
+ */
 export function describeForecast(
   forecast: ForecastSummary | null,
   { now, zone }: ReadingMoment,
@@ -17,13 +20,17 @@ export function describeForecast(
 ): string {
   if (forecast === null) return words.forecast.none;
   const fetched = secondsOf(forecast.fetchedAt);
-  const used = words.forecast.used(
-    showTime(fetched, zone, now, words),
-    showAgo(fetched, now, words),
-    showTime(secondsOf(forecast.reachesTo), zone, now, words),
-  );
+  const came = words.forecast.fetched(showTime(fetched, zone, now, words), showAgo(fetched, now, words));
+  const note = forecast.note === null || forecast.invented ? [] : [forecast.note];
   const cell = forecast.distanceKm >= 0.1 ? [words.forecast.cell(forecast.distanceKm.toFixed(1))] : [];
-  return [used, ...cell, forecast.attribution].join(' ');
+  const use = words.forecast.use(came, useOf(forecast, { now, zone }, words));
+  return [use, ...note, ...cell, forecast.attribution].join(' ');
+}
+
+function useOf({ unused, reachesTo }: ForecastSummary, { now, zone }: ReadingMoment, words: Catalogue): string {
+  if (unused !== null) return words.forecast.unused[unused];
+  if (reachesTo === null) return words.forecast.gapNow;
+  return words.forecast.reaches(showTime(secondsOf(reachesTo), zone, now, words));
 }
 
 /** Until when an answer stands, in the field's zone. `validUntil` is an ISO instant UTC, null where nothing ages. */

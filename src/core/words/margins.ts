@@ -25,8 +25,9 @@ export function describeMargin(
   if (value.type !== 'number' || typeof margin.limit !== 'number') return null;
   const definition = definitionOf(comparison.fact);
   const unit = unitSuffix(definition.unit, words);
+  const decimals = decimalsIn(showNumber(value.value, definition.shownDecimals ?? 1, [margin.limit]));
   const amount = (size: number) => {
-    const shown = showNumber(Math.abs(size), definition.shownDecimals ?? 1, [0]);
+    const shown = showNumber(Math.abs(size), decimals, [0]);
     return `${shown}${unitSuffix(definition.unit, words, shown)}`;
   };
   if (outcome === 'unknown') return words.margins.bandCrosses(`${margin.limit}${unit}`);
@@ -36,6 +37,11 @@ export function describeMargin(
   const how =
     value.value > margin.limit ? (tooHigh[comparison.fact] ?? aboveLimit) : (tooLow[comparison.fact] ?? belowLimit);
   return words.margins.over(amount(margin.margin), how);
+}
+
+/** Decimals of a number as shown: a margin is shown as finely as its value, so that value and margin meet at the limit. */
+function decimalsIn(shown: string): number {
+  return shown.split('.')[1]?.length ?? 0;
 }
 
 function describeDays({ margin }: Margin, words: Catalogue): string {

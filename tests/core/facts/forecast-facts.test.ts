@@ -57,6 +57,18 @@ describe('the forecast gives the weather now with a band', () => {
     expect(fact).toMatchObject({ low: 8 - half, high: 8 + half });
   });
 
+  test.each([
+    ['wind.boomKmh', { windSpeed10mKmh: 20 }, 5.99, 13.99],
+    ['wind.gustKmh', { windGusts10mKmh: 30 }, 8.99, 20.99],
+    ['air.relativeHumidityPercent', { relativeHumidity2mPercent: 80 }, 70, 90],
+    ['rain.nowMmPerH', { precipitationMm: 2 }, 1, 3],
+    ['rain.next48hMm', { precipitationMm: 0.1 }, 7.2, 7.2],
+    ['rain.next48hMaxMmPerH', { precipitationMm: 2 }, 3, 3],
+  ] as const)('26 h after it was fetched the band of %s, too, is twice as wide', (id, columns, low, high) => {
+    const fact = resolve(withColumns(columns, { fetchedAt: hoursAfter(at, -26) }))[id];
+    expect(fact).toMatchObject({ low, high });
+  });
+
   test('it is too old from the oldest age on, and nothing is good beyond that', () => {
     const almost = resolve(withColumns({}, { fetchedAt: hoursAfter(at, -47.5) }));
     expect(almost['air.temperatureC']).toMatchObject({ known: true, goodUntil: hoursAfter(at, 0.5) });

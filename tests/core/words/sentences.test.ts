@@ -54,7 +54,12 @@ describe('a value', () => {
     [
       'soil.surface',
       { type: 'signs', present: ['cracked'], absent: ['sticky'], complete: false },
-      'surface cracked, not sticky',
+      'surface cracked; not sticky',
+    ],
+    [
+      'soil.surface',
+      { type: 'signs', present: ['friable'], absent: ['cracked', 'sticky', 'ponded'], complete: false },
+      'surface crumbly; none of: cracked, sticky, ponded',
     ],
     ['soil.feel', { type: 'does-not-know' }, 'feel of the soil in the hand: you cannot say'],
   ])('of %s is said back as it was given', (id, reading, text) => {
@@ -163,6 +168,8 @@ describe('the small print', () => {
       fetchedAt: '2026-11-06T10:00:00Z',
       ageHours: 2,
       reachesTo: '2026-11-12T23:00:00Z',
+      unused: null,
+      note: null,
       latitude: 54,
       longitude: -2,
       distanceKm: 3.24,
