@@ -62,6 +62,8 @@ export const pageWords = {
     notKnown: 'Not known',
     unknowns: (count: number) => `Not judged, since the answer is sure without it (${count})`,
     jobs: 'To do',
+    findOut: 'To find out',
+    unjudged: (count: number) => `What cannot be judged yet (${count})`,
     jobsLater: (count: number) => `To do for another time (${count})`,
     advice: 'Worth knowing',
     dose: 'Dose',
@@ -99,7 +101,7 @@ export const pageWords = {
   refusal: { heading: 'That did not go through', expected: 'Expected', came: 'Came', putAway: 'Put away' },
   menu: { heading: 'This conversation', again: 'Start again on this field', another: 'Another field' },
   foot: [
-    'Loamward is not a label, not a permit and not a qualified adviser. The label in hand, local law and your adviser decide.',
+    'Loamward is not a label, not a permit and not a qualified adviser.',
     'What is not known never counts as approval.',
   ],
 };

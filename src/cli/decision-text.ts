@@ -1,15 +1,16 @@
 import type { Decision, WordedReason } from '../core/dialogue/decision-types.ts';
+import { jobsFor } from '../core/dialogue/find-out.ts';
 import { factDefinition } from '../core/facts/registry/index.ts';
 import type { Pack } from '../core/rules/pack-types.ts';
 import { catalogueOf } from '../core/words/catalogue.ts';
 import { describeForecast, describePack, describeValidUntil } from '../core/words/forecast.ts';
-import { jobsOf, liftBeside } from '../core/words/jobs.ts';
+import { liftBeside } from '../core/words/jobs.ts';
 import { describeAuthority } from '../core/words/labels.ts';
 import { secondsOf } from '../core/words/times.ts';
 import { capital } from '../core/words/units.ts';
 
 /** A whole answer as a person reads it in a terminal: verdict first, then reasons, advice, dose, cautions, sources. */
-export function decisionText(decision: Decision, pack: Pick<Pack, 'zone'>): string {
+export function decisionText(decision: Decision, pack: Pack): string {
   const words = catalogueOf('en');
   const moment = { now: secondsOf(decision.at), zone: pack.zone };
   const missing = decision.missing.map((id) => factDefinition(id).label);
@@ -18,7 +19,7 @@ export function decisionText(decision: Decision, pack: Pick<Pack, 'zone'>): stri
     decision.why,
     '',
     ...section('Reasons', reasonLines(decision)),
-    ...section('To do', jobsOf(decision.reasons)),
+    ...section(jobsTitle(decision), jobsFor(decision, pack, 'en')),
     ...section('Advice', decision.advice.map(adviceLine)),
     ...section('What could still change this', missing),
     ...section('Dose', decision.verdict === 'do-not-spray' ? [] : [decision.doseText]),
@@ -45,6 +46,11 @@ export function reasonLines({ reasons, why }: Pick<Decision, 'reasons' | 'why'>)
     const lift = liftBeside(reason, reasons);
     return [`${reason.title}.`, ...text, ...margin, ...(lift === null ? [] : [lift]), whoSays(reason)].join(' ');
   });
+}
+
+/** Heading of the jobs: where nothing certain stands in the way they are things to find out. */
+export function jobsTitle({ reasons }: Pick<Decision, 'reasons'>): string {
+  return reasons.some(({ outcome }) => outcome === 'met') ? 'To do' : 'To find out';
 }
 
 /** An advice in a line: its sentence and who says so. */

@@ -28,7 +28,7 @@ export function inventedForecast(fetchedAt: EpochSeconds): Forecast {
       distanceKm: 0,
     },
     fetchedAt,
-    attribution: 'Invented weather of Hollin Bank Farm, an invented farm: not a forecast of any place.',
+    attribution: 'Invented weather of Hollin Bank Farm: not a forecast of any place.',
     invented: true,
     note: 'This weather is invented for trying the program out.',
     ...inventedHours(Math.floor(fetchedAt / hour) * hour - hoursBack * hour),

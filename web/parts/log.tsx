@@ -17,11 +17,13 @@ export function Log({ view, onUndo }: LogProps) {
   const [isWhole, setWhole] = useState(false);
   const open = view.question && view.entries.findLast(({ kind }) => kind === 'question');
   const standing = view.verdict && view.entries.findLast(({ kind }) => kind === 'verdict');
-  const entries = view.entries
-    .slice(view.earlier)
-    .filter(
-      (entry) => entry !== standing && !(entry === open && entry.kind === 'question' && isOpen(entry.text, view)),
-    );
+  const present = view.entries.slice(view.earlier);
+  const entries = present.filter(
+    (entry, index) =>
+      entry !== standing &&
+      !isPassed(present.slice(index)) &&
+      !(entry === open && entry.kind === 'question' && isOpen(entry.text, view)),
+  );
   const earlier = Math.max(0, entries.length - shownLines);
   return (
     <div class="log">
@@ -44,6 +46,12 @@ export function Log({ view, onUndo }: LogProps) {
       </div>
     </div>
   );
+}
+
+/** True for a question, the first of these, that was put away again before anybody said a word. */
+function isPassed([first, ...after]: readonly Entry[]): boolean {
+  const next = after.find(({ kind }) => kind === 'person' || kind === 'question' || kind === 'verdict');
+  return first?.kind === 'question' && next !== undefined && next.kind !== 'person';
 }
 
 function isOpen(text: string, { question }: ConversationView): boolean {

@@ -10,17 +10,22 @@ interface ReasonListProps {
   readonly why?: string;
 }
 
-/** Reasons under a heading. Where some are met, those not known are folded up behind them. Nothing where there are none. */
+/** The reasons that are met under a heading; those not known are folded up. Nothing where there are none. */
 export function ReasonList({ title, reasons, why = '' }: ReasonListProps) {
   if (reasons.length === 0) return null;
   const met = reasons.filter(({ outcome }) => outcome === 'met');
   const others = reasons.filter(({ outcome }) => outcome !== 'met');
+  const words = pageWords.verdict;
   return (
     <>
-      <h3>{title}</h3>
-      <Reasons reasons={met.length > 0 ? met : others} all={reasons} why={why} />
-      {met.length > 0 && others.length > 0 && (
-        <Fold title={pageWords.verdict.unknowns(others.length)}>
+      {met.length > 0 && (
+        <>
+          <h3>{title}</h3>
+          <Reasons reasons={met} all={reasons} why={why} />
+        </>
+      )}
+      {others.length > 0 && (
+        <Fold title={(met.length > 0 ? words.unknowns : words.unjudged)(others.length)}>
           <Reasons reasons={others} all={reasons} why={why} />
         </Fold>
       )}

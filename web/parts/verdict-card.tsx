@@ -19,6 +19,7 @@ interface VerdictCardProps {
 /** The whole answer: sentence, mark, why, reasons, jobs, dose, cautions, what it rests on, every rule. */
 export function VerdictCard({ verdict, isOld, onRequest }: VerdictCardProps) {
   const words = pageWords.verdict;
+  const hasMet = verdict.reasons.some(({ outcome }) => outcome === 'met');
   const isSpray = verdict.verdict === 'spray-today';
   return (
     <section class={`verdict is-${verdict.verdict}`} aria-labelledby="verdict-heading">
@@ -41,8 +42,9 @@ export function VerdictCard({ verdict, isOld, onRequest }: VerdictCardProps) {
           {words.lookAgain}
         </button>
       )}
+      {!hasMet && <JobList verdict={verdict} />}
       <ReasonList title={words.reasons[verdict.verdict]} reasons={verdict.reasons} why={verdict.why} />
-      <JobList verdict={verdict} />
+      {hasMet && <JobList verdict={verdict} />}
       <ReasonList title={words.advice} reasons={verdict.advice} />
       {verdict.verdict !== 'do-not-spray' && <Dose verdict={verdict} onRequest={onRequest} />}
       {verdict.canCheckRest && (

@@ -1,6 +1,6 @@
 import type { ConversationView } from '../../core/dialogue/view-types.ts';
 import type { Io } from '../io.ts';
-import { entryLines, questionAgain, questionLines } from './view-text.ts';
+import { entryLines, nextWords, questionAgain, questionLines } from './view-text.ts';
 
 /** Where lines go; silent where only the last state is wanted, as JSON. */
 export interface Screen {
@@ -28,6 +28,7 @@ export function createScreen(io: Io, silent: boolean): Screen {
       for (const { id } of fresh) shown.add(id);
       const first = view?.entries[view.earlier]?.id;
       say(fresh.flatMap((entry) => [...(entry.id === first ? opening(view) : []), ...entryLines(entry)]));
+      if (view?.verdict && fresh.some(({ kind }) => kind === 'verdict')) say([nextWords(view.verdict)]);
       const open = view?.question ?? null;
       if (open) say(open.id === question ? questionAgain(open) : questionLines(open));
       question = open?.id ?? null;
@@ -35,7 +36,8 @@ export function createScreen(io: Io, silent: boolean): Screen {
   };
 }
 
-/** Parts a new conversation from one that was put aside. */
+/** Names the treatment, and parts a new conversation from one that was put aside. */
 function opening(view: ConversationView | null): string[] {
-  return (view?.earlier ?? 0) > 0 ? ['', '-'.repeat(60), ''] : [];
+  const line = (view?.earlier ?? 0) > 0 ? ['', '-'.repeat(60), ''] : [];
+  return view === null ? line : [...line, `${view.packTitle}.`];
 }

@@ -1,7 +1,7 @@
 import type { Entry, QuestionView, VerdictView } from '../../core/dialogue/view-types.ts';
 import { catalogueOf } from '../../core/words/catalogue.ts';
 import { notJudged } from '../../core/words/jobs.ts';
-import { adviceLine, reasonLines } from '../decision-text.ts';
+import { adviceLine, jobsTitle, reasonLines } from '../decision-text.ts';
 
 /** Letter of the choice at an index: a, b, c. */
 export function choiceLetter(index: number): string {
@@ -21,8 +21,9 @@ export function questionLines(question: QuestionView): string[] {
     ({ label, help }, index) => `  ${choiceLetter(index)}) ${label}${help ? ` (${help})` : ''}`,
   );
   const boxes = question.boxes.map(({ label, unit, low, high }) => {
-    const range = low !== null && high !== null ? `, ${low} to ${high}` : '';
-    return `  ${label}${unit ? ` in ${unit}` : ''}${range}`;
+    const range = low !== null && high !== null ? [`${low} to ${high}`] : [];
+    const limits = [...(unit ? [unit] : []), ...range].join(', ');
+    return `  ${label}${limits === '' ? '' : ` (${limits})`}`;
   });
   const many = question.form === 'signs' ? ['  (several letters where several hold, for example: b d)'] : [];
   return ['', question.ask, `  ${question.why}`, `  ${question.how}`, ...boxes, ...choices, ...many];
@@ -43,7 +44,7 @@ export function verdictLines(verdict: VerdictView): string[] {
     verdict.why,
     ...(verdict.change ? [verdict.change] : []),
     ...titled('Reasons', reasonLines(verdict)),
-    ...titled('To do', verdict.jobs),
+    ...titled(jobsTitle(verdict), verdict.jobs),
     ...titled('Advice', verdict.advice.map(adviceLine)),
     ...titled('Dose', verdict.verdict === 'do-not-spray' ? [] : [verdict.doseText]),
     ...(open === null ? [] : [open]),
@@ -51,14 +52,13 @@ export function verdictLines(verdict: VerdictView): string[] {
     verdict.forecastText,
     ...(verdict.validUntilText ? [verdict.validUntilText] : []),
     verdict.packText,
-    nextWords(verdict),
   ];
 }
 
 /** What may be typed at an answer. */
-function nextWords({ canCheckRest, doseNeeds }: VerdictView): string {
+export function nextWords({ canCheckRest, doseNeeds }: VerdictView): string {
   const rest = canCheckRest ? ['"check the rest" to go on with the questions'] : [];
-  const dose = doseNeeds ? ['"dose" to work it out'] : [];
+  const dose = doseNeeds ? ['"dose" for the dose'] : [];
   const all = [...rest, ...dose, '"trace" for every rule', '"cautions" for the cautions', '"look again" later on'];
   return `Type ${all.join(', ')}.`;
 }

@@ -6,7 +6,6 @@ import { describeSource } from '../words/sources.ts';
 import { showDay, showTime } from '../words/times.ts';
 import { joinWords, lowerFirst } from '../words/units.ts';
 import { describeValue } from '../words/values.ts';
-import { inLanguage } from './decision.ts';
 import { momentOf } from './note-down.ts';
 import type { Note, NotedReading, PlainNote } from './notes.ts';
 import { packQuestion } from './open-question.ts';
@@ -24,7 +23,6 @@ const sayings: { readonly [K in Spoken]: Say<K> } = {
   hello: ({ field }, state, { pack, words }) => {
     const day = state.started?.shiftSeconds ? localDate(momentOf(state, state.started), pack.zone) : null;
     return [
-      `${inLanguage(pack.title, words.language)}.`,
       ...(field ? [words.dialogue.field(field.name, field.invented, day && showDay(day, words))] : []),
       ...(field?.note === undefined ? [] : [field.note]),
       words.dialogue.hello,

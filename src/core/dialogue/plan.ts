@@ -26,7 +26,7 @@ export interface Plan {
   readonly question: Question | null;
   /** True where only the forecast under way keeps the questions from going on or ending. */
   readonly waitsForForecast: boolean;
-  /** True where more could be asked although the answer is already sure. */
+  /** True where more could be asked although the answer is already sure; not past a stop that holds all season. */
   readonly restLeft: boolean;
 }
 
@@ -47,10 +47,12 @@ export function nextQuestion(
 /** The next question with what stands beside it, from the trace of the facts. */
 export function planOf(pack: Pack, trace: Trace, facts: ResolvedFacts, state: PlanState): Plan {
   const { question, waits } = choose(pack, facts, askedRules(trace, state.checkRest), state);
-  const isSure = trace.some(({ effect, outcome }) => effect !== 'advise' && outcome === 'met');
+  const met = trace.filter(({ effect, outcome }) => effect !== 'advise' && outcome === 'met');
+  const isOver = met.some(({ effect, lifts }) => effect === 'stop' && lifts === 'season');
   const restLeft =
     question === null &&
-    isSure &&
+    met.length > 0 &&
+    !isOver &&
     !state.checkRest &&
     choose(pack, facts, askedRules(trace, true), state).question !== null;
   if (question !== null || waits) return { question, waitsForForecast: waits, restLeft };

@@ -1,7 +1,7 @@
 import { describeChange } from '../words/change.ts';
 import { describeForecast, describePack, describeValidUntil } from '../words/forecast.ts';
-import { jobsOf } from '../words/jobs.ts';
 import type { VerdictGivenEvent } from './events.ts';
+import { jobsFor } from './find-out.ts';
 import type { State } from './state.ts';
 import type { ViewContext } from './view-context.ts';
 import { ruleViews } from './view-rules.ts';
@@ -23,7 +23,7 @@ export function verdictView(
     why: decision.why,
     reasons: decision.reasons,
     advice: decision.advice,
-    jobs: jobsOf(decision.reasons),
+    jobs: jobsFor(decision, pack, words.language),
     doseText: decision.doseText,
     doseNeeds: decision.verdict !== 'do-not-spray' && 'needs' in decision.dose,
     cautions: decision.cautions,

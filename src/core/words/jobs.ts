@@ -3,14 +3,13 @@ import type { Catalogue } from './catalogue.ts';
 import { lowerFirst } from './units.ts';
 
 /**
- * What a person can do about a verdict, as sentences without repeats: the jobs that lift a hold; where nothing certain stands in
- * the way, what to find out, each with how. None where a stop holds for the whole season: no job would change it.
+ * The jobs by which a person lifts a hold, as sentences without repeats. None where a stop holds for the whole season: no job
+ * would change it.
  */
 export function jobsOf(reasons: readonly WordedReason[]): string[] {
   if (isOverForSeason(reasons)) return [];
-  const met = reasons.filter(({ outcome }) => outcome === 'met');
-  const jobs = met.filter(({ lifts }) => lifts === 'person').map(({ lift, text }) => lift ?? text);
-  return [...new Set(met.length > 0 ? jobs : reasons.map(({ text }) => text))];
+  const met = reasons.filter(({ outcome, lifts }) => outcome === 'met' && lifts === 'person');
+  return [...new Set(met.map(({ lift, text }) => lift ?? text))];
 }
 
 /** What was left open because a certain hold settles the answer, by name; null where there is none, and past a stop. */

@@ -72,7 +72,8 @@ export function describeReading(definition: FactDefinition, reading: Reading, wo
 function describeSignsRead(reading: Extract<Reading, { type: 'signs' }>, words: Catalogue): string {
   const name = (sign: string) => showChoice(sign, words);
   const present = joinWords(reading.present.map(name), words.values.and);
-  const gone =
-    reading.absent.length === 0 ? '' : words.phrases.gone(joinWords(reading.absent.map(name), words.values.or));
-  return [present, gone].filter((part) => part !== '').join(', ') || words.values.noSigns;
+  const { gone, goneAll } = words.phrases;
+  const absent = reading.absent.map(name);
+  const said = absent.length > 1 ? goneAll(absent.join(', ')) : absent.map(gone).join('');
+  return [present, said].filter((part) => part !== '').join('; ') || words.values.noSigns;
 }

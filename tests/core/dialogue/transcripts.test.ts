@@ -14,7 +14,7 @@ describe('what a person reads', () => {
     const read = lines(talk([started(pack, fieldLess({})), pressed('country', 'northern-ireland')], world), pack);
     expect(read).toMatchInlineSnapshot(`
       [
-        "- Propyzamide on winter oilseed rape. Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
+        "- Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
         "? In which country does the field lie?",
         "> Northern Ireland",
         "= Understood: field in Northern Ireland.",
@@ -30,7 +30,7 @@ describe('what a person reads', () => {
     );
     expect(lines(conversation, pack)).toMatchInlineSnapshot(`
       [
-        "- Propyzamide on winter oilseed rape. Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
+        "- Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
         "? Where is the field?",
         "> 11.2 C",
         "= Understood: soil at 30 cm 11.2 C.",
@@ -56,7 +56,7 @@ describe('what a person reads', () => {
     );
     expect(lines(conversation, pack)).toMatchInlineSnapshot(`
       [
-        "- Propyzamide on winter oilseed rape. Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
+        "- Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
         "? How warm is the soil at 30 cm?",
         "> 8.4 C",
         "= Understood: soil at 30 cm 8.4 C.",
@@ -69,17 +69,16 @@ describe('what a person reads', () => {
     const conversation = talk([without('soil.feel'), doesNotKnow('soil-feel')], world);
     expect(lines(conversation, pack)).toMatchInlineSnapshot(`
       [
-        "- Propyzamide on winter oilseed rape. Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
+        "- Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
         "? How does the soil feel in the hand?",
         "> I don't know.",
-        "- Noted: you cannot say (feel of the soil in the hand). What is not known never counts as a go-ahead.",
+        "- Noted as not known: feel of the soil in the hand.",
         "! Wait: something that matters is not known. Find it out first. Cannot be judged yet: soil saturated and soil too dry.",
       ]
     `);
     expect(look(conversation, pack).verdict?.jobs).toMatchInlineSnapshot(`
       [
-        "Take a handful of soil from the top 10 cm: does water run out without squeezing?",
-        "Squeeze a handful of soil from the top 10 cm and say how it feels, in several spots.",
+        "How does the soil feel in the hand? Take a handful from the top 10 cm and squeeze it hard, several times, in several spots. Sand and clay differ: go by what fits best, and between two take the one nearer the trouble.",
       ]
     `);
   });
@@ -92,7 +91,7 @@ describe('what a person reads', () => {
     const told = [without('soil.temperature30cmC'), said('9.2 at 30 cm', 'soil-temperature'), said('no, it was 11')];
     expect(lines(talk(told, { ...world, understand }), pack)).toMatchInlineSnapshot(`
       [
-        "- Propyzamide on winter oilseed rape. Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
+        "- Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
         "? How warm is the soil at 30 cm?",
         "> 9.2 at 30 cm",
         "= Understood: soil at 30 cm 9.2 C.",
@@ -110,7 +109,7 @@ describe('what a person reads', () => {
     const conversation = talk(told, { ...world, understand });
     expect(lines(conversation, pack)).toMatchInlineSnapshot(`
       [
-        "- Propyzamide on winter oilseed rape. Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
+        "- Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
         "? How does the soil feel in the hand?",
         "> Dry",
         "= Understood: soil feels dry.",
@@ -128,7 +127,7 @@ describe('what a person reads', () => {
     const conversation = talk([started(pack, fieldLess(home)), pressed('rain-ahead', 'wet')], world);
     expect(lines(conversation, pack)).toMatchInlineSnapshot(`
       [
-        "- Propyzamide on winter oilseed rape. Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
+        "- Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
         "? Is black-grass or rye-grass there?",
         "x The forecast service could not be reached. Check the connection. Tell the weather by hand in a few questions, or look again later.",
         "- Until there is a forecast, I ask for the weather.",
@@ -153,9 +152,9 @@ describe('what a person reads', () => {
     const conversation = talk([started(pack, fieldLess(home))], { pack, forecast: inventedForecast(morning) });
     expect(lines(conversation, pack)).toMatchInlineSnapshot(`
       [
-        "- Propyzamide on winter oilseed rape. Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
+        "- Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
         "? Is black-grass or rye-grass there?",
-        "- Forecast fetched at 09:00. Invented weather of Hollin Bank Farm, an invented farm: not a forecast of any place.",
+        "- Forecast fetched at 09:00. Invented weather of Hollin Bank Farm: not a forecast of any place.",
       ]
     `);
   });
@@ -185,7 +184,7 @@ describe('what a person reads', () => {
     });
     expect(lines(conversation, pack)).toMatchInlineSnapshot(`
       [
-        "- Propyzamide on winter oilseed rape. Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
+        "- Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
         "? How does the soil feel in the hand?",
         "> why do you ask?",
         "- Roots meet the active only in moist soil; in saturated soil it washes out. With your answer I can check for: soil saturated and soil too dry.",
@@ -216,10 +215,10 @@ describe('what a person reads', () => {
     );
     expect(lines(whole, pack)).toMatchInlineSnapshot(`
       [
-        "- Propyzamide on winter oilseed rape. Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
+        "- Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
         "! Spray today: nothing that was checked speaks against it. None of the 27 reasons to stop or wait applies. Nearest to its limit: soil temperature at 30 cm, 2.4 C room left.",
         "> What is the dose?",
-        "- For the dose I need two things from the label in hand.",
+        "- For the dose I ask two things from the label in hand, once nothing else is open.",
         "? How much propyzamide is in the product?",
         "> 500 g/L",
         "= Understood: product 500 g/L.",
@@ -228,7 +227,7 @@ describe('what a person reads', () => {
         "= Understood: label maximum 840 g/ha.",
         "? How many weed plants stand on a square metre?",
         "> I don't know.",
-        "- Noted: you cannot say (weed plants per square metre). The dose is told without it where that can be done.",
+        "- Noted as not known: weed plants per square metre. The dose is told without it where that can be done.",
         "! Spray today: nothing that was checked speaks against it. None of the 27 reasons to stop or wait applies. Nearest to its limit: soil temperature at 30 cm, 2.4 C room left. [As before: spray today.]",
       ]
     `);

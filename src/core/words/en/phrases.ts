@@ -36,7 +36,7 @@ export const phraseWords = {
     'soil.temperatureTrendCPerDay': 'soil at 30 cm, change',
     'soil.feel': 'soil feels',
     'soil.surface': 'surface',
-    'crop.trueLeaves': 'true leaves',
+    'crop.trueLeaves': 'crop with',
     'weed.plantsPerM2': 'weed',
     'weed.tillers': 'weed',
     'rain.next48hMm': 'rain in the next 48 h',
@@ -47,5 +47,6 @@ export const phraseWords = {
     'product.labelMaxGPerHa': 'label maximum',
   } as Readonly<Partial<Record<FactId, string>>>,
   notKnown: (label: string) => `${label}: you cannot say`,
-  gone: (names: string) => `not ${names}`,
+  gone: (name: string) => `not ${name}`,
+  goneAll: (names: string) => `none of: ${names}`,
 };

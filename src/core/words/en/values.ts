@@ -31,6 +31,7 @@ export const valueWords = {
     'month-day': '',
     list: '',
     share: '',
+    deg: 'degrees',
   } as Readonly<Record<string, string>>,
   unitsOfOne: { leaves: 'leaf', tillers: 'tiller', days: 'day' } as Readonly<Record<string, string>>,
   months: [
