@@ -160,8 +160,10 @@ describe('what the forecast does not reach', () => {
     expect(drains(given, later)).toMatchObject({ known: false, reason: 'forecast-gap' });
   });
 
-  test('without evapotranspiration, without a forecast or without the soil it is not told', () => {
-    expect(drains(given, rain(0, {}, null))).toMatchObject({ known: false, reason: 'forecast-gap' });
+  test('without its own evapotranspiration the weather tells it; with neither, no forecast or no soil it is not told', () => {
+    expect(drains(given, rain(0, {}, null))).toMatchObject(known('no'));
+    const bare = rain(0, { columns: { et0Mm: null, temperature2mC: null } });
+    expect(drains(given, bare)).toMatchObject({ known: false, reason: 'forecast-gap' });
     expect(drains(given, null)).toEqual({ known: false, reason: 'not-asked' });
     expect(drains({ 'field.drained': 'yes' }, rain(50))).toEqual({ known: false, reason: 'not-asked' });
   });

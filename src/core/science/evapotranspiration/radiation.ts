@@ -53,9 +53,17 @@ export interface LongwaveInput {
 /** Net heat radiated away in MJ/m2/day (FAO-56 eq. 39, with Kelvin as C + 273.16 as printed there). */
 export function netLongwave({ highestC, lowestC, vapourPressureKPa, solar, clearSky }: LongwaveInput): number {
   const emitted = stefanBoltzmann * ((kelvin(highestC) ** 4 + kelvin(lowestC) ** 4) / 2);
+  const skyShare = Math.min(1, radiation(solar) / aboveZero('a clear-sky radiation', clearSky, 'MJ/m2/day'));
+  return netLongwaveOf(emitted, vapourPressureKPa, skyShare);
+}
+
+/**
+ * Net heat radiated away in the unit of `emitted` (sigma T^4), through air of a vapour pressure of 0 to 5.8 kPa under a sky that
+ * lets through a share of clear-sky radiation, 0 to 1 (the last two factors of FAO-56 eq. 39).
+ */
+export function netLongwaveOf(emitted: number, vapourPressureKPa: number, skyShare: number): number {
   const damp = 0.34 - 0.14 * Math.sqrt(inRange('a vapour pressure', vapourPressureKPa, 0, 5.8, 'kPa'));
-  const cloud = 1.35 * Math.min(1, radiation(solar) / aboveZero('a clear-sky radiation', clearSky, 'MJ/m2/day')) - 0.35;
-  return emitted * damp * cloud;
+  return emitted * damp * (1.35 * inRange('a share of clear sky', skyShare, 0, 1, '') - 0.35);
 }
 
 /** Heat flowing into the soil in a month, MJ/m2/day, from the mean temperatures of the months before and after, C (FAO-56 eq. 43). */

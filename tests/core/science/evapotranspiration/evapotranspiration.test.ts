@@ -18,6 +18,8 @@ import {
   referenceEvapotranspirationDaily,
   referenceEvapotranspirationHourly,
 } from '../../../../src/core/science/evapotranspiration/penman-monteith.ts';
+import { radiationFromTemperature } from '../../../../src/core/science/evapotranspiration/radiation.ts';
+import { extraterrestrialRadiation } from '../../../../src/core/science/evapotranspiration/sky.ts';
 import { metresPerSecond } from '../../../../src/core/units/brands.ts';
 import { expectWithin, fao56, outOfRange, type PublishedCall, publishedCallTitle } from '../published.ts';
 
@@ -144,6 +146,17 @@ describe('reference evapotranspiration', () => {
         expect(of(p1, Math.max(h1, h2))).toBeLessThan(12);
       }),
     );
+  });
+
+  test('what is missing is filled as the paper says: dew point from the lowest temperature, 2 m/s, radiation from the range', () => {
+    const bare = { ...uccle, humidity: { unknown: true }, wind: null, sun: { unknown: 'inland' } } as const;
+    const same = (change: Partial<StationDay>) => referenceEvapotranspirationOfDay({ ...bare, ...change });
+    expect(same({ humidity: { dewPointC: uccle.lowestC } })).toBe(same({}));
+    expect(same({ wind: metresPerSecond(2), windHeightM: 2 })).toBeCloseTo(same({}), 2);
+    const solarRadiation = radiationFromTemperature(21.5, 12.3, extraterrestrialRadiation(50.8, 187), 0.16);
+    expect(same({ sun: { solarRadiation } })).toBe(same({}));
+    expect(same({ sun: { unknown: 'coast' } })).toBeGreaterThan(same({}));
+    expectWithin(same({}), referenceEvapotranspirationOfDay(uccle), 1);
   });
 
   test.each([
