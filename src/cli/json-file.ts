@@ -9,7 +9,7 @@ export async function readNamedFile(io: Io, path: string): Promise<string> {
     return await io.readText(path);
   } catch (error) {
     const reason = error instanceof Error && 'code' in error ? String(error.code) : String(error);
-    throw codedError('FILE_UNREADABLE', { file: path, expected: 'a file that can be read', came: reason });
+    throw codedError('FILE_UNREADABLE', { file: nameOf(path), expected: 'a file that can be read', came: reason });
   }
 }
 
@@ -23,7 +23,7 @@ export async function readJsonFile(io: Io, path: string): Promise<unknown> {
   const [repeated] = repeatedKeys(text);
   if (repeated === undefined) return value;
   throw codedError('FILE_KEY_REPEATED', {
-    file: path,
+    file: nameOf(path),
     pointer: repeated.map((step) => pointerStep(keyAs(String(step)))).join(''),
     expected: 'each key once',
     came: `"${keyAs(String(repeated.at(-1)))}" twice`,
@@ -35,6 +35,10 @@ function parsed(path: string, text: string): unknown {
     return JSON.parse(text);
   } catch (error) {
     const came = error instanceof Error ? error.message : String(error);
-    throw codedError('FILE_NOT_JSON', { file: path, expected: 'one JSON value', came });
+    throw codedError('FILE_NOT_JSON', { file: nameOf(path), expected: 'one JSON value', came });
   }
+}
+
+function nameOf(path: string): string {
+  return path === '-' ? 'standard input' : path;
 }

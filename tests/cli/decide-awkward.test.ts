@@ -104,6 +104,12 @@ test('an offset as far as +14:00 is one (the Line Islands keep it)', async () =>
   expect((JSON.parse(out) as Decision).at).toBe('2026-11-06T09:00:00Z');
 });
 
+test('standard input is named as such where it is no JSON', async () => {
+  const io = fakeIo({ '-': '{' });
+  await runCommandLine(['decide', '--facts', '-'], io);
+  expect(io.err()).toContain('(standard input)');
+});
+
 test('a byte order mark before the facts is passed over', async () => {
   expect((await decide('\uFEFF{"soil.feel":"moist"}')).status).toBe(0);
 });
