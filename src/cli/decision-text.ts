@@ -1,10 +1,9 @@
 import type { Decision, WordedReason } from '../core/dialogue/decision-types.ts';
 import { jobsFor } from '../core/dialogue/find-out.ts';
-import { factDefinition } from '../core/facts/registry/index.ts';
 import type { Pack } from '../core/rules/pack-types.ts';
 import { catalogueOf } from '../core/words/catalogue.ts';
 import { describeForecast, describePack, describeValidUntil } from '../core/words/forecast.ts';
-import { liftBeside } from '../core/words/jobs.ts';
+import { liftBeside, notJudged } from '../core/words/jobs.ts';
 import { describeAuthority } from '../core/words/labels.ts';
 import { secondsOf } from '../core/words/times.ts';
 import { capital } from '../core/words/units.ts';
@@ -13,7 +12,7 @@ import { capital } from '../core/words/units.ts';
 export function decisionText(decision: Decision, pack: Pack): string {
   const words = catalogueOf('en');
   const moment = { now: secondsOf(decision.at), zone: pack.zone };
-  const missing = decision.missing.map((id) => factDefinition(id).label);
+  const open = notJudged(decision.reasons, words);
   return [
     decision.headline,
     decision.why,
@@ -21,12 +20,12 @@ export function decisionText(decision: Decision, pack: Pack): string {
     ...section('Reasons', reasonLines(decision)),
     ...section(jobsTitle(decision), jobsFor(decision, pack, 'en')),
     ...section('Advice', decision.advice.map(adviceLine)),
-    ...section('What could still change this', missing),
     ...section('Dose', decision.verdict === 'do-not-spray' ? [] : [decision.doseText]),
     ...section(
       'Cautions',
       decision.cautions.map(({ text }) => text),
     ),
+    ...(open === null ? [] : [open]),
     describeForecast(decision.forecast, moment, words),
     ...(decision.verdict === 'spray-today' ? [describeValidUntil(decision.validUntil, moment, words)] : []),
     describePack(decision.pack, words),

@@ -34,10 +34,15 @@ export function questionAgain(question: QuestionView): string[] {
   return ['', `Still open: ${question.ask}`];
 }
 
-/** A verdict: sentence, why, what is met with margin and what lifts it, jobs, dose, cautions, sources. */
+/** A verdict: sentence, why, what is met with margin and what lifts it, jobs, dose, cautions, sources; in short where nothing has changed. */
 export function verdictLines(verdict: VerdictView): string[] {
-  const open = notJudged(verdict.reasons, catalogueOf('en'));
+  const words = catalogueOf('en');
+  const isAsBefore = verdict.change === words.verdict.change.same(words.verdict.names[verdict.verdict]);
+  const open = notJudged(verdict.reasons, words);
   const cautions = cautionLines(verdict);
+  const dose = titled('Dose', verdict.verdict === 'do-not-spray' ? [] : [verdict.doseText]);
+  const validUntil = verdict.validUntilText ? [verdict.validUntilText] : [];
+  if (isAsBefore) return ['', verdict.headline.toUpperCase(), verdict.change ?? '', ...dose, ...validUntil];
   return [
     '',
     verdict.headline.toUpperCase(),
@@ -46,11 +51,11 @@ export function verdictLines(verdict: VerdictView): string[] {
     ...titled('Reasons', reasonLines(verdict)),
     ...titled(jobsTitle(verdict), verdict.jobs),
     ...titled('Advice', verdict.advice.map(adviceLine)),
-    ...titled('Dose', verdict.verdict === 'do-not-spray' ? [] : [verdict.doseText]),
+    ...dose,
     ...(open === null ? [] : [open]),
     ...(verdict.verdict === 'spray-today' ? cautions : []),
     verdict.forecastText,
-    ...(verdict.validUntilText ? [verdict.validUntilText] : []),
+    ...validUntil,
     verdict.packText,
   ];
 }

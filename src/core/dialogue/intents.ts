@@ -32,6 +32,8 @@ const carries: Readonly<Record<Intent, Carry>> = {
   help: (state, event) => note(state, event, { kind: 'help' }),
   stop: (state, event) => note(state, event, { kind: 'stopped' }),
   dose: (state, event, context) => request(state, event, 'dose', context),
+  'check-the-rest': (state, event, context) => request(state, event, 'check-the-rest', context),
+  'look-again': (state, event, context) => request(state, event, 'look-again', context),
 };
 
 /** Carries out what a person wanted beside telling facts, in the order in which it was said. */

@@ -20,7 +20,9 @@ export function describeChange(before: Compared, after: Compared, words: Catalog
 
 function differences(before: Compared, after: Compared, words: Catalogue): string {
   const { change } = words.verdict;
-  const gone = before.reasons.filter((reason) => outcomeIn(after, reason.rule) === null);
+  const left = before.reasons.filter((reason) => outcomeIn(after, reason.rule) === null);
+  const gone = left.filter(({ outcome }) => outcome === 'met');
+  const cleared = left.filter(({ outcome }) => outcome === 'unknown');
   const come = after.reasons.filter(({ rule, outcome }) => outcome === 'met' && outcomeIn(before, rule) !== 'met');
   const lost = after.reasons.filter(
     ({ rule, outcome }) => outcome === 'unknown' && outcomeIn(before, rule) !== 'unknown',
@@ -29,6 +31,7 @@ function differences(before: Compared, after: Compared, words: Catalogue): strin
     [come, change.come],
     [lost, change.lost],
     [gone, change.gone],
+    [cleared, change.cleared],
   ] as const;
   return said
     .filter(([reasons]) => reasons.length > 0)

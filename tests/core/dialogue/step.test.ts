@@ -118,6 +118,18 @@ describe('effects', () => {
   });
 });
 
+describe('a wish in own words', () => {
+  test.each([
+    ['check the rest', 'check-the-rest', 'The rest is asked too; the answer so far stays.'],
+    ['look again', 'look-again', 'Looking again with what is still good.'],
+  ] as const)('"%s" does what its button does', (text, intent, says) => {
+    const understand = listener({ [text]: { intents: [intent] } });
+    const begun = step(emptyConversation, opening, { ...world, understand }).conversation;
+    const { conversation } = step(begun, event(said(text), 1), { ...world, understand });
+    expect(look(conversation, pack).entries.map((entry) => ('text' in entry ? entry.text : ''))).toContain(says);
+  });
+});
+
 describe('the run of the engine', () => {
   const ready = step(
     step(emptyConversation, opening, world).conversation,

@@ -187,10 +187,10 @@ describe('why and what to do', () => {
       describeChange(warm, { ...cold, verdict: 'spray-today' }, words),
     ]).toMatchInlineSnapshot(`
       [
-        "Still wait; no longer in the way: soil too warm and soil warming up.",
+        "Still wait; no longer in the way: soil too warm; checked and not in the way: soil warming up.",
         "Still wait; new in the way: soil too warm; no longer known: soil warming up.",
         "As before: wait.",
-        "It was wait; now spray today, because no longer in the way: soil too warm and soil warming up.",
+        "It was wait; now spray today, because no longer in the way: soil too warm; checked and not in the way: soil warming up.",
       ]
     `);
   });

@@ -38,7 +38,9 @@ export type Intent =
   | 'verdict'
   | 'help'
   | 'stop'
-  | 'dose';
+  | 'dose'
+  | 'check-the-rest'
+  | 'look-again';
 
 /** Something noticed that is no error, as a code with the words that it stands on. */
 export interface Remark {

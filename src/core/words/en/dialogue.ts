@@ -57,7 +57,7 @@ export const dialogueWords = {
     'nothing-to-undo': 'There is nothing to take back.',
     'nothing-to-confirm': 'There is nothing to say yes or no to just now.',
     'no-question': 'No question is open just now. Say what has changed, or "look again".',
-    help: 'Say what you see, several things at once if you like: "clay loam, 9.2 at 30 cm, drains not running". You can also say: why do you ask, what have I told you, no it was 11, undo, don\'t know, verdict, dose, start again, another field.',
+    help: 'Say what you see, several things at once if you like: "clay loam, 9.2 at 30 cm, drains not running". You can also say: why do you ask, what have I told you, no it was 11, undo, don\'t know, verdict, check the rest, look again, dose, start again, another field.',
     'start-again': 'Starting again: what you told is put aside.',
     'another-field': 'Choose the field.',
     stopped: 'Nothing more is asked. What you told is kept; say anything to go on.',

@@ -139,7 +139,7 @@ export const cropWords: readonly WordRow[] = [
     words`
     had none, had none yet, none yet, had nothing, not had any, hasnt had any, havent had any, first
     one|time|application, nothing on yet, not touched, nothing yet, not had it|any, untreated, not|hasnt|havent
-    been? sprayed|treated|applied
+    been? sprayed|treated|applied yet?
   `,
   ),
   choice(

@@ -64,4 +64,12 @@ export const intentWords: Readonly<Record<Exclude<Intent, 'yes' | 'no'>, readonl
     do i need, dose please, what rate should|do i use, tell me the dose, how much to put on, how many litres per
     hectare|acre, how much propyzamide
   `,
+  'check-the-rest': words`
+    check|ask|judge|do|see the rest too?, check|ask|judge everything|all else?, the rest, the rest too|please, check the others, carry
+    on, carry on asking, go on, go on asking, keep asking, ask on
+  `,
+  'look-again': words`
+    look|check|try again, look again now|please, check once more, look once more, have another look, refresh, update, look it up
+    again, fetch the? forecast again, get a|the new forecast
+  `,
 };

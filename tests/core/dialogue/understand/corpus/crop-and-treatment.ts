@@ -2,6 +2,7 @@ import type { Utterance } from '../utterance.ts';
 
 /** Crop, weeds, tank, product and the treatment so far. */
 export const cropAndTreatment: readonly Utterance[] = [
+  ['already-applied', 'not applied yet', 'treatment.alreadyApplied=no'],
   ['true-leaves', '4', 'crop.trueLeaves=4'],
   ['true-leaves', 'four', 'crop.trueLeaves=4'],
   ['true-leaves', '3 to 5', 'crop.trueLeaves=4[3..5]'],
