@@ -158,3 +158,17 @@ test.each([
   const { reasons } = JSON.parse((await decide(JSON.stringify(facts))).out) as Decision;
   expect(reasons.find((reason) => reason.rule === rule)?.marginText).toBe(text);
 });
+
+test.each([[['GB', 'IE']], [['GB-ENG', 'GB']], ['GB'], ['UK'], [['GB-ENG', 'GB-NIR']]])(
+  'the country %j settles no nation of the pack and counts as unknown',
+  async (country) => {
+    const { trace, missing } = JSON.parse((await decide(JSON.stringify({ 'field.country': country }))).out) as Decision;
+    expect(trace.find(({ rule }) => rule === 'outside-region')?.outcome).toBe('unknown');
+    expect(missing).toContain('field.country');
+  },
+);
+
+test('where much is unknown the why names three things and counts the rest', async () => {
+  const { why, reasons } = JSON.parse((await decide('{}')).out) as Decision;
+  expect(why).toContain(` and ${reasons.length - 3} more.`);
+});

@@ -36,7 +36,8 @@ export function whyOf({ verdict, reasons, trace }: WhyInput, definitionOf: Defin
 
 function whyUnknown(unknown: readonly WordedReason[], words: Catalogue): string {
   const shown = unknown.slice(0, 3).map(({ title }) => lowerFirst(title));
-  const sentence = words.verdict.notKnown(joinWords(shown, words.values.and));
+  const more = unknown.length > shown.length ? [words.verdict.more(unknown.length - shown.length)] : [];
+  const sentence = words.verdict.notKnown(joinWords([...shown, ...more], words.values.and));
   return unknown.length === 1 ? (unknown[0]?.text ?? sentence) : sentence;
 }
 
