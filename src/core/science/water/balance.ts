@@ -21,7 +21,7 @@ export interface WaterStepEnd {
 }
 
 /** A deficit spread evenly over the depth, -300 to 1,000 mm; what is beyond field capacity counts to the layer that dries. */
-export function startState(deficitMm: number, { dryingShare }: SoilStore): WaterState {
+export function startState(deficitMm: number, { dryingShare }: Pick<SoilStore, 'dryingShare'>): WaterState {
   const deficit = inRange('a soil moisture deficit', deficitMm, -300, 1000, 'mm');
   if (deficit <= 0) return { upperMm: deficit, lowerMm: 0 };
   return { upperMm: deficit * dryingShare, lowerMm: deficit * (1 - dryingShare) };
@@ -58,6 +58,6 @@ export function stepWater(state: WaterState, { rainMm, referenceMm }: WaterFlow,
 }
 
 /** Share of what the air asks for that the layer gives, 0 to 1: Ks (FAO-56 eq. 84) under a crop, Kr (eq. 74) of bare soil. */
-function shareGiven(lostMm: number, { totalMm, readyMm }: DryingLayer): number {
+export function shareGiven(lostMm: number, { totalMm, readyMm }: Omit<DryingLayer, 'coefficient'>): number {
   return lostMm <= readyMm ? 1 : Math.max(0, (totalMm - lostMm) / (totalMm - readyMm));
 }

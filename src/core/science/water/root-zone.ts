@@ -25,56 +25,9 @@ export function readilyAvailableWater(totalMm: number, share: number): number {
   return inRange('a share p', share, 0, 1, '') * inRange('an available water', totalMm, 0, 5000, 'mm');
 }
 
-/** Water stress coefficient, 0 to 1: `(TAW - Dr) / (TAW - RAW)` where more is depleted than is readily available (FAO-56 eq. 84). */
-export function stressCoefficient(depletionMm: number, totalMm: number, readyMm: number): number {
-  return reduction(depletionMm, totalMm, readyMm);
-}
-
-/** A day of a root zone, mm: what was lacking before, what came, what the crop used. */
-export interface RootZoneDay {
-  readonly previousDepletionMm: number;
-  readonly rainMm: number;
-  readonly runoffMm?: number;
-  readonly irrigationMm?: number;
-  readonly capillaryRiseMm?: number;
-  readonly cropUseMm: number;
-  readonly totalAvailableMm: number;
-}
-
-/** Depletion at the end of the day and what drained below, mm: eq. 85 and 88 of FAO-56, depletion kept from 0 to the total available. */
-export function stepRootZone(day: RootZoneDay): { depletionMm: number; drainageMm: number } {
-  const { rainMm, runoffMm = 0, irrigationMm = 0, capillaryRiseMm = 0 } = day;
-  const came = amount('rain', rainMm) - amount('runoff', runoffMm);
-  const balance =
-    amount('depletion', day.previousDepletionMm) -
-    came -
-    amount('irrigation', irrigationMm) -
-    amount('capillary rise', capillaryRiseMm) +
-    amount('crop water use', day.cropUseMm);
-  return {
-    depletionMm: Math.min(amount('available water', day.totalAvailableMm), Math.max(0, balance)),
-    drainageMm: Math.max(0, -balance),
-  };
-}
-
 /** Water that bare soil can lose from its top 0.05 to 0.2 m, mm: `1000 (FC - 0.5 WP) Ze` (FAO-56 eq. 73). */
 export function totalEvaporableWater({ fieldCapacity, wiltingPoint }: HeldWater, depthM: number): number {
   inRange('a field capacity', fieldCapacity, 0, 1, 'm3/m3');
   inRange('a wilting point not above field capacity', wiltingPoint, 0, fieldCapacity, 'm3/m3');
   return 1000 * (fieldCapacity - 0.5 * wiltingPoint) * inRange('an evaporating depth', depthM, 0.05, 0.2, 'm');
-}
-
-/** Evaporation reduction coefficient, 0 to 1: `(TEW - De) / (TEW - REW)` where more is lost than readily evaporates (FAO-56 eq. 74). */
-export function evaporationReduction(lostMm: number, totalMm: number, readyMm: number): number {
-  return reduction(lostMm, totalMm, readyMm);
-}
-
-function reduction(lost: number, total: number, ready: number): number {
-  amount('total water', total);
-  inRange('readily available water below the total', total - ready, Number.MIN_VALUE, total, 'mm');
-  return amount('water lost', lost) <= ready ? 1 : Math.max(0, (total - lost) / (total - ready));
-}
-
-function amount(what: string, mm: number): number {
-  return inRange(what, mm, 0, 5000, 'mm');
 }

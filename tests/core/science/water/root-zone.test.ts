@@ -1,12 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { stepDeficit } from '../../../../src/core/science/water/deficit.ts';
+import { shareGiven, startState, stepWater } from '../../../../src/core/science/water/balance.ts';
 import {
   easyShare,
-  evaporationReduction,
   readilyAvailableWater,
-  stepRootZone,
-  stressCoefficient,
   totalAvailableWater,
   totalEvaporableWater,
 } from '../../../../src/core/science/water/root-zone.ts';
@@ -19,15 +16,11 @@ const siltyClay = { fieldCapacity: 0.35, wiltingPoint: 0.23 };
 
 /** Depletion after so many dry days of Example 37: TAW 160 mm, RAW 64 mm, crop use 1.2 x 5 mm/day, 55 mm at the start. */
 function example37(days: number): number {
-  const soil = { fieldCapacity: 0.32, wiltingPoint: 0.12 };
-  const totalAvailableMm = totalAvailableWater(soil, 0.8);
-  const ready = readilyAvailableWater(totalAvailableMm, 0.4);
-  let depletion = 55;
-  for (let day = 0; day < days; day++) {
-    const cropUseMm = stressCoefficient(depletion, totalAvailableMm, ready) * 1.2 * 5;
-    depletion = stepRootZone({ previousDepletionMm: depletion, rainMm: 0, cropUseMm, totalAvailableMm }).depletionMm;
-  }
-  return depletion;
+  const totalMm = totalAvailableWater({ fieldCapacity: 0.32, wiltingPoint: 0.12 }, 0.8);
+  const layer = { totalMm, readyMm: readilyAvailableWater(totalMm, 0.4), coefficient: 1.2 };
+  let state = startState(55, { dryingShare: 1 });
+  for (let day = 0; day < days; day++) state = stepWater(state, { rainMm: 0, referenceMm: 5 }, layer).state;
+  return state.upperMm;
 }
 
 const rows: PublishedCall[] = [
@@ -45,7 +38,7 @@ const rows: PublishedCall[] = [
   ['ex37-depletion-day3', 72.8, 0.15, memory('eq. 84 and 85, Example 37'), () => example37(3)],
   ['ex37-depletion-day5', 83.4, 0.15, memory('eq. 84 and 85, Example 37'), () => example37(5)],
   ['ex37-depletion-day10', 104.5, 0.15, memory('eq. 84 and 85, Example 37'), () => example37(10)],
-  ['ex37-Ks-day3', 0.97, 0.005, memory('eq. 84'), () => stressCoefficient(67, 160, 64)],
+  ['ex37-Ks-day3', 0.97, 0.005, memory('eq. 84'), () => shareGiven(67, { totalMm: 160, readyMm: 64 })],
   ['p-adjust', 0.76, 0.001, memory('Table 22 footnote'), () => easyShare(0.6, 1)],
   [
     'TEW-10cm',
@@ -54,7 +47,7 @@ const rows: PublishedCall[] = [
     memory('eq. 73'),
     () => totalEvaporableWater({ fieldCapacity: 0.36, wiltingPoint: 0.22 }, 0.1),
   ],
-  ['Kr', 0.667, 0.001, memory('eq. 74'), () => evaporationReduction(15, 25, 10)],
+  ['Kr', 0.667, 0.001, memory('eq. 74'), () => shareGiven(15, { totalMm: 25, readyMm: 10 })],
 ];
 
 describe('water balance of the root zone', () => {
@@ -70,68 +63,23 @@ describe('water balance of the root zone', () => {
 
   const mm = fc.double({ min: 0, max: 100, noNaN: true });
 
-  test('no water is lost: what came less what was used is either drained or makes up the depletion', () => {
-    fc.assert(
-      fc.property(mm, mm, fc.double({ min: 0, max: 10, noNaN: true }), (previousDepletionMm, rainMm, cropUseMm) => {
-        const end = stepRootZone({ previousDepletionMm, rainMm, cropUseMm, totalAvailableMm: 200 });
-        expect(end.depletionMm - end.drainageMm).toBeCloseTo(previousDepletionMm - rainMm + cropUseMm, 9);
-        expect(end.depletionMm === 0 || end.drainageMm === 0).toBe(true);
-      }),
-    );
-  });
-
-  test('runoff, irrigation and capillary rise count with their sign', () => {
-    const day = { previousDepletionMm: 30, rainMm: 10, cropUseMm: 4, totalAvailableMm: 100 };
-    expect(stepRootZone({ ...day, runoffMm: 3, irrigationMm: 5, capillaryRiseMm: 1 }).depletionMm).toBe(21);
-    expect(stepRootZone({ ...day, previousDepletionMm: 100, rainMm: 0 }).depletionMm).toBe(100);
-  });
-
   test('stress and drying are from 0 to 1 and never ease as water is lost', () => {
     fc.assert(
       fc.property(mm, mm, (a, b) => {
         const [less, more] = [Math.min(a, b), Math.max(a, b)];
-        expect(stressCoefficient(more, 80, 40)).toBeLessThanOrEqual(stressCoefficient(less, 80, 40));
-        expect(evaporationReduction(a, 25, 10)).toBeGreaterThanOrEqual(0);
-        expect(evaporationReduction(a, 25, 10)).toBeLessThanOrEqual(1);
-      }),
-    );
-  });
-});
-
-describe('the soil moisture deficit', () => {
-  test.each([
-    [20, 5, 1, 16, 0],
-    [3, 10, 0.5, 0, 6.5],
-    [0, 0, 0.5, 0.5, 0],
-    [0, 8, 0, 0, 8],
-  ])(
-    '%d mm lacking, %d mm of rain and %d mm used leave %d mm lacking and %d mm to drain',
-    (before, rain, used, deficitMm, surplusMm) => {
-      expect(stepDeficit(before, rain, used)).toEqual({ deficitMm, surplusMm });
-    },
-  );
-
-  test('no water is lost, and there is a surplus only once nothing lacks', () => {
-    const mm = fc.double({ min: 0, max: 100, noNaN: true });
-    fc.assert(
-      fc.property(mm, mm, fc.double({ min: -0.5, max: 8, noNaN: true }), (before, rain, used) => {
-        const { deficitMm, surplusMm } = stepDeficit(before, rain, used);
-        expect(deficitMm - surplusMm).toBeCloseTo(before - rain + used, 9);
-        expect(Math.min(deficitMm, surplusMm)).toBe(0);
+        const crop = { totalMm: 80, readyMm: 40 };
+        expect(shareGiven(more, crop)).toBeLessThanOrEqual(shareGiven(less, crop));
+        expect(shareGiven(a, { totalMm: 25, readyMm: 10 })).toBeGreaterThanOrEqual(0);
+        expect(shareGiven(a, { totalMm: 25, readyMm: 10 })).toBeLessThanOrEqual(1);
       }),
     );
   });
 
   test.each([
-    () => stepDeficit(-1, 0, 0),
-    () => stepDeficit(0, Number.NaN, 0),
-    () => stepDeficit(0, 0, 99),
     () => totalAvailableWater({ fieldCapacity: 0.2, wiltingPoint: 0.3 }, 1),
     () => readilyAvailableWater(100, 1.1),
-    () => stressCoefficient(10, 50, 50),
     () => totalEvaporableWater(silt, 0.5),
     () => easyShare(0.9, 5),
-    () => stepRootZone({ previousDepletionMm: 0, rainMm: -1, cropUseMm: 0, totalAvailableMm: 100 }),
   ])('what cannot be is refused with its code (%#)', (call) => {
     expect(call).toThrow(outOfRange);
   });
