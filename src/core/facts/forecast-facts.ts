@@ -11,7 +11,7 @@ import { type FactId, factDefinition } from './registry/index.ts';
 import type { Resolved } from './types.ts';
 
 /** Hours over which rain ahead is judged: those of the facts `rain.next48h*`. */
-const rainAheadHours = 48;
+export const rainAheadHours = 48;
 
 type NowValue = typeof rainNow;
 

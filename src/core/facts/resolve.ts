@@ -39,7 +39,7 @@ function contextOf(input: ResolveInput): FactContext {
     fact: (id) => {
       const already = resolved.get(id);
       if (already) return already;
-      const fresh = pick(id, observedOf(id, observations(id), at, ageing), context);
+      const fresh = pickFact(id, observedOf(id, observations(id), at, ageing), context);
       resolved.set(id, fresh);
       return fresh;
     },
@@ -47,7 +47,8 @@ function contextOf(input: ResolveInput): FactContext {
   return context;
 }
 
-function pick(id: FactId, observed: Observed, context: FactContext): Resolved {
+/** What a fact comes to in a context: what was observed first, then what is derived, then the forecast, then what was told. */
+export function pickFact(id: FactId, observed: Observed, context: FactContext): Resolved {
   if (observed.given) return observed.given;
   const derived = derivations[id]?.(context) ?? null;
   if (derived?.known) return derived;
@@ -56,7 +57,11 @@ function pick(id: FactId, observed: Observed, context: FactContext): Resolved {
   return observed.told ?? observed.unknown ?? derived ?? forecast ?? { known: false, reason: 'not-asked' };
 }
 
-function groupObservations({ observations, at }: ResolveInput): ReadonlyMap<FactId, readonly FactObservation[]> {
+/** Observations by fact, oldest first, without those that lie in the future of `at`. */
+export function groupObservations({
+  observations,
+  at,
+}: Pick<ResolveInput, 'observations' | 'at'>): ReadonlyMap<FactId, readonly FactObservation[]> {
   const groups = new Map<FactId, FactObservation[]>();
   for (const one of observations.toSorted((a, b) => a.at - b.at)) {
     if (one.at > at + clockSlackSeconds) continue;
@@ -67,8 +72,9 @@ function groupObservations({ observations, at }: ResolveInput): ReadonlyMap<Fact
   return groups;
 }
 
-function placeOf(
-  { at, zone, parameters }: ResolveInput,
+/** The place of the field as it was given; null where it was not. */
+export function placeOf(
+  { at, zone, parameters }: Pick<ResolveInput, 'at' | 'zone' | 'parameters'>,
   observations: (id: FactId) => readonly FactObservation[],
 ): { readonly latitude: number; readonly longitude: number } | null {
   const number = (id: FactId) => {

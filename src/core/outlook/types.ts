@@ -31,13 +31,18 @@ export interface HourOutlook {
   readonly ifLifted: readonly HourBlock[];
   /** Facts that could not be told for that hour and that could still block it: to be looked at or measured then. */
   readonly unknown: readonly FactId[];
-  /** Chance that no hour-lifted rule blocks, 0 to 1, from bands or ensemble members; null where the forecast gives none. */
+  /** Ids of the advice that is met in that hour, for example `dark`. */
+  readonly advice: readonly string[];
+  /**
+   * Chance that no hour-lifted rule blocks, 0 to 1, from bands or ensemble members; what only eyes can settle is listed above
+   * and not counted. Null where the forecast gives none.
+   */
   readonly sureness: number | null;
 }
 
 /**
- * Consecutive hours in one state in which nothing blocks. Where clear hours turn into clear-if hours there are two windows, the
- * first ended by `look-again`; the shortest useful length is asked of both together.
+ * Consecutive hours in which nothing blocks; `clear-if` where any of them is. Where what was observed ages within them there are
+ * two windows, the first ended by `look-again`; the shortest useful length is asked of both together.
  */
 export interface Window {
   readonly from: EpochSeconds;

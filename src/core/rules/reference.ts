@@ -6,15 +6,24 @@ import type { CompiledComparison, CompiledCondition, CompiledRule, CompiledRules
 
 /** Evaluates every rule without the engine, synchronously; nothing is cut short, so the trace is whole. */
 export function evaluateReference(compiled: CompiledRules, facts: ResolvedFacts): Trace {
-  return compiled.rules.map((rule) => traceRule(rule, facts));
+  return compiled.rules.map((rule) => evaluateRule(rule, facts));
 }
 
-function traceRule({ rule, condition, facts: read, parameters }: CompiledRule, facts: ResolvedFacts): RuleTrace {
+/** Evaluates one rule; `evaluateReference` is this for every rule. */
+export function evaluateRule(
+  { rule, condition, facts: read, parameters }: CompiledRule,
+  facts: ResolvedFacts,
+): RuleTrace {
   const margins: Margin[] = [];
   const trace = traceCondition(condition, facts, false, margins);
   const { id, effect, authority, lifts } = rule;
   const { outcome } = trace;
   return { rule: id, effect, authority, lifts, outcome, facts: read, parameters, margins, condition: trace };
+}
+
+/** The outcome of one condition. */
+export function evaluateCondition(condition: CompiledCondition, facts: ResolvedFacts): Outcome {
+  return traceCondition(condition, facts, false, []).outcome;
 }
 
 function traceCondition(

@@ -1,0 +1,61 @@
+import { localDate } from '../facts/local-day.ts';
+import { resolveFacts } from '../facts/resolve.ts';
+import { compileRules } from '../rules/compile.ts';
+import { evaluateReference } from '../rules/reference.ts';
+import { type EpochSeconds, epochSeconds } from '../units/brands.ts';
+import { numberParameter } from '../units/parameter.ts';
+import { verdictWord } from '../verdict/verdict-of.ts';
+import { hourSeconds } from '../weather/series.ts';
+import { type ChangesInput, changesByRule, smallestSetOf } from './changes/needed.ts';
+import type { OutlookInput } from './input.ts';
+import { type ScannedHour, scanHours } from './scan.ts';
+import type { HourOutlook, Outlook, Spoiled } from './types.ts';
+import { windowsOf } from './windows.ts';
+
+export type { OutlookInput } from './input.ts';
+
+/**
+ * All that can be said of the coming days: every hour to the end of the forecast, windows, what would have to change. Pure.
+ * Throws PARAMETER_MISSING or ZONE_UNKNOWN.
+ */
+export function outlookOf(input: OutlookInput): Outlook {
+  const { at, pack, observations, forecast } = input;
+  const { zone } = pack;
+  const today = localDate(at, zone);
+  const compiled = compileRules(pack, today);
+  const { parameters } = compiled;
+  const facts = resolveFacts({ observations, forecast, at, zone, parameters });
+  const { hours, untold } = scanHours(input);
+  const changes: ChangesInput = { compiled, facts, at, today, forecastAt: (rule) => firstWithout(rule, hours) };
+  const sprays = verdictWord(evaluateReference(compiled, facts)) === 'spray-today';
+  return {
+    at,
+    zone,
+    hours: hours.map(({ judged: _judged, facts: _facts, ...hour }) => hour),
+    untold,
+    windows: windowsOf(hours, at, numberParameter(parameters, 'shortestWindowHours')),
+    reachesTo: reachOf(hours),
+    soilTemperature: [],
+    fallThrough: null,
+    soilWater: [],
+    changes: changesByRule(changes),
+    smallestSet: smallestSetOf(changes),
+    spoiled: sprays ? spoiledBy(hours) : null,
+  };
+}
+
+function reachOf(hours: readonly HourOutlook[]): EpochSeconds | null {
+  const last = hours.findLast(({ state }) => state !== 'beyond-forecast');
+  return last === undefined ? null : epochSeconds(last.at + hourSeconds);
+}
+
+function firstWithout(rule: string, hours: readonly ScannedHour[]): EpochSeconds | null {
+  const isGone = ({ judged }: ScannedHour) =>
+    judged.some(({ strict }) => strict.rule === rule && strict.outcome === 'not-met');
+  return hours.find(isGone)?.at ?? null;
+}
+
+function spoiledBy(hours: readonly HourOutlook[]): Spoiled | null {
+  const hour = hours.find(({ state }) => state === 'blocked');
+  return hour === undefined ? null : { at: hour.at, by: [...hour.hourBlocks, ...hour.dayBlocks] };
+}
