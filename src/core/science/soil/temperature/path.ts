@@ -1,39 +1,83 @@
 import type { EpochSeconds } from '../../../units/brands.ts';
+import { soilConstants30cm } from './constants.ts';
+import { type Filtered, filterReadings } from './filter.ts';
+import { withLayers } from './layers.ts';
+import type { SoilModelConstants } from './model-constants.ts';
+import { chanceUnder } from './normal.ts';
+import { advance, copyState, loadings, seen } from './state.ts';
 import type { SoilTemperatureDay, SoilTemperatureInput } from './types.ts';
 
-/** Soil temperature at 30 cm on every day from that of `input.at` on, with the chance of being below `limitC`. */
-export function soilTemperaturePath(input: SoilTemperatureInput, limitC: number): readonly SoilTemperatureDay[] {
-  return input.days.filter(({ at }) => at > input.at - 43_200).map((day) => persisted(input, day, limitC));
+/** Middle and standard error of one day, C. */
+export interface DayEstimate {
+  readonly valueC: number;
+  readonly sdC: number;
 }
 
-/** Soil temperature at 30 cm at one moment within the days given; null outside them. */
+/**
+ * Soil temperature at 30 cm on every day from that of `input.at` to the last one given, with the chance of being below
+ * `limitC`. Readings of the field correct the site's own offset and response; the forecast's soil layers move the middle a
+ * little and never narrow the band. Throws SCIENCE_OUT_OF_RANGE where days do not follow each other or a value cannot be.
+ */
+export function soilTemperaturePath(input: SoilTemperatureInput, limitC: number): readonly SoilTemperatureDay[] {
+  const filtered = filterReadings(input, soilConstants30cm);
+  const estimates = withLayers(input, filtered.today, estimateDays(filtered, soilConstants30cm));
+  return estimates.map((estimate, ahead) => dayOf(input, filtered, filtered.today + ahead, estimate, limitC));
+}
+
+/** Soil temperature at one moment from that of `input.at` on, between the noons around it; null outside the days given. */
 export function soilTemperatureAt(
   input: SoilTemperatureInput,
   at: EpochSeconds,
   limitC: number,
 ): SoilTemperatureDay | null {
-  const path = soilTemperaturePath({ ...input, at }, limitC);
-  return path[0] ?? null;
+  const path = soilTemperaturePath(input, limitC);
+  const next = path.findIndex((day) => day.at >= at);
+  const after = path[next];
+  if (after === undefined || at < input.at - 60)
+    return path.at(-1) && at - path.at(-1)!.at <= 43_200 ? path.at(-1)! : null;
+  const before = path[next - 1] ?? after;
+  const share = after.at === before.at ? 1 : (at - before.at) / (after.at - before.at);
+  const between = (a: number, b: number) => a + (b - a) * share;
+  const valueC = between(before.valueC, after.valueC);
+  const sdC = Math.max(before.sdC, after.sdC);
+  const beyondForecast = before.beyondForecast || after.beyondForecast;
+  return {
+    ...banded(valueC, sdC, limitC, soilConstants30cm),
+    at,
+    iso: share < 0.5 ? before.iso : after.iso,
+    beyondForecast,
+  };
 }
 
-function persisted(
-  { at: now, readings }: SoilTemperatureInput,
-  day: { at: EpochSeconds; iso: string; airC: number | null },
+/** Middle and standard error of the day of asking and every day after it, before the layers are looked at. */
+export function estimateDays({ air, memories, state, today }: Filtered, of: SoilModelConstants): DayEstimate[] {
+  const moving = copyState(state);
+  return memories.slice(today).map(({ quickC, slowC, middleC }, ahead) => {
+    if (ahead > 0) advance(moving, of, air[today + ahead]!.error);
+    const { mean, variance } = seen(moving, loadings(of, quickC, slowC));
+    return { valueC: middleC + mean, sdC: Math.sqrt(variance) };
+  });
+}
+
+function dayOf(
+  { days }: SoilTemperatureInput,
+  { air }: Filtered,
+  index: number,
+  { valueC, sdC }: DayEstimate,
   limitC: number,
 ): SoilTemperatureDay {
-  const last = readings.at(-1)?.valueC ?? 8;
-  const sd = 1 + Math.max(0, day.at - now) / 86_400 / 4;
-  const chanceBelow = last < limitC ? 0.7 : 0.3;
+  const { at, iso } = days[index]!;
+  return { at, iso, ...banded(valueC, sdC, limitC, soilConstants30cm), beyondForecast: air[index]!.isUsual };
+}
+
+function banded(valueC: number, sdC: number, limitC: number, { reach80, reach95 }: SoilModelConstants) {
   return {
-    at: day.at,
-    iso: day.iso,
-    valueC: last,
-    sdC: sd,
-    low80C: last - 1.28 * sd,
-    high80C: last + 1.28 * sd,
-    low95C: last - 1.96 * sd,
-    high95C: last + 1.96 * sd,
-    chanceBelow,
-    beyondForecast: day.airC === null,
+    valueC,
+    sdC,
+    low80C: valueC - reach80 * sdC,
+    high80C: valueC + reach80 * sdC,
+    low95C: valueC - reach95 * sdC,
+    high95C: valueC + reach95 * sdC,
+    chanceBelow: chanceUnder(((limitC - valueC) / sdC) * (1.2816 / reach80)),
   };
 }

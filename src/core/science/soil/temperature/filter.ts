@@ -1,0 +1,70 @@
+import { codedError } from '../../../errors/coded-error.ts';
+import { type AirOfDay, airOfDays, dayOfYear, placeShift } from './air.ts';
+import { usualAirC, weatherSdC } from './climatology.ts';
+import { feltByGround, type Memories, remembered } from './memories.ts';
+import type { SoilModelConstants } from './model-constants.ts';
+import { takeReadings } from './readings.ts';
+import { advance, loadings, observe, type SoilState, startState } from './state.ts';
+import type { SoilTemperatureInput } from './types.ts';
+
+/** Most days that are taken. */
+const mostDays = 800;
+/** Variance of a mean over hanging-together days against that of free ones (a day keeps three quarters of the day before). */
+const hangingTogether = 7;
+
+/** All that is known of each day before the readings, and the state on the day of asking after them. */
+export interface Filtered {
+  readonly air: readonly AirOfDay[];
+  readonly memories: readonly Memories[];
+  readonly state: SoilState;
+  /** Index of the day that the state belongs to. */
+  readonly today: number;
+}
+
+/** Runs the model through the past days and takes in the readings up to the moment of asking. Throws SCIENCE_OUT_OF_RANGE. */
+export function filterReadings(input: SoilTemperatureInput, of: SoilModelConstants): Filtered {
+  const today = checkDays(input);
+  const shift = placeShift(input);
+  const air = airOfDays(input, shift);
+  const before = (step: number) => {
+    const lag = Math.round(1 / step);
+    const usual = usualAirC(input.latitudeDeg, dayOfYear(input.days[0]!.iso) - lag);
+    return feltByGround(usual + shift.shiftC, of);
+  };
+  const memories = remembered(of, { quickC: before(of.quickStep), slowC: before(of.slowStep) }, air);
+  const passing = (step: number) => (weatherSdC ** 2 * hangingTogether * step) / (2 - step);
+  const state = startState(of, {
+    quickVariance: Math.min(weatherSdC ** 2, passing(of.quickStep)) + shift.variance,
+    slowVariance: Math.min(weatherSdC ** 2, passing(of.slowStep)) + shift.variance,
+    shared: shift.variance,
+  });
+  const readings = takeReadings(input);
+  for (let index = 0, next = 0; index <= today; index += 1) {
+    const { quickC, slowC, middleC } = memories[index]!;
+    advance(state, of, air[index]!.error);
+    for (; next < readings.length && readings[next]!.index <= index; next += 1) {
+      const { valueC, variance } = readings[next]!;
+      observe(state, loadings(of, quickC, slowC), valueC - middleC, variance + of.spotSdC ** 2);
+    }
+  }
+  return { air, memories, state, today };
+}
+
+/** Checks that days follow each other and the air is possible; gives the index of the day of asking. */
+function checkDays({ days, at }: SoilTemperatureInput): number {
+  if (days.length < 1 || days.length > mostDays) refuse(`1 to ${mostDays} days`, String(days.length));
+  days.forEach((day, index) => {
+    const step = index === 0 ? 86_400 : day.at - days[index - 1]!.at;
+    if (Math.abs(step - 86_400) > 7200)
+      refuse('days that follow each other', `${day.iso} after ${days[index - 1]?.iso}`);
+    if (day.airC !== null && !(Math.abs(day.airC) <= 60))
+      refuse('a mean air temperature of -60 to 60 C', `${day.airC}`);
+  });
+  const today = days.findLastIndex((day) => day.at <= at + 43_200 + 7200);
+  if (today < 0) refuse('days that begin no later than the moment of asking', `${days[0]?.iso}`);
+  return today;
+}
+
+function refuse(expected: string, came: string): never {
+  throw codedError('SCIENCE_OUT_OF_RANGE', { expected, came });
+}
