@@ -6,10 +6,6 @@ export const dialogueErrors = {
     says: 'An event of this id is already there with other content.',
     next: 'Start the page again; what was said first is kept.',
   },
-  EVENT_BEFORE_START: {
-    says: 'Something was said before the conversation began.',
-    next: 'Begin a conversation first.',
-  },
   CONVERSATION_OTHER_RULES: {
     says: 'The conversation was begun under other rules than those at hand.',
     next: 'Begin a new conversation to look again under the new rules.',
