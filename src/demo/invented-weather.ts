@@ -1,4 +1,4 @@
-import { remember } from '../core/facts/remember.ts';
+import { remember } from '../core/units/remember.ts';
 import { type EpochSeconds, epochSeconds } from '../core/units/brands.ts';
 import type { Forecast, WeatherVariable } from '../core/weather/forecast.ts';
 import { weatherVariables } from '../core/weather/variables.ts';

@@ -1,7 +1,7 @@
 import { DateTime } from 'luxon';
 import { codedError } from '../errors/coded-error.ts';
 import { type EpochSeconds, epochSeconds } from '../units/brands.ts';
-import { remember } from './remember.ts';
+import { remember } from '../units/remember.ts';
 
 /** A moment in an IANA time zone. Throws ZONE_UNKNOWN. */
 function inZone(at: EpochSeconds, zone: string): DateTime {

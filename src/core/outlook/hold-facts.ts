@@ -1,4 +1,4 @@
-import type { AgeingInput } from '../facts/ageing.ts';
+import { type AgeingInput, goodUntilOf } from '../facts/ageing.ts';
 import { derivations } from '../facts/derive/index.ts';
 import { forecastFacts } from '../facts/forecast-facts.ts';
 import { type Observed, observedOf } from '../facts/observed.ts';
@@ -29,8 +29,8 @@ export function isHeld(id: FactId): boolean {
 }
 
 /**
- * What was observed of one fact up to `now` (oldest first), for rising later moments: the value that stands now is held, and
- * `aged` says what is left of it. The same moment span gives the same objects.
+ * What was observed of one fact up to `now` (oldest first), for moments from then on: the value that stands now is held, and
+ * `aged` says what is left of it. Moments between which nothing ages share one object.
  */
 export function holdObservations(
   id: FactId,
@@ -39,26 +39,19 @@ export function holdObservations(
   ageing: AgeingInput,
 ): (at: EpochSeconds) => HeldObservation {
   const atNow = observedOf(id, observations, now, ageing);
-  if (observations.length === 0) return () => ({ observed: atNow, aged: null });
+  const { goodFor } = factDefinition(id);
+  const ends = observations.map((one) => goodUntilOf(goodFor, one.at, ageing)).filter((end) => end > now);
+  const moments = [now, ...new Set(ends)].sort((a, b) => a - b);
+  const spans = moments.map((from) => ({
+    from,
+    held: heldAt(id, observedOf(id, observations, from, ageing), atNow, from),
+  }));
+  return (at) => (spans.findLast(({ from }) => from <= at) ?? spans[0]!).held;
+}
+
+function heldAt(id: FactId, then: Observed, atNow: Observed, at: EpochSeconds): HeldObservation {
   const { given } = atNow;
-  const holds = given !== null && isHeld(id);
-  let last: { readonly key: string; readonly held: HeldObservation } | null = null;
-  return (at) => {
-    if (holds && (given.goodUntil === null || given.goodUntil > at)) return { observed: atNow, aged: null };
-    const then = observedOf(id, observations, at, ageing);
-    const key = keyOf(then);
-    if (last?.key === key) return last.held;
-    const left = then.given ?? then.unknown ?? { known: false, reason: 'too-old' as const };
-    const held: HeldObservation = holds ? { observed: atNow, aged: left } : { observed: then, aged: null };
-    last = { key, held };
-    return held;
-  };
-}
-
-function keyOf({ given, told, unknown }: Observed): string {
-  return `${originOf(given)} ${originOf(told)} ${unknown?.reason}`;
-}
-
-function originOf(known: Known | null): string {
-  return known === null ? '' : `${known.at} ${known.goodUntil}`;
+  if (given === null || !isHeld(id)) return { observed: then, aged: null };
+  if (given.goodUntil === null || given.goodUntil > at) return { observed: atNow, aged: null };
+  return { observed: atNow, aged: then.given ?? then.unknown ?? { known: false, reason: 'too-old' } };
 }

@@ -1,5 +1,4 @@
 import type { FactContext, TrustedForecast } from '../facts/context.ts';
-import { localDate, noonOf } from '../facts/local-day.ts';
 import { type FactId, factIds } from '../facts/registry/index.ts';
 import { groupObservations, pickFact, placeOf } from '../facts/resolve.ts';
 import type { Resolved, Unknown } from '../facts/types.ts';
@@ -8,10 +7,9 @@ import { type EpochSeconds, epochSeconds } from '../units/brands.ts';
 import { numberParameter } from '../units/parameter.ts';
 import { hourSeconds } from '../weather/series.ts';
 import { trustIn } from '../weather/trust.ts';
-import { holdObservations } from './hold-facts.ts';
+import { type HeldObservation, holdObservations } from './hold-facts.ts';
 import type { OutlookInput } from './input.ts';
-
-const daySeconds = 24 * hourSeconds;
+import { slowFacts, slowMoments } from './slow-facts.ts';
 
 /** Facts in one hour: `held` with what was observed kept as assumptions, `strict` with those left out that will have aged. */
 export interface HourFacts {
@@ -26,16 +24,13 @@ export type FactsAhead =
   | { readonly known: true; readonly at: (at: EpochSeconds, compiled: CompiledRules) => HourFacts }
   | { readonly known: false; readonly untold: Unknown | null };
 
-/** Facts that move so slowly that the value of a day's noon stands for its hours. */
-const daily: ReadonlySet<FactId> = new Set<FactId>(['date', 'soil.temperature30cmC', 'soil.temperatureTrendCPerDay']);
-
 /**
- * Every fact as it will stand in the hours ahead. The forecast's age counts at the moment asked about; its bands grow with
- * the age then and by `forecastLeadGrowthSharePerDay` with each day ahead. `forWhich` are the facts wanted.
+ * Every fact wanted as it will stand in the hours ahead. The forecast's age counts at the moment asked about; its bands grow
+ * with the age then and by `forecastLeadGrowthSharePerDay` with each day ahead.
  */
-export function factsAhead(input: OutlookInput, compiled: CompiledRules, forWhich: readonly FactId[]): FactsAhead {
-  const { forecast, at: now, pack } = input;
-  const { zone } = pack;
+export function factsAhead(input: OutlookInput, compiled: CompiledRules, wanted: readonly FactId[]): FactsAhead {
+  const { forecast, at: now } = input;
+  const { zone } = input.pack;
   if (forecast === null) return { known: false, untold: null };
   const { parameters } = compiled;
   const groups = groupObservations(input);
@@ -44,58 +39,56 @@ export function factsAhead(input: OutlookInput, compiled: CompiledRules, forWhic
   if (!trust.usable) return { known: false, untold: { known: false, reason: trust.reason, note: trust.note } };
   const ageing = { zone, parameters, forecast };
   const holders = new Map(factIds.map((id) => [id, holdObservations(id, observations(id), now, ageing)]));
+  const heldOf = (id: FactId, at: EpochSeconds) => holders.get(id)!(at);
   const perDay = numberParameter(parameters, 'forecastLeadGrowthSharePerDay');
-  const contextAt = (at: EpochSeconds, rules: CompiledRules): FactContext & { readonly trusted: TrustedForecast } => {
+  const trustedAt = (at: EpochSeconds): TrustedForecast => ({
+    forecast,
+    growth: trust.growth * (1 + (perDay * Math.max(0, at - now)) / (24 * hourSeconds)),
+    oldestAt: epochSeconds(Math.max(trust.oldestAt, at)),
+  });
+  const slow = slowFacts(now, zone);
+  const contextAt = (at: EpochSeconds, rules: CompiledRules): HourContext => {
     const resolved = new Map<FactId, Resolved>();
-    const growth = trust.growth * (1 + (perDay * Math.max(0, at - now)) / daySeconds);
-    const context: FactContext & { readonly trusted: TrustedForecast } = {
+    const context: HourContext = {
       at,
       zone,
       parameters: rules.parameters,
-      trusted: { forecast, growth, oldestAt: epochSeconds(Math.max(trust.oldestAt, at)) },
+      trusted: trustedAt(at),
       untrusted: null,
       observations,
       fact: (id) => {
         const already = resolved.get(id);
         if (already) return already;
-        const fresh = daily.has(id) ? dailyFact(id, context, rules) : pick(id, context);
+        const held = heldOf(id, at);
+        const fresh = slowMoments[id]
+          ? slow({ id, at, held, contextAt: (moment) => contextAt(moment, rules) })
+          : pickFact(id, held.observed, context);
         resolved.set(id, fresh);
         return fresh;
       },
     };
     return context;
   };
-  const pick = (id: FactId, context: FactContext): Resolved =>
-    pickFact(id, holders.get(id)!(context.at).observed, context);
-  const days = new Map<FactId, { readonly iso: string; readonly fact: Resolved }>();
-  const dailyFact = (id: FactId, { at }: FactContext, rules: CompiledRules): Resolved => {
-    const { observed, aged } = holders.get(id)!(at);
-    if (observed.given && aged === null) return observed.given;
-    const iso = localDate(at, zone);
-    const known = days.get(id);
-    if (known?.iso === iso) return known.fact;
-    const noon = epochSeconds(Math.max(at, noonOf(iso, zone)));
-    const carried = pickFact(id, { ...observed, given: null }, contextAt(noon, rules));
-    const fact = carried.known ? carried : (observed.given ?? carried);
-    days.set(id, { iso, fact });
-    return fact;
-  };
-  return {
-    known: true,
-    at: (at, rules) => {
-      const context = contextAt(at, rules);
-      const held: Partial<Record<FactId, Resolved>> = {};
-      const strict: Partial<Record<FactId, Resolved>> = {};
-      const aged: FactId[] = [];
-      for (const id of forWhich) {
-        const value = context.fact(id);
-        const { observed, aged: left } = holders.get(id)!(at);
-        const isAged = left !== null && value === observed.given;
-        held[id] = value;
-        strict[id] = isAged ? left : value;
-        if (isAged) aged.push(id);
-      }
-      return { held, strict, aged, trusted: context.trusted };
-    },
-  };
+  return { known: true, at: (at, rules) => hourFacts(contextAt(at, rules), wanted, (id) => heldOf(id, at)) };
+}
+
+type HourContext = FactContext & { readonly trusted: TrustedForecast };
+
+function hourFacts(
+  { fact, trusted }: HourContext,
+  wanted: readonly FactId[],
+  heldOf: (id: FactId) => HeldObservation,
+): HourFacts {
+  const held: Partial<Record<FactId, Resolved>> = {};
+  const left: Partial<Record<FactId, Resolved>> = {};
+  const aged: FactId[] = [];
+  for (const id of wanted) {
+    const value = fact(id);
+    held[id] = value;
+    const { observed, aged: rest } = heldOf(id);
+    if (rest === null || value !== observed.given) continue;
+    left[id] = rest;
+    aged.push(id);
+  }
+  return { held, strict: aged.length === 0 ? held : { ...held, ...left }, aged, trusted };
 }

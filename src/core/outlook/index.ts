@@ -8,7 +8,7 @@ import { verdictWord } from '../verdict/verdict-of.ts';
 import { hourSeconds } from '../weather/series.ts';
 import { type ChangesInput, changesByRule, smallestSetOf } from './changes/needed.ts';
 import type { OutlookInput } from './input.ts';
-import { type ScannedHour, scanHours } from './scan.ts';
+import { scanHours } from './scan.ts';
 import type { HourOutlook, Outlook, Spoiled } from './types.ts';
 import { windowsOf } from './windows.ts';
 
@@ -25,13 +25,13 @@ export function outlookOf(input: OutlookInput): Outlook {
   const compiled = compileRules(pack, today);
   const { parameters } = compiled;
   const facts = resolveFacts({ observations, forecast, at, zone, parameters });
-  const { hours, untold } = scanHours(input);
-  const changes: ChangesInput = { compiled, facts, at, today, forecastAt: (rule) => firstWithout(rule, hours) };
+  const { hours, untold, liftedAt } = scanHours(input);
+  const changes: ChangesInput = { compiled, facts, at, today, forecastAt: (rule) => liftedAt.get(rule) ?? null };
   const sprays = verdictWord(evaluateReference(compiled, facts)) === 'spray-today';
   return {
     at,
     zone,
-    hours: hours.map(({ judged: _judged, facts: _facts, ...hour }) => hour),
+    hours,
     untold,
     windows: windowsOf(hours, at, numberParameter(parameters, 'shortestWindowHours')),
     reachesTo: reachOf(hours),
@@ -47,12 +47,6 @@ export function outlookOf(input: OutlookInput): Outlook {
 function reachOf(hours: readonly HourOutlook[]): EpochSeconds | null {
   const last = hours.findLast(({ state }) => state !== 'beyond-forecast');
   return last === undefined ? null : epochSeconds(last.at + hourSeconds);
-}
-
-function firstWithout(rule: string, hours: readonly ScannedHour[]): EpochSeconds | null {
-  const isGone = ({ judged }: ScannedHour) =>
-    judged.some(({ strict }) => strict.rule === rule && strict.outcome === 'not-met');
-  return hours.find(isGone)?.at ?? null;
 }
 
 function spoiledBy(hours: readonly HourOutlook[]): Spoiled | null {

@@ -1,8 +1,6 @@
 import type { FactId } from '../facts/registry/index.ts';
 import { resolvedFact } from '../facts/resolved.ts';
-import type { RuleTrace } from '../rules/trace-types.ts';
 import type { EpochSeconds } from '../units/brands.ts';
-import { usefulFacts } from '../verdict/useful.ts';
 import type { HourFacts } from './hour-facts.ts';
 import type { JudgedRule } from './judge-rules.ts';
 import type { HourBlock, HourOutlook, HourState } from './types.ts';
@@ -18,41 +16,53 @@ export function judgeHour(
   facts: HourFacts,
   sureness: number | null,
 ): HourOutlook {
-  const blocking = judged.filter(({ strict }) => strict.effect !== 'advise');
-  const met = blocking.filter(isBlocking).map(({ held }) => blockOf(held));
-  const open = blocking.filter((rule) => rule.strict.outcome === 'unknown' && !isBlocking(rule));
-  const stillOpen = open.filter(({ held }) => held.outcome === 'unknown');
-  const beyond = stillOpen.some(({ held }) => held.lifts === 'hours' && liesBeyond(held, facts));
-  const state: HourState =
-    met.length > 0 ? 'blocked' : beyond ? 'beyond-forecast' : open.length > 0 ? 'clear-if' : 'clear';
-  const unsettled = new Set(open.flatMap(({ strict }) => [...usefulFacts([strict])]));
-  const aged = facts.aged.filter((id) => unsettled.has(id));
+  const met: HourBlock[] = [];
+  const ifLifted: HourBlock[] = [];
+  const advice: string[] = [];
+  const unsettled = new Set<FactId>();
+  const unknown = new Set<FactId>();
+  let isOpen = false;
+  let isBeyond = false;
+  for (const one of judged) {
+    const { strict, held } = one;
+    const { id, effect, lifts } = one.compiled.rule;
+    if (effect === 'advise') {
+      if (held.outcome === 'met') advice.push(id);
+    } else if (strict.outcome === 'met' || (held.outcome === 'met' && lifts === 'season')) met.push(blockOf(one));
+    else if (strict.outcome === 'unknown') {
+      isOpen = true;
+      for (const fact of strict.open) unsettled.add(fact);
+      for (const fact of held.open) unknown.add(fact);
+      if (held.outcome === 'met') ifLifted.push(blockOf(one));
+      isBeyond ||= lifts === 'hours' && held.open.some((fact) => liesBeyond(fact, facts));
+    }
+  }
+  const state = stateOf(met.length > 0, isBeyond, isOpen);
   return {
     at,
     state,
     hourBlocks: met.filter(({ lifts }) => lifts === 'hours'),
     dayBlocks: met.filter(({ lifts }) => lifts !== 'hours'),
-    lookAgain: aged,
-    ifLifted: open.filter(({ held }) => held.outcome === 'met').map(({ held }) => blockOf(held)),
-    unknown: [...new Set(stillOpen.flatMap(({ held }) => [...usefulFacts([held])]))],
-    advice: judged
-      .filter(({ held }) => held.effect === 'advise' && held.outcome === 'met')
-      .map(({ held }) => held.rule),
+    lookAgain: facts.aged.filter((id) => unsettled.has(id)),
+    ifLifted,
+    unknown: [...unknown],
+    advice,
     sureness: state === 'beyond-forecast' ? null : sureness,
   };
 }
 
-function isBlocking({ strict, held }: JudgedRule): boolean {
-  return strict.outcome === 'met' || (held.outcome === 'met' && held.lifts === 'season');
+function stateOf(isBlocked: boolean, isBeyond: boolean, isOpen: boolean): HourState {
+  if (isBlocked) return 'blocked';
+  if (isBeyond) return 'beyond-forecast';
+  return isOpen ? 'clear-if' : 'clear';
 }
 
-function liesBeyond(trace: RuleTrace, { held }: HourFacts): boolean {
-  return [...usefulFacts([trace])].some((id: FactId) => {
-    const fact = resolvedFact(held, id);
-    return !fact.known && fact.reason === 'forecast-gap';
-  });
+function liesBeyond(id: FactId, { held }: HourFacts): boolean {
+  const fact = resolvedFact(held, id);
+  return !fact.known && fact.reason === 'forecast-gap';
 }
 
-function blockOf({ rule, effect, authority, lifts }: RuleTrace): HourBlock {
-  return { rule, effect: effect === 'stop' ? 'stop' : 'hold', authority, lifts: lifts ?? 'days' };
+function blockOf({ compiled }: JudgedRule): HourBlock {
+  const { id, effect, authority, lifts } = compiled.rule;
+  return { rule: id, effect: effect === 'stop' ? 'stop' : 'hold', authority, lifts: lifts ?? 'days' };
 }

@@ -17,48 +17,50 @@ import type { HourOutlook } from './types.ts';
 /** Hours looked at: 16 days, as far as forecasts go. */
 const mostHours = 16 * 24;
 
-/** An hour with the facts and rules that it was judged by. */
-export interface ScannedHour extends HourOutlook {
-  readonly judged: readonly JudgedRule[];
-  readonly facts: HourFacts;
-}
-
 /** A scan: its hours in order, or why none can be told. */
 export interface Scan {
-  readonly hours: readonly ScannedHour[];
+  readonly hours: readonly HourOutlook[];
   readonly untold: Unknown | null;
+  /** By rule, the first hour in which it is surely not met. */
+  readonly liftedAt: ReadonlyMap<string, EpochSeconds>;
 }
+
+/** What looks at each hour as it is judged: for comparing with another way of judging. */
+export type HourWatcher = (at: EpochSeconds, judged: readonly JudgedRule[], facts: HourFacts) => void;
 
 /**
  * Judges every rule in every hour from the one that holds the moment asked about to the end of the forecast, 16 days at most.
  * That hour is judged at the moment itself, every other at the stamp at which it begins.
  */
-export function scanHours(input: OutlookInput): Scan {
+export function scanHours(input: OutlookInput, watch?: HourWatcher): Scan {
   const { forecast, at: now, pack } = input;
   const compiledOn = compiledByDay(pack);
   const first = compiledOn(localDate(now, pack.zone));
   const wanted = [...new Set(first.rules.flatMap(({ facts }) => facts))];
   const ahead = factsAhead(input, first, wanted);
-  if (!ahead.known || forecast === null) return { hours: [], untold: ahead.known ? null : ahead.untold };
+  const liftedAt = new Map<string, EpochSeconds>();
+  if (!ahead.known || forecast === null) {
+    return { hours: [], untold: ahead.known ? null : ahead.untold, liftedAt };
+  }
   const stamps = forecast.times.filter((stamp) => stamp + hourSeconds > now).slice(0, mostHours);
   const judge = rulesJudge();
-  const hours = stamps.map((stamp): ScannedHour => {
+  const hours = stamps.map((stamp): HourOutlook => {
     const at = epochSeconds(Math.max(stamp, now));
     const compiled = compiledOn(localDate(at, pack.zone));
     const facts = ahead.at(at, compiled);
     const judged = judge(compiled.rules, facts);
-    return {
-      ...judgeHour(stamp, judged, facts, surenessOf(judged, facts, wholeRain(facts, at, compiled.parameters))),
-      judged,
-      facts,
-    };
+    for (const { compiled: rule, strict } of judged) {
+      if (strict.outcome === 'not-met' && !liftedAt.has(rule.rule.id)) liftedAt.set(rule.rule.id, stamp);
+    }
+    watch?.(stamp, judged, facts);
+    return judgeHour(stamp, judged, facts, surenessOf(judged, facts, wholeRain(facts, at, compiled.parameters)));
   });
-  return { hours, untold: null };
+  return { hours, untold: null, liftedAt };
 }
 
 function surenessOf(judged: readonly JudgedRule[], facts: HourFacts, bands: WholeBands): number | null {
   const chances = judged
-    .filter(({ strict }) => strict.effect !== 'advise' && strict.lifts === 'hours')
+    .filter(({ compiled: { rule } }) => rule.effect !== 'advise' && rule.lifts === 'hours')
     .map(({ compiled }) => chanceMet(compiled, facts.held, bands))
     .filter((chance) => chance !== null);
   if (chances.length === 0) return null;

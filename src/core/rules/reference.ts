@@ -21,11 +21,6 @@ export function evaluateRule(
   return { rule: id, effect, authority, lifts, outcome, facts: read, parameters, margins, condition: trace };
 }
 
-/** The outcome of one condition. */
-export function evaluateCondition(condition: CompiledCondition, facts: ResolvedFacts): Outcome {
-  return traceCondition(condition, facts, false, []).outcome;
-}
-
 function traceCondition(
   condition: CompiledCondition,
   facts: ResolvedFacts,

@@ -1,8 +1,21 @@
 import Big from 'big.js';
 import { aboveZero, inRange } from './in-range.ts';
 
+/** Below so many steps a double holds a multiple of a decimal step without doubt. */
+const exactSteps = 1e9;
+/** A value nearer than this share of a step to where it would round the other way is left to decimal arithmetic. */
+const clearShare = 1e-4;
+
 /** The highest multiple of `step` (above 0) that is not above the value, in decimal arithmetic. */
 export function floorTo(value: number, step: number): number {
+  const perUnit = Math.round(1 / step);
+  const steps = Math.round(value * perUnit);
+  if (1 / perUnit === step && Math.abs(steps) < exactSteps) {
+    const nearest = steps / perUnit;
+    if (nearest === value) return nearest + 0;
+    const beyond = value * perUnit - steps;
+    if (Math.abs(beyond) > clearShare) return (beyond > 0 ? steps : steps - 1) / perUnit + 0;
+  }
   return numberOf(floorBig(new Big(finite(value)), step));
 }
 
@@ -13,6 +26,10 @@ export function ceilTo(value: number, step: number): number {
 
 /** The multiple of `step` (above 0) nearest to the value, in decimal arithmetic; half a step goes away from zero. */
 export function roundTo(value: number, step: number): number {
+  const perUnit = Math.round(1 / step);
+  const steps = Math.round(value * perUnit);
+  const isClear = Math.abs(Math.abs(value * perUnit - steps) - 0.5) > clearShare;
+  if (1 / perUnit === step && Math.abs(steps) < exactSteps && isClear) return steps / perUnit + 0;
   const half = new Big(aboveZero('a step', step, '')).div(2);
   const size = numberOf(floorBig(new Big(finite(value)).abs().plus(half), step));
   return value < 0 ? 0 - size : size;

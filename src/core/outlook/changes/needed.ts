@@ -1,6 +1,6 @@
 import { factDefinition } from '../../facts/registry/index.ts';
 import { type ResolvedFacts, resolvedFact } from '../../facts/resolved.ts';
-import { evaluateCondition } from '../../rules/reference.ts';
+import { outcomeOf } from '../../rules/outcome.ts';
 import type { CompiledRule, CompiledRules } from '../../rules/types.ts';
 import type { EpochSeconds } from '../../units/brands.ts';
 import type { NeededChange } from '../types.ts';
@@ -67,9 +67,7 @@ function applyAll(facts: ResolvedFacts, steps: readonly Step[], at: EpochSeconds
 }
 
 function blockingRules({ rules }: CompiledRules, facts: ResolvedFacts): CompiledRule[] {
-  return rules.filter(
-    ({ rule, condition }) => rule.effect !== 'advise' && evaluateCondition(condition, facts) === 'met',
-  );
+  return rules.filter(({ rule, condition }) => rule.effect !== 'advise' && outcomeOf(condition, facts) === 'met');
 }
 
 function stepsFor(rule: CompiledRule, facts: ResolvedFacts, { today }: ChangesInput): Step[] {

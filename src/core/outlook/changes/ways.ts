@@ -1,5 +1,5 @@
 import type { ResolvedFacts } from '../../facts/resolved.ts';
-import { evaluateCondition } from '../../rules/reference.ts';
+import { outcomeOf } from '../../rules/outcome.ts';
 import type { CompiledCondition } from '../../rules/types.ts';
 import { type LeafChange, leafChange } from './leaf.ts';
 
@@ -13,7 +13,7 @@ export function leastChanges(
   facts: ResolvedFacts,
   today: string,
 ): readonly LeafChange[] | null {
-  const outcome = evaluateCondition(condition, facts);
+  const outcome = outcomeOf(condition, facts);
   if (outcome === (wanted ? 'met' : 'not-met')) return [];
   switch (condition.kind) {
     case 'comparison': {
@@ -26,9 +26,7 @@ export function leastChanges(
       return leastChanges(condition.member, wanted, facts, today);
     default: {
       const isAll = condition.kind === 'all';
-      const members = condition.members.filter(
-        (member) => isAll || wanted || evaluateCondition(member, facts) !== 'unknown',
-      );
+      const members = condition.members.filter((member) => isAll || wanted || outcomeOf(member, facts) !== 'unknown');
       const ways = members.map((member) => leastChanges(member, wanted, facts, today));
       return isAll === wanted ? together(ways) : cheapest(ways);
     }

@@ -1,4 +1,5 @@
 import { type EpochSeconds, epochSeconds } from '../../units/brands.ts';
+import { remember } from '../../units/remember.ts';
 import { type Place, sunPosition } from './position.ts';
 
 /** True height of the middle of the sun at sunrise and sunset, degrees: 34' of refraction and 16' of radius (Meeus 1998, ch. 15). */
@@ -24,7 +25,12 @@ const halfDay = 43_200;
  * degrees of latitude; over a level horizon.
  */
 export function sunTimes(place: Place, at: EpochSeconds): SunTimes {
-  const noon = solarNoon(place, at);
+  return timesAbout(place.latitude, place.longitude, Math.round(solarNoon(place, at)));
+}
+
+const timesAbout = remember((latitude: number, longitude: number, noonSecond: number): SunTimes => {
+  const place = { latitude, longitude };
+  const noon = epochSeconds(noonSecond);
   return {
     dawn: passing(place, noon, -halfDay, civilTwilightDeg),
     sunrise: passing(place, noon, -halfDay, horizonDeg),
@@ -33,7 +39,7 @@ export function sunTimes(place: Place, at: EpochSeconds): SunTimes {
     dusk: passing(place, noon, halfDay, civilTwilightDeg),
     upAtNoon: sunPosition(place, noon).elevationDeg >= horizonDeg,
   };
-}
+});
 
 /** Hours from sunrise to sunset of the solar day in which the moment lies, 0 to 24. */
 export function dayLength(place: Place, at: EpochSeconds): number {

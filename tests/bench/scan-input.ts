@@ -1,0 +1,46 @@
+import { join } from 'node:path';
+import { readPackFolder } from '../../src/adapters/pack-files/read-pack-folder.ts';
+import { parseFacts } from '../../src/core/facts/parse/index.ts';
+import type { OutlookInput } from '../../src/core/outlook/index.ts';
+import { loadPack } from '../../src/core/rules/pack/load-pack.ts';
+import { epochSeconds } from '../../src/core/units/brands.ts';
+import { buildForecast } from '../generators/forecast.ts';
+
+/** 6 November 2026, 09:00 UTC. */
+const morning = epochSeconds(1_793_955_600);
+
+/** An invented drained field under 16 days of invented changeable weather, with nothing left unknown. */
+export async function scanInput(root: string): Promise<OutlookInput> {
+  const { pack } = loadPack(await readPackFolder(join(root, 'rules', 'propyzamide-winter-oilseed-rape')));
+  const facts = {
+    'field.country': 'GB-ENG',
+    'field.latitude': 53,
+    'field.longitude': -1,
+    'field.texture': 'clay-loam',
+    'field.slopePercent': 1,
+    'field.waterDistanceM': 300,
+    'field.drained': 'yes',
+    'field.loosenedThisSeason': 'no',
+    'field.protectedWaterArea': 'outside',
+    'crop.trueLeaves': 5,
+    'weed.present': 'yes',
+    'treatment.alreadyApplied': 'no',
+    'soil.temperature30cmC': 7,
+    'soil.feel': 'moist',
+    'soil.surface': ['friable'],
+    'soil.drainsRunning': 'no',
+    'wind.towardsSensitive': 'no',
+  };
+  const forecast = buildForecast({
+    from: morning,
+    hours: 16 * 24,
+    columns: {
+      windSpeed10mKmh: (_, hour) => 10 + 8 * Math.sin(hour / 7),
+      windGusts10mKmh: (_, hour) => 16 + 9 * Math.sin(hour / 7),
+      precipitationMm: (_, hour) => (hour % 30 === 0 ? 1.2 : 0),
+      temperature2mC: (_, hour) => 6 + 5 * Math.sin((2 * Math.PI * hour) / 24),
+      cloudCoverPercent: (_, hour) => 50 + 50 * Math.sin(hour / 9),
+    },
+  });
+  return { pack, observations: parseFacts(facts, morning, pack.zone), forecast, at: morning };
+}
