@@ -50,7 +50,8 @@ describe('validation against recorded data', () => {
     });
     const absent = join(folder, 'nowhere');
     expect(await run('--data', absent)).toMatchObject({ code: 0, all: expect.stringContaining('is absent') });
-    expect(await run('--data', recorded('bare', {}))).toMatchObject({ code: 0, last: '0 passed, 0 failed\n' });
+    // Two worked examples of evapotranspiration need no data.
+    expect(await run('--data', recorded('bare', {}))).toMatchObject({ code: 0, last: '2 passed, 0 failed\n' });
   });
 
   test('a bad option is not taken for no folder', async () => {
@@ -60,14 +61,25 @@ describe('validation against recorded data', () => {
 
   test('passes what is read rightly and ends in the counts', async () => {
     const data = recorded('right', { 'a.json': invented, 'b.json': { latitude: 1, longitude: 1, daily: {} } });
-    expect(await run('--data', data)).toMatchObject({ code: 0, last: '3 passed, 0 failed\n' });
+    expect(await run('--data', data)).toMatchObject({ code: 0, last: '5 passed, 0 failed\n' });
+  });
+
+  test('with --json it says the same as one object', async () => {
+    const data = recorded('machine', { 'a.json': invented });
+    const { code, all } = await run('--json', '--data', data);
+    expect(code).toBe(0);
+    expect(JSON.parse(all)).toMatchObject({ passed: 4, failed: 0, note: null, validators: expect.any(Array) });
+    expect(JSON.parse((await run('--json')).all)).toMatchObject({
+      passed: 0,
+      note: expect.stringContaining('No folder'),
+    });
   });
 
   test('fails where a reply cannot be read', async () => {
     const uneven = { ...invented, hourly: { ...invented.hourly, time: ['2026-10-25T00:00', '2026-10-25T05:00'] } };
     const data = recorded('wrong', { 'a.json': uneven });
     expect(validateRecordedReplies(data)).toMatchObject({ passed: 0, failed: 2 });
-    expect(await run('--data', data)).toMatchObject({ code: 1, last: '0 passed, 2 failed\n' });
+    expect(await run('--data', data)).toMatchObject({ code: 1, last: '2 passed, 2 failed\n' });
   });
 
   test('a check that throws is a failure with its words', () => {

@@ -1,8 +1,14 @@
-/** What a validator found: counts, and a line a person can read for each check. */
+/** Figures found, by name: numbers, or figures of a part. For machines. */
+export interface Figures {
+  readonly [name: string]: number | string | null | Figures;
+}
+
+/** What a validator found: counts, a line a person can read for each check, and the figures behind them. */
 export interface ValidationResult {
   readonly passed: number;
   readonly failed: number;
   readonly lines: readonly string[];
+  readonly figures?: Figures;
 }
 
 /** Checks the project against recorded or published data in a folder; says plainly where its part of the folder is absent. */

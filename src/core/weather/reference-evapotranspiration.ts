@@ -42,9 +42,8 @@ export function computeEvapotranspiration(forecast: Forecast): readonly (Referen
   return forecast.times.map((_, index) =>
     orNull(() => {
       const day = days.get(index);
-      if (day === undefined) return null;
       const solar = valueAtIndex(forecast, 'shortwaveRadiationWPerM2', index);
-      if (solar === null) return { mm: spreadDay(forecast, day, index), from: 'daily' };
+      if (solar === null) return day ? { mm: spreadDay(forecast, day, index), from: 'daily' } : null;
       const temperatureC = meanOfHour(forecast, 'temperature2mC', index);
       const vapourPressureKPa = vapourPressureOf(forecast, day, index, temperatureC);
       if (temperatureC === null || vapourPressureKPa === null) return null;
@@ -78,7 +77,7 @@ function withGapsFilled(
 
 function vapourPressureOf(
   forecast: Forecast,
-  day: SolarDay,
+  day: SolarDay | undefined,
   index: number,
   temperatureC: number | null,
 ): number | null {
@@ -86,7 +85,7 @@ function vapourPressureOf(
   if (dewPointC !== null) return saturationVapourPressure(dewPointC);
   const percent = meanOfHour(forecast, 'relativeHumidity2mPercent', index);
   if (percent !== null && temperatureC !== null) return vapourPressureOfAir(temperatureC, percent);
-  return day.lowestC === null ? null : saturationVapourPressure(day.lowestC);
+  return day === undefined || day.lowestC === null ? null : saturationVapourPressure(day.lowestC);
 }
 
 type Instant = 'temperature2mC' | 'dewPoint2mC' | 'relativeHumidity2mPercent' | 'windSpeed10mKmh';

@@ -71,7 +71,7 @@ describe('reference evapotranspiration of a forecast', () => {
 
   test.each<[string, ReturnType<typeof autumn>]>([
     ['without temperature', autumn({ temperature2mC: null })],
-    ['shorter than a day', autumn({}, { hours: 20 })],
+    ['shorter than a day without radiation', autumn({ shortwaveRadiationWPerM2: null }, { hours: 20 })],
     [
       'at the pole in winter without radiation',
       autumn({ shortwaveRadiationWPerM2: null }, { from: utc('2026-12-20T00:00Z'), place: { latitude: 85 } }),
