@@ -20,7 +20,8 @@ export function resolveFacts(input: ResolveInput): ResolvedFacts {
   return Object.fromEntries(factIds.map((id) => [id, context.fact(id)]));
 }
 
-function contextOf(input: ResolveInput): FactContext {
+/** What derivations read at a moment: every fact, resolved when first asked for. */
+export function contextOf(input: ResolveInput): FactContext {
   const { at, zone, parameters } = input;
   const byFact = groupObservations(input);
   const observations = (id: FactId) => byFact.get(id) ?? [];

@@ -15,6 +15,8 @@ export interface WaterHours {
   readonly hours: readonly WaterHour[];
   /** True where every hour after now is known in rain and evapotranspiration. */
   readonly complete: boolean;
+  /** True where every hour from `since` to now is. */
+  readonly completeBefore: boolean;
   /** End of the last hour known without a gap. */
   readonly reachesTo: EpochSeconds;
 }
@@ -30,17 +32,19 @@ export function waterHours(
   const references = referenceEvapotranspirationHours(forecast);
   const hours: WaterHour[] = [];
   let reached = at as number;
+  let completeBefore = (forecast.times[0] ?? Number.POSITIVE_INFINITY) - hourSeconds <= since;
   for (const [index, time] of forecast.times.entries()) {
     if (time <= since || time - hourSeconds >= until) continue;
     const rainMm = forecast.values.precipitationMm?.[index] ?? null;
     const referenceMm = references[index]?.mm ?? null;
     if (rainMm === null || referenceMm === null) {
-      if (time <= at) continue;
-      break;
+      if (time > at) break;
+      completeBefore = false;
+      continue;
     }
     if (time - hourSeconds > reached) break;
     reached = Math.max(reached, time);
     hours.push({ begin: epochSeconds(time - hourSeconds), rainMm, referenceMm });
   }
-  return { hours, complete: reached >= until, reachesTo: epochSeconds(reached) };
+  return { hours, complete: reached >= until, completeBefore, reachesTo: epochSeconds(reached) };
 }

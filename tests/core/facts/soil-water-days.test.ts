@@ -1,38 +1,33 @@
 import { describe, expect, test } from 'vitest';
-import { soilWaterDays } from '../../../src/core/facts/derive/soil-water.ts';
 import type { FactId } from '../../../src/core/facts/registry/index.ts';
-import type { Resolved } from '../../../src/core/facts/types.ts';
+import { soilWaterDays } from '../../../src/core/facts/soil-water-days.ts';
 import { buildForecast, type ForecastPlan } from '../../generators/forecast.ts';
 import { testParameters } from '../../generators/parameters.ts';
 import { hoursAfter, utc } from './moments.ts';
 
 const at = utc('2026-11-06T09:00Z');
-const choice = (...possible: string[]): Resolved => ({
-  known: true,
-  type: 'choice',
-  possible,
-  source: 'said',
-  at,
-  goodUntil: null,
-});
-const unknown: Resolved = { known: false, reason: 'not-asked' };
 
-type Given = Readonly<Partial<Record<FactId, Resolved>>>;
+type Given = Readonly<Partial<Record<FactId, string>>>;
 
 const week = (plan: Partial<ForecastPlan> = {}) =>
   buildForecast({ from: hoursAfter(at, -33), fetchedAt: at, hours: 240, ...plan });
 
-function waterOf(forecast: ReturnType<typeof week> | null, given: Given, growth = 1) {
+function waterOf(forecast: ReturnType<typeof week> | null, given: Given, { seen = at, now = at } = {}) {
   return soilWaterDays({
-    at,
+    at: now,
     zone: 'Europe/London',
     parameters: testParameters(),
-    trusted: forecast && { forecast, growth, oldestAt: hoursAfter(at, 48) },
-    fact: (id) => given[id] ?? unknown,
+    forecast,
+    observations: (Object.keys(given) as FactId[]).map((fact) => ({
+      fact,
+      reading: { type: 'choice', possible: [given[fact] ?? ''] },
+      at: fact === 'soil.feel' ? seen : hoursAfter(at, -40),
+      source: 'said',
+    })),
   });
 }
 
-const moistClay: Given = { 'soil.feel': choice('moist'), 'field.texture': choice('clay') };
+const moistClay: Given = { 'soil.feel': 'moist', 'field.texture': 'clay' };
 
 describe('water in the soil from what was felt', () => {
   test('whole days from the day it was felt to the last that the forecast holds', () => {
@@ -55,18 +50,19 @@ describe('water in the soil from what was felt', () => {
       const [first] = waterOf(week(), given);
       return (first?.deficitHighMm ?? 0) - (first?.deficitLowMm ?? 0);
     };
-    expect(width({ 'soil.feel': choice('moist') })).toBeGreaterThan(width(moistClay));
+    expect(width({ 'soil.feel': 'moist' })).toBeGreaterThan(width(moistClay));
   });
 
   test('rain widens the band, an older forecast more so', () => {
     const rainy = week({ columns: { precipitationMm: 0.1 } });
-    const width = (growth: number) => {
-      const last = waterOf(rainy, { ...moistClay, 'soil.feel': choice('wet') }, growth).at(-1);
+    const width = (hoursOld: number) => {
+      const forecast = { ...rainy, fetchedAt: hoursAfter(at, -hoursOld) };
+      const last = waterOf(forecast, { ...moistClay, 'soil.feel': 'wet' }).at(-1);
       return (
         (last?.surplusHighMm ?? 0) - (last?.surplusLowMm ?? 0) + (last?.deficitHighMm ?? 0) - (last?.deficitLowMm ?? 0)
       );
     };
-    expect(width(2)).toBeGreaterThan(width(1));
+    expect(width(40)).toBeGreaterThan(width(0));
   });
 
   test('days that begin to lack rain or evapotranspiration are left out, and none is guessed', () => {
@@ -81,6 +77,19 @@ describe('water in the soil from what was felt', () => {
 
   test("the weather stands in for the service's missing evapotranspiration", () => {
     expect(waterOf(week({ columns: { et0Mm: null } }), moistClay)).toHaveLength(8);
+  });
+
+  test('what was felt 40 h ago still serves while the forecast holds every hour since, and not where it does not', () => {
+    const now = hoursAfter(at, 40);
+    const days = waterOf(week(), moistClay, { now }).map(({ day }) => day);
+    expect(days[0]).toBe('2026-11-06');
+    expect(days).toEqual(waterOf(week(), moistClay).map(({ day }) => day));
+    const late = week({ from: hoursAfter(at, 2) });
+    expect(waterOf(late, moistClay, { now })).toEqual([]);
+    const gap = hoursAfter(at, 20);
+    expect(
+      waterOf(week({ columns: { precipitationMm: (time) => (time === gap ? null : 0) } }), moistClay, { now }),
+    ).toEqual([]);
   });
 
   test('without the soil felt or without a forecast there is nothing to say', () => {

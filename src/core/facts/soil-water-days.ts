@@ -1,0 +1,50 @@
+import { DateTime } from 'luxon';
+import { type BandedFlow, balanceDays, type DayOfWater } from '../science/water/daily-balance.ts';
+import { numberParameter } from '../units/parameter.ts';
+import { lastStamp } from '../weather/series.ts';
+import { type WaterHours, waterHours } from '../weather/water-hours.ts';
+import type { FactContext, ResolveInput } from './context.ts';
+import { type Deficit, deficitOf } from './derive/deficit.ts';
+import { contextOf } from './resolve.ts';
+
+/**
+ * Water in the soil day by day from the moment at which it was felt or measured to the last whole day that the forecast
+ * holds, under young rape (`youngCropCoefficient`) over `deficitDepthM`, with rain's band. What was felt too long ago for the
+ * rules still serves, as long as the forecast holds every hour since. Empty without a forecast that may be used, without the
+ * soil felt or measured, or where rain or evapotranspiration is missing from the start.
+ */
+export function soilWaterDays(input: ResolveInput): DayOfWater[] {
+  const context = contextOf(input);
+  const { parameters, trusted } = context;
+  const until = trusted === null ? null : lastStamp(trusted.forecast);
+  if (trusted === null || until === null) return [];
+  const hoursFrom = ({ at: since }: Deficit) => waterHours(trusted.forecast, { since, at: input.at, until });
+  const fresh = deficitOf(context);
+  const start = fresh ?? lastDeficit(input, context);
+  if (start === null) return [];
+  const found = hoursFrom(start);
+  if (fresh === null && !found.completeBefore) return [];
+  const share = numberParameter(parameters, 'forecastRainBandShare') * trusted.growth;
+  return balanceDays({
+    soils: start.soils,
+    depthM: numberParameter(parameters, 'deficitDepthM'),
+    cover: { kind: 'crop', coefficient: numberParameter(parameters, 'youngCropCoefficient') },
+    flows: flowsOf(found, share, input.zone),
+  });
+}
+
+function lastDeficit(input: ResolveInput, { observations }: FactContext): Deficit | null {
+  const seen = [...observations('soil.feel'), ...observations('soil.fieldCapacityPercent')];
+  const last = seen.toSorted((one, other) => one.at - other.at).at(-1);
+  return last === undefined ? null : deficitOf(contextOf({ ...input, at: last.at }));
+}
+
+function flowsOf({ hours, reachesTo }: WaterHours, share: number, zone: string): BandedFlow[] {
+  const endsOn = DateTime.fromSeconds(reachesTo, { zone }).toISODate();
+  return hours.flatMap(({ begin, rainMm, referenceMm }): BandedFlow[] => {
+    const day = DateTime.fromSeconds(begin, { zone }).toISODate() ?? '';
+    if (day === endsOn) return [];
+    const rainLowMm = rainMm * Math.max(0, 1 - share);
+    return [{ day, rainMm, rainLowMm, rainHighMm: rainMm * (1 + share), referenceMm }];
+  });
+}
