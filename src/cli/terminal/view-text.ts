@@ -1,6 +1,7 @@
 import type { Entry, QuestionView, VerdictView } from '../../core/dialogue/view-types.ts';
 import { catalogueOf } from '../../core/words/catalogue.ts';
 import { notJudged } from '../../core/words/jobs.ts';
+import { unitSuffix } from '../../core/words/units.ts';
 import { adviceLine, jobsTitle, reasonLines } from '../decision-text.ts';
 
 /** Letter of the choice at an index: a, b, c. */
@@ -22,7 +23,7 @@ export function questionLines(question: QuestionView): string[] {
   );
   const boxes = question.boxes.map(({ label, unit, low, high }) => {
     const range = low !== null && high !== null ? [`${low} to ${high}`] : [];
-    const limits = [...(unit ? [unit] : []), ...range].join(', ');
+    const limits = [unitSuffix(unit, catalogueOf('en')).trim(), ...range].filter((part) => part !== '').join(', ');
     return `  ${label}${limits === '' ? '' : ` (${limits})`}`;
   });
   const many = question.form === 'signs' ? ['  (several letters where several hold, for example: b d)'] : [];

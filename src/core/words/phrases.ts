@@ -13,7 +13,16 @@ export function phraseOf(id: FactId, reading: Reading, definitionOf: DefinitionO
   const only = reading.type === 'choice' && reading.possible.length === 1 ? reading.possible[0] : undefined;
   const ready = only === undefined ? undefined : words.phrases.yesNo[id]?.[only];
   if (ready !== undefined) return ready;
+  if (id === 'soil.temperatureTrendCPerDay' && reading.type === 'number' && reading.low !== undefined) {
+    return trendOf(reading, words);
+  }
   return `${shortName(id, definition, words)} ${describeReading(definition, reading, words)}`;
+}
+
+/** A trend that was told in words, in words. */
+function trendOf({ low = 0, high = 0 }: Extract<Reading, { type: 'number' }>, { phrases }: Catalogue): string {
+  if (high < 0) return phrases.trend.falling;
+  return low > 0 ? phrases.trend.rising : phrases.trend.steady;
 }
 
 /** The short name of a fact in running text. */

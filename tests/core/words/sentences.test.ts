@@ -51,6 +51,17 @@ describe('a value', () => {
     ['soil.temperature30cmC', { type: 'number', value: 9.25 }, 'soil at 30 cm 9.25 C'],
     ['field.waterDistanceM', { type: 'number', value: 12.5 }, 'nearest water 12.5 m'],
     ['field.texture', { type: 'choice', possible: ['clay-loam'] }, 'soil clay loam'],
+    ['soil.temperatureTrendCPerDay', { type: 'number', value: -0.1 }, 'soil at 30 cm, change -0.1 C a day'],
+    [
+      'soil.temperatureTrendCPerDay',
+      { type: 'number', value: -0.2, low: -1, high: -0.08 },
+      'soil at 30 cm colder than a week ago',
+    ],
+    [
+      'soil.temperatureTrendCPerDay',
+      { type: 'number', value: 0, low: -0.07, high: 0.07 },
+      'soil at 30 cm about as a week ago',
+    ],
     [
       'soil.surface',
       { type: 'signs', present: ['cracked'], absent: ['sticky'], complete: false },

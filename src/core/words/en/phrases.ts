@@ -46,6 +46,11 @@ export const phraseWords = {
     'product.activeGPerL': 'product',
     'product.labelMaxGPerHa': 'label maximum',
   } as Readonly<Partial<Record<FactId, string>>>,
+  trend: {
+    falling: 'soil at 30 cm colder than a week ago',
+    steady: 'soil at 30 cm about as a week ago',
+    rising: 'soil at 30 cm warmer than a week ago',
+  },
   notKnown: (label: string) => `${label}: you cannot say`,
   gone: (name: string) => `not ${name}`,
   goneAll: (names: string) => `none of: ${names}`,
