@@ -13,6 +13,8 @@ const values: Readonly<Record<NeededParameter, number | string>> = {
   trendReadingsWithinDays: 10,
   trendReadingsSpanDays: 2,
   soilTemperatureReadingBandC: 0.05,
+  soilTemperatureCarriedDays: 10,
+  trendAheadDays: 3,
   forecastFreshHours: 6,
   forecastOldestHours: 48,
   forecastBandGrowthSharePerHour: 0.05,

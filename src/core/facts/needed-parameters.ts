@@ -13,6 +13,8 @@ export const neededParameters = {
   trendReadingsWithinDays: 'days',
   trendReadingsSpanDays: 'days',
   soilTemperatureReadingBandC: 'C',
+  soilTemperatureCarriedDays: 'days',
+  trendAheadDays: 'days',
   forecastFreshHours: 'h',
   forecastOldestHours: 'h',
   forecastBandGrowthSharePerHour: 'share per h',

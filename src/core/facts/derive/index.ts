@@ -7,6 +7,7 @@ import { deriveDrainsExpected } from './drains-expected.ts';
 import { deriveDrainsRunning } from './drains-running.ts';
 import { deriveFrostOnLeaves } from './frost-on-leaves.ts';
 import { deriveInversionRisk } from './inversion-risk.ts';
+import { deriveSoilTemperature } from './soil-temperature.ts';
 import { deriveSoilTemperatureTrend } from './soil-temperature-trend.ts';
 
 /** Facts that follow from others, from the forecast, or from place and time. */
@@ -15,6 +16,7 @@ export const derivations: Readonly<Partial<Record<FactId, FactSource>>> = {
   'crop.frostOnLeaves': deriveFrostOnLeaves,
   'soil.drainsRunning': deriveDrainsRunning,
   'soil.drainsExpected7d': deriveDrainsExpected,
+  'soil.temperature30cmC': deriveSoilTemperature,
   'soil.temperatureTrendCPerDay': deriveSoilTemperatureTrend,
   'air.deltaTC': deriveDeltaT,
   'air.inversionRisk': deriveInversionRisk,

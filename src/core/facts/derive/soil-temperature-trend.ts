@@ -1,20 +1,25 @@
+import { soilTrendAhead } from '../../science/soil/temperature/index.ts';
 import { type DatedBand, slopePerDay } from '../../science/soil/trend.ts';
 import { epochSeconds } from '../../units/brands.ts';
 import { numberParameter } from '../../units/parameter.ts';
 import { hourSeconds } from '../../weather/series.ts';
 import type { FactContext, FactSource } from '../context.ts';
+import { localTime } from '../local-day.ts';
 import { checkRange } from '../plausible.ts';
-import { derivedNumber } from './derived.ts';
+import { derivedNumber, earliest } from './derived.ts';
+import { soilInputOf } from './soil-days.ts';
 
 const daySeconds = 24 * hourSeconds;
 
 /**
- * Trend at 30 cm, C/day: ordinary least-squares slope through the person's own readings of the last
- * `trendReadingsWithinDays`, where they span `trendReadingsSpanDays` and the newest is still good. The band is the
- * steepest and flattest slope if every reading is off by its own band, or by `soilTemperatureReadingBandC` where that is
- * wider.
+ * Trend at 30 cm, C/day. Where the person's own readings of the last `trendReadingsWithinDays` span `trendReadingsSpanDays` and
+ * the newest is still good: their ordinary least-squares slope, the band being the steepest and flattest slope if every reading
+ * is off by its own band, or by `soilTemperatureReadingBandC` where that is wider. Else the modelled change over the coming
+ * `trendAheadDays`, from a reading at most `soilTemperatureCarriedDays` old.
  */
-export const deriveSoilTemperatureTrend: FactSource = (context) => {
+export const deriveSoilTemperatureTrend: FactSource = (context) => slopeOfReadings(context) ?? modelledTrend(context);
+
+const slopeOfReadings: FactSource = (context) => {
   const { at, parameters } = context;
   const readings = readingsWithin(context, numberParameter(parameters, 'trendReadingsWithinDays') * daySeconds);
   const first = readings[0];
@@ -26,6 +31,21 @@ export const deriveSoilTemperatureTrend: FactSource = (context) => {
   const days = Math.round((span / daySeconds) * 10) / 10;
   const note = `slope through ${readings.length} readings over ${days} days`;
   return derivedNumber('soil.temperatureTrendCPerDay', slopePerDay(readings), last.at, epochSeconds(goodUntil), note);
+};
+
+const modelledTrend: FactSource = (context) => {
+  const { at, zone, parameters, trusted } = context;
+  const aheadDays = numberParameter(parameters, 'trendAheadDays');
+  const input = trusted && soilInputOf(context, trusted, 0);
+  const newest = input?.readings.at(-1);
+  if (!trusted || !input || !newest) return null;
+  const oldestAt = newest.at + numberParameter(parameters, 'soilTemperatureCarriedDays') * daySeconds;
+  const trend = oldestAt <= at || at > input.days.at(-1)!.at ? null : soilTrendAhead(input, aheadDays);
+  if (trend === null) return null;
+  const fresh = epochSeconds(at + numberParameter(parameters, 'forecastFreshHours') * hourSeconds);
+  const goodUntil = earliest(epochSeconds(oldestAt), fresh, trusted.oldestAt);
+  const note = `modelled over ${aheadDays} days from ${newest.valueC} C read ${localTime(newest.at, zone)}`;
+  return derivedNumber('soil.temperatureTrendCPerDay', trend, at, goodUntil, note);
 };
 
 function readingsWithin({ at, observations, parameters }: FactContext, seconds: number): DatedBand[] {

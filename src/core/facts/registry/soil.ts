@@ -12,7 +12,7 @@ export const soilFacts = {
     plausible: [-2, 25],
     precision: 0.01,
     shownDecimals: 1,
-    obtained: ['asked'],
+    obtained: ['asked', 'derived'],
     goodFor: { kind: 'hours', parameter: 'goodForSoilTemperatureHours' },
   },
   'soil.temperatureTrendCPerDay': {

@@ -50,6 +50,7 @@ export function placeShift({ days, latitudeDeg }: SoilTemperatureInput): PlaceSh
  */
 export function airOfDays(input: SoilTemperatureInput, shift: PlaceShift): readonly AirOfDay[] {
   const factor = input.airErrorFactor ?? 1;
+  const knownUntil = input.airKnownUntil ?? input.at;
   const usualVariance = weatherSdC ** 2 + shift.variance;
   let departure = 0;
   let variance = 0;
@@ -64,7 +65,7 @@ export function airOfDays(input: SoilTemperatureInput, shift: PlaceShift): reado
       return { airC: usual + departure, dayOfYear: ofYear, error, isUsual: true };
     }
     departure = airC - usual;
-    const wanted = (factor * airForecastSdC((at - input.at) / 86_400)) ** 2;
+    const wanted = (factor * airForecastSdC((at - knownUntil) / 86_400)) ** 2;
     const kept = wanted === 0 ? 0 : Math.min(forecastErrorKept, variance === 0 ? 1 : Math.sqrt(wanted / variance));
     const error = { kept, variance: wanted - kept ** 2 * variance };
     variance = wanted;

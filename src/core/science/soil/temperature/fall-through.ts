@@ -1,9 +1,74 @@
-import { soilTemperaturePath } from './path.ts';
-import type { SoilFallThrough, SoilTemperatureInput } from './types.ts';
+import { epochSeconds } from '../../../units/brands.ts';
+import { soilConstants30cm } from './constants.ts';
+import { possibleCourses } from './courses.ts';
+import { filterReadings } from './filter.ts';
+import { withLayers } from './layers.ts';
+import { estimateDays } from './path.ts';
+import type { SoilAirDay, SoilFallThrough, SoilTemperatureInput } from './types.ts';
 
-/** Days by which the soil at 30 cm has fallen below `limitC` for good, within the days given, with their chances. */
+/** Days past the last one given for which the soil must stay below to have fallen for good. */
+const settledDays = 21;
+/** Possible courses looked at: a chance of one half is then known to about 3 %. */
+const courseCount = 400;
+
+/**
+ * Days by which the soil at 30 cm has fallen below `limitC` for good, with their chances, from possible courses of soil and
+ * weather: below on that day and on every day after it, to three weeks past the last day given, for which the usual air of the
+ * season stands in. Warming back counts within the days given, over the courses that fall below at all (0 where none does).
+ */
 export function fallThroughOf(input: SoilTemperatureInput, limitC: number): SoilFallThrough {
-  const path = soilTemperaturePath(input, limitC);
-  const reached = (chance: number) => path.find(({ chanceBelow }) => chanceBelow >= chance)?.iso ?? null;
-  return { limitC, day10: reached(0.1), day50: reached(0.5), day90: reached(0.9), chanceOfWarmingBack: 0.5 };
+  const longer = { ...input, days: [...input.days, ...usualDaysAfter(input.days)] };
+  const filtered = filterReadings(longer, soilConstants30cm);
+  const estimates = withLayers(longer, filtered.today, estimateDays(filtered, soilConstants30cm));
+  const ahead = input.days.slice(filtered.today);
+  const widening = soilConstants30cm.reach80 / 1.2816;
+  let fallen = 0;
+  let rewarmed = 0;
+  const settledOn = new Float64Array(ahead.length);
+  for (const course of possibleCourses(filtered, soilConstants30cm, courseCount)) {
+    const isBelow = estimates.map(({ valueC, sdC }, day) => valueC + course[day]! * sdC * widening < limitC);
+    const firstBelow = isBelow.indexOf(true);
+    const lastAbove = isBelow.lastIndexOf(false);
+    if (firstBelow >= 0 && firstBelow < ahead.length) {
+      fallen += 1;
+      if (isBelow.slice(firstBelow, ahead.length).includes(false)) rewarmed += 1;
+    }
+    if (lastAbove + 1 < ahead.length) settledOn[lastAbove + 1]! += 1;
+  }
+  const dayOfChance = (chance: number) => {
+    let sum = 0;
+    const day = settledOn.findIndex((count) => {
+      sum += count;
+      return sum >= chance * courseCount;
+    });
+    return ahead[day]?.iso ?? null;
+  };
+  return {
+    limitC,
+    day10: dayOfChance(0.1),
+    day50: dayOfChance(0.5),
+    day90: dayOfChance(0.9),
+    chanceOfWarmingBack: fallen === 0 ? 0 : rewarmed / fallen,
+  };
+}
+
+function usualDaysAfter(days: readonly SoilAirDay[]): SoilAirDay[] {
+  const last = days.at(-1);
+  if (last === undefined) return [];
+  return Array.from({ length: settledDays }, (_, index) => {
+    const at = epochSeconds(last.at + (index + 1) * 86_400);
+    return { at, iso: isoOf(at), airC: null };
+  });
+}
+
+/** Calendar day of a noon, from days since 1970-01-01 (Richards 2013, Explanatory Supplement to the Astronomical Almanac, ch. 15). */
+function isoOf(at: number): string {
+  const f0 = Math.floor(at / 86_400) + 2_440_588 + 1401;
+  const f = f0 + Math.floor((Math.floor((4 * (f0 - 1401) + 274_277) / 146_097) * 3) / 4) - 38;
+  const e = 4 * f + 3;
+  const h = 5 * Math.floor((e % 1461) / 4) + 2;
+  const day = Math.floor((h % 153) / 5) + 1;
+  const month = ((Math.floor(h / 153) + 2) % 12) + 1;
+  const year = Math.floor(e / 1461) - 4716 + Math.floor((14 - month) / 12);
+  return [String(year).padStart(4, '0'), String(month).padStart(2, '0'), String(day).padStart(2, '0')].join('-');
 }

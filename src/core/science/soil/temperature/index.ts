@@ -1,5 +1,6 @@
 export { fallThroughOf } from './fall-through.ts';
 export { soilTemperatureAt, soilTemperaturePath } from './path.ts';
+export { soilTrendAhead, type TrendAhead } from './trend-ahead.ts';
 export type {
   SoilAirDay,
   SoilFallThrough,

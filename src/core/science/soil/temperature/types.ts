@@ -29,8 +29,10 @@ export interface SoilTemperatureInput {
   readonly days: readonly SoilAirDay[];
   /** In any order; of this field. None gives climatology and air alone, with a wide band. */
   readonly readings: readonly SoilReading[];
-  /** The moment of asking: air of later days is a forecast and carries its error; later readings are not read. */
+  /** The moment of asking: later readings are not read, and the path begins on its day. */
   readonly at: EpochSeconds;
+  /** When the forecast was made: air of later days carries its error, growing from here. The moment of asking where absent. */
+  readonly airKnownUntil?: EpochSeconds;
   /** -90 to 90 degrees; null where not known, which widens what lies beyond the forecast. */
   readonly latitudeDeg: number | null;
   /** Factor on the error of the air forecast, 1 or more, for a forecast that has aged; 0 where the future air is known. Default 1. */

@@ -1,0 +1,53 @@
+import { type Draw, drawsFrom, rootOf } from './draws.ts';
+import type { Filtered } from './filter.ts';
+import type { SoilModelConstants } from './model-constants.ts';
+import { loadings, place, size } from './state.ts';
+
+/**
+ * Possible courses of the soil from the day of asking on, each as departures of every day from its middle in standard errors:
+ * drawn from the same model as the band, so days hang together as they do there. The same input gives the same courses.
+ */
+export function possibleCourses(filtered: Filtered, of: SoilModelConstants, count: number): readonly Float64Array[] {
+  const draw = drawsFrom(20_261_125);
+  const root = rootOf(filtered.state.covariance, size);
+  const through = filtered.memories.slice(filtered.today).map(({ quickC, slowC }) => loadings(of, quickC, slowC));
+  const courses = Array.from({ length: count }, () => oneCourse(filtered, of, root, through, draw));
+  const days = filtered.memories.length - filtered.today;
+  for (let day = 0; day < days; day += 1) {
+    const mean = courses.reduce((sum, course) => sum + course[day]!, 0) / count;
+    const sd = Math.sqrt(courses.reduce((sum, course) => sum + (course[day]! - mean) ** 2, 0) / count) || 1;
+    for (const course of courses) course[day] = (course[day]! - mean) / sd;
+  }
+  return courses;
+}
+
+function oneCourse(
+  { air, today }: Filtered,
+  of: SoilModelConstants,
+  root: Float64Array,
+  through: readonly (readonly number[])[],
+  draw: Draw,
+): Float64Array {
+  const drawn = Float64Array.from({ length: size }, draw);
+  const state = new Float64Array(size);
+  for (let row = 0; row < size; row += 1) {
+    for (let k = 0; k <= row; k += 1) state[row]! += root[row * size + k]! * drawn[k]!;
+  }
+  const course = new Float64Array(through.length);
+  for (let ahead = 0; ahead < through.length; ahead += 1) {
+    if (ahead > 0) step(state, of, air[today + ahead]!.error, draw);
+    const loading = through[ahead]!;
+    for (let row = 0; row < size; row += 1) course[ahead]! += loading[row]! * state[row]!;
+  }
+  return course;
+}
+
+function step(state: Float64Array, of: SoilModelConstants, air: { kept: number; variance: number }, draw: Draw): void {
+  state[place.site] = of.siteKept * state[place.site]! + of.siteNoiseC * draw();
+  state[place.passing] = of.passingKept * state[place.passing]! + of.passingNoiseC * draw();
+  state[place.quickShare]! += of.quickShareNoise * draw();
+  state[place.slowShare]! += of.slowShareNoise * draw();
+  state[place.air] = air.kept * state[place.air]! + Math.sqrt(air.variance) * draw();
+  state[place.quick]! += of.quickStep * (state[place.air]! - state[place.quick]!);
+  state[place.slow]! += of.slowStep * (state[place.air]! - state[place.slow]!);
+}

@@ -1,0 +1,34 @@
+import { soilConstants30cm } from './constants.ts';
+import { filterReadings } from './filter.ts';
+import { withLayers } from './layers.ts';
+import { estimateDays } from './path.ts';
+import { loadings, observe, seen } from './state.ts';
+import type { SoilTemperatureInput } from './types.ts';
+
+/** A change per day with the band that holds 95 %, C/day. */
+export interface TrendAhead {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Share of the error of today's temperature that a change over the days to come may carry, at most. */
+const shareOfToday = 0.3;
+
+/**
+ * Mean change per day at 30 cm from the day of asking over the `aheadDays` (1 or more) that follow, C/day; null where fewer days
+ * are given. The level of today is common to both ends, so that its error hardly counts.
+ */
+export function soilTrendAhead(input: SoilTemperatureInput, aheadDays: number): TrendAhead | null {
+  const filtered = filterReadings(input, soilConstants30cm);
+  const estimates = withLayers(input, filtered.today, estimateDays(filtered, soilConstants30cm));
+  const [first, last] = [estimates[0], estimates[aheadDays]];
+  if (first === undefined || last === undefined || aheadDays < 1) return null;
+  const { quickC, slowC } = filtered.memories[filtered.today]!;
+  const through = loadings(soilConstants30cm, quickC, slowC);
+  observe(filtered.state, through, seen(filtered.state, through).mean, 1e-6);
+  const fromHere = estimateDays(filtered, soilConstants30cm)[aheadDays]!;
+  const value = (last.valueC - first.valueC) / aheadDays;
+  const reach = (soilConstants30cm.reach95 * Math.hypot(fromHere.sdC, shareOfToday * first.sdC)) / aheadDays;
+  return { value, low: value - reach, high: value + reach };
+}
