@@ -1,5 +1,6 @@
 import { localDate } from '../facts/local-day.ts';
 import { resolveFacts } from '../facts/resolve.ts';
+import { soilWaterDays } from '../facts/soil-water-days.ts';
 import { compileRules } from '../rules/compile.ts';
 import { evaluateReference } from '../rules/reference.ts';
 import { type EpochSeconds, epochSeconds } from '../units/brands.ts';
@@ -24,7 +25,8 @@ export function outlookOf(input: OutlookInput): Outlook {
   const today = localDate(at, zone);
   const compiled = compileRules(pack, today);
   const { parameters } = compiled;
-  const facts = resolveFacts({ observations, forecast, at, zone, parameters });
+  const now = { observations, forecast, at, zone, parameters };
+  const facts = resolveFacts(now);
   const { hours, untold, liftedAt } = scanHours(input);
   const changes: ChangesInput = { compiled, facts, at, today, forecastAt: (rule) => liftedAt.get(rule) ?? null };
   const sprays = verdictWord(evaluateReference(compiled, facts)) === 'spray-today';
@@ -37,7 +39,7 @@ export function outlookOf(input: OutlookInput): Outlook {
     reachesTo: reachOf(hours),
     soilTemperature: [],
     fallThrough: null,
-    soilWater: [],
+    soilWater: soilWaterDays(now),
     changes: changesByRule(changes),
     smallestSet: smallestSetOf(changes),
     spoiled: sprays ? spoiledBy(hours) : null,
