@@ -9,12 +9,16 @@ export interface OptionSpec {
   /** What follows the option in the usage line, for example FILE. */
   readonly value?: string;
   readonly help: string;
+  /** True where it may be given several times. */
+  readonly repeats?: true;
 }
 
 /** Values of options and the words that are no option. */
 export interface Parsed {
   readonly options: Readonly<Record<string, string | boolean | undefined>>;
   readonly words: readonly string[];
+  /** Every value of options that may be given several times, in order. */
+  readonly lists: Readonly<Record<string, readonly string[]>>;
 }
 
 /** One subcommand: name, help and what it does; `run` returns the exit status. */
@@ -37,6 +41,7 @@ export function parseOptions(command: Command, args: readonly string[]): Parsed 
   const { tokens } = parseArgs({ args: [...args], options, strict: false, allowPositionals: true, tokens: true });
   const values: Record<string, string | boolean> = {};
   const words: string[] = [];
+  const lists: Record<string, string[]> = {};
   for (const token of tokens ?? []) {
     if (token.kind === 'positional') words.push(token.value);
     if (token.kind !== 'option') continue;
@@ -49,11 +54,12 @@ export function parseOptions(command: Command, args: readonly string[]): Parsed 
       throw codedError('OPTION_VALUE', { expected: token.rawName, came: `${token.rawName}=${token.value}` });
     }
     values[token.name] = token.value ?? true;
+    if (spec.repeats && token.value !== undefined) lists[token.name] = [...(lists[token.name] ?? []), token.value];
   }
   if (words.length > 0 && !command.words) {
     throw codedError('OPTION_UNKNOWN', { expected: `no words after ${command.name}`, came: words.join(' ') });
   }
-  return { options: values, words };
+  return { options: values, words, lists };
 }
 
 /** The text of an option, or undefined. */

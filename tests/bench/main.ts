@@ -2,12 +2,14 @@ import { availableParallelism, cpus } from 'node:os';
 import { main as weighPage } from '../../src/tools/size.ts';
 import { benchChat } from './chat-bench.ts';
 import { benchRules } from './rules-bench.ts';
+import { benchScan } from './scan-bench.ts';
 
 /** `npm run bench`: measures, and compares within the same run only. */
 export async function main(): Promise<number> {
   const say = (lines: readonly string[]) => process.stdout.write(`${lines.join('\n')}\n`);
   say([`${availableParallelism()} cores, ${cpus()[0]?.model ?? 'unknown processor'}, Node ${process.version}`, '']);
   say(['Rules', ...(await benchRules('.')), '']);
+  say(['Days ahead', ...(await benchScan('.')), '']);
   say(['Chat', ...(await benchChat()), '']);
   say(['Page, bytes after gzip']);
   return weighPage();

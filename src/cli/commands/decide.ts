@@ -1,8 +1,10 @@
 import { parseForecastJson } from '../../adapters/openmeteo/json-reply.ts';
-import { decideFacts } from '../../core/dialogue/decide.ts';
+import { type DecideRequest, decideFacts, observationsOf } from '../../core/dialogue/decide.ts';
 import { parseInstant } from '../../core/dialogue/moment.ts';
+import { decideWhatIf, parseWhatIf } from '../../core/dialogue/what-if.ts';
 import { codedError } from '../../core/errors/coded-error.ts';
 import { isCalendarDay, noonOf } from '../../core/facts/local-day.ts';
+import { outlookOf } from '../../core/outlook/index.ts';
 import type { Pack } from '../../core/rules/pack-types.ts';
 import { type EpochSeconds, epochSeconds } from '../../core/units/brands.ts';
 import type { Forecast } from '../../core/weather/forecast.ts';
@@ -12,6 +14,7 @@ import { decisionText } from '../decision-text.ts';
 import type { Io } from '../io.ts';
 import { readJsonFile, readNamedFile } from '../json-file.ts';
 import { firstPack, loadNamedPack } from '../packs.ts';
+import { whatIfText } from '../what-if-text.ts';
 
 /** `loamward decide`: judges a file of facts once. */
 export const decide: Command = {
@@ -23,25 +26,41 @@ export const decide: Command = {
     forecast: { type: 'string', value: 'FILE', help: 'forecast as JSON: the service’s reply or our own form' },
     fetched: { type: 'string', value: 'INSTANT', help: 'when that forecast was fetched, where the file does not say' },
     at: { type: 'string', value: 'INSTANT', help: 'moment asked about, ISO 8601 with its offset; now without it' },
+    'what-if': {
+      type: 'string',
+      value: 'FACT=VALUE',
+      repeats: true,
+      help: 'what the answer would be if; may be repeated',
+    },
+    outlook: { type: 'boolean', help: 'with --json: the days ahead, windows, what would have to change' },
     json: { type: 'boolean', help: 'print the whole answer as JSON' },
   },
   examples: [
     'npx loamward decide --facts facts.json',
     'npx loamward decide --facts facts.json --forecast forecast.json --at 2026-11-06T09:00Z --json',
+    'npx loamward decide --facts facts.json --what-if soil.temperature30cmC=9 --what-if soil.feel=moist',
   ],
   run: async (parsed, io) => {
     const file = textOption(parsed, 'facts');
     if (file === undefined) throw codedError('OPTION_VALUE', { expected: '--facts FILE', came: 'no --facts' });
     const { pack } = await loadNamedPack(io, textOption(parsed, 'pack') ?? firstPack);
-    const decision = await decideFacts({
+    const request: DecideRequest = {
       pack,
       facts: await readJsonFile(io, file),
       forecast: await namedForecast(parsed, io),
       at: momentAsked(parsed, pack),
       now: epochSeconds(io.now()),
       language: 'en',
-    });
-    io.write(parsed.options['json'] ? `${JSON.stringify(decision)}\n` : decisionText(decision, pack));
+    };
+    const changes = (parsed.lists['what-if'] ?? []).map(parseWhatIf);
+    const decision = await decideFacts(request);
+    const whatIf = changes.length === 0 ? null : await decideWhatIf(request, decision, changes);
+    if (parsed.options['json']) {
+      const outlook = parsed.options['outlook']
+        ? { outlook: outlookOf({ ...request, ...observationsOf(request) }) }
+        : {};
+      io.write(`${JSON.stringify({ ...decision, ...(whatIf && { whatIf }), ...outlook })}\n`);
+    } else io.write(decisionText(decision, pack) + (whatIf ? whatIfText(whatIf) : ''));
     return 0;
   },
 };

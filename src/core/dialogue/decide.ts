@@ -21,6 +21,8 @@ export interface DecideRequest {
   readonly now: EpochSeconds;
   /** ISO 639-1 code. */
   readonly language: string;
+  /** Readings that stand in place of what the file gives for their facts. */
+  readonly instead?: readonly Pick<FactObservation, 'fact' | 'reading'>[];
 }
 
 /**
@@ -28,9 +30,17 @@ export interface DecideRequest {
  * the evaluators fail: then there is no verdict.
  */
 export async function decideFacts(request: DecideRequest): Promise<Decision> {
-  const { pack, facts, now } = request;
-  const at = request.at ?? momentOfFacts(facts, pack.zone) ?? now;
-  return decideObservations({ ...request, at, observations: parseFacts(facts, at, pack.zone) });
+  return decideObservations({ ...request, ...observationsOf(request) });
+}
+
+/** The moment that a request asks about and what it says was observed then. Throws the FACT_ error of bad input. */
+export function observationsOf({ pack, facts, now, at: asked, instead = [] }: DecideRequest): {
+  readonly at: EpochSeconds;
+  readonly observations: readonly FactObservation[];
+} {
+  const at = asked ?? momentOfFacts(facts, pack.zone) ?? now;
+  const given = parseFacts(facts, at, pack.zone).filter(({ fact }) => !instead.some((one) => one.fact === fact));
+  return { at, observations: [...given, ...instead.map((one): FactObservation => ({ ...one, at, source: 'said' }))] };
 }
 
 /** One whole answer for observations at a moment. Throws as `decideFacts` does. */

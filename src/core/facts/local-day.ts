@@ -19,16 +19,20 @@ interface LocalDay {
   readonly until: EpochSeconds;
 }
 
-/** The day last asked for in each zone: almost always the one asked for next. */
-const lastDays = new Map<string, LocalDay>();
+/** Days last asked for, by zone and day of UTC; a local day touches two or three of those. */
+const recentDays = new Map<string, LocalDay[]>();
+const mostRecent = 512;
 
 function dayAt(at: EpochSeconds, zone: string): LocalDay {
-  const last = lastDays.get(zone);
-  if (last && at >= last.from && at < last.until) return last;
+  const key = `${zone} ${Math.floor(at / 86_400)}`;
+  const recent = recentDays.get(key) ?? [];
+  const known = recent.find(({ from, until }) => at >= from && at < until);
+  if (known) return known;
   const start = inZone(at, zone).startOf('day');
   const until = epochSeconds(start.plus({ days: 1 }).startOf('day').toSeconds());
   const day = { iso: start.toFormat('yyyy-MM-dd'), from: start.toSeconds(), until };
-  lastDays.set(zone, day);
+  if (recentDays.size >= mostRecent) recentDays.clear();
+  recentDays.set(key, [...recent, day]);
   return day;
 }
 
@@ -38,9 +42,9 @@ export function localDate(at: EpochSeconds, zone: string): string {
 }
 
 /** A moment in a zone as day and time to the minute (2026-11-06 09:00), for notes. */
-export function localTime(at: EpochSeconds, zone: string): string {
-  return inZone(at, zone).toFormat('yyyy-MM-dd HH:mm');
-}
+export const localTime = remember((at: EpochSeconds, zone: string): string =>
+  inZone(at, zone).toFormat('yyyy-MM-dd HH:mm'),
+);
 
 /** The first moment of the next calendar day in a zone; days may last 23, 24 or 25 hours. */
 export function nextMidnight(at: EpochSeconds, zone: string): EpochSeconds {
@@ -62,13 +66,13 @@ export function isCalendarDay(iso: string): boolean {
 }
 
 /** Noon of a calendar day (YYYY-MM-DD) in a zone. */
-export function noonOf(iso: string, zone: string): EpochSeconds {
+export const noonOf = remember((iso: string, zone: string): EpochSeconds => {
   const noon = DateTime.fromSeconds(utcNoon(iso), { zone: 'utc' }).setZone(zone, { keepLocalTime: true });
   if (!noon.isValid) {
     throw codedError('ZONE_UNKNOWN', { expected: 'an IANA time zone, for example Europe/London', came: zone });
   }
   return epochSeconds(noon.toSeconds());
-}
+});
 
 function utcNoon(iso: string): number {
   const [year, month, day] = iso.split('-').map(Number) as [number, number, number];

@@ -13,7 +13,12 @@ const texts: { readonly [T in Reading['type']]: (reading: Extract<Reading, { typ
 
 /** What a too old reading was and when, for a note: "9.6 C at 2026-11-05 09:00". */
 export function describeReading(id: FactId, { reading, at }: FactObservation, zone: string): string {
+  return `${sayReading(id, reading)} at ${localTime(at, zone)}`;
+}
+
+/** A reading with its unit: "9.6 C". */
+export function sayReading(id: FactId, reading: Reading): string {
   const { unit } = factDefinition(id);
   const text = (texts[reading.type] as (reading: Reading) => string)(reading);
-  return `${text}${unit === null ? '' : ` ${unit}`} at ${localTime(at, zone)}`;
+  return `${text}${unit === null ? '' : ` ${unit}`}`;
 }

@@ -9,7 +9,7 @@ import { hourSeconds } from '../weather/series.ts';
 import { trustIn } from '../weather/trust.ts';
 import { type HeldObservation, holdObservations } from './hold-facts.ts';
 import type { OutlookInput } from './input.ts';
-import { slowFacts, slowMoments } from './slow-facts.ts';
+import { slowFacts, slowlyMoving } from './slow-facts.ts';
 
 /** Facts in one hour: `held` with what was observed kept as assumptions, `strict` with those left out that will have aged. */
 export interface HourFacts {
@@ -41,27 +41,27 @@ export function factsAhead(input: OutlookInput, compiled: CompiledRules, wanted:
   const holders = new Map(factIds.map((id) => [id, holdObservations(id, observations(id), now, ageing)]));
   const heldOf = (id: FactId, at: EpochSeconds) => holders.get(id)!(at);
   const perDay = numberParameter(parameters, 'forecastLeadGrowthSharePerDay');
-  const trustedAt = (at: EpochSeconds): TrustedForecast => ({
+  const trustedAt = (at: EpochSeconds, grown: boolean): TrustedForecast => ({
     forecast,
-    growth: trust.growth * (1 + (perDay * Math.max(0, at - now)) / (24 * hourSeconds)),
+    growth: trust.growth * (grown ? 1 + (perDay * Math.max(0, at - now)) / (24 * hourSeconds) : 1),
     oldestAt: epochSeconds(Math.max(trust.oldestAt, at)),
   });
   const slow = slowFacts(now, zone);
-  const contextAt = (at: EpochSeconds, rules: CompiledRules): HourContext => {
+  const contextAt = (at: EpochSeconds, rules: CompiledRules, grown = true): HourContext => {
     const resolved = new Map<FactId, Resolved>();
     const context: HourContext = {
       at,
       zone,
       parameters: rules.parameters,
-      trusted: trustedAt(at),
+      trusted: trustedAt(at, grown),
       untrusted: null,
       observations,
       fact: (id) => {
         const already = resolved.get(id);
         if (already) return already;
         const held = heldOf(id, at);
-        const fresh = slowMoments[id]
-          ? slow({ id, at, held, contextAt: (moment) => contextAt(moment, rules) })
+        const fresh = slowlyMoving[id]
+          ? slow({ id, at, held, contextAt: (moment, grown) => contextAt(moment, rules, grown) })
           : pickFact(id, held.observed, context);
         resolved.set(id, fresh);
         return fresh;

@@ -13,12 +13,20 @@ const sixHours = 6 * hourSeconds;
 const noonOfDay: MomentFor = (at, zone) => epochSeconds(nextMidnight(at, zone) - 12 * hourSeconds);
 const startOfSixHours: MomentFor = (at) => epochSeconds(Math.floor(at / sixHours) * sixHours);
 
-/** Facts that move slowly and are dear to work out: the moment whose value stands for the hours about it. */
-export const slowMoments: Readonly<Partial<Record<FactId, MomentFor>>> = {
-  date: noonOfDay,
-  'soil.temperature30cmC': noonOfDay,
-  'soil.temperatureTrendCPerDay': noonOfDay,
-  'soil.drainsExpected7d': startOfSixHours,
+/** How a fact that moves slowly and is dear to work out is looked at in a scan. */
+interface Slow {
+  /** The moment whose value stands for the hours about it. */
+  readonly momentFor: MomentFor;
+  /** True where its model carries the error of a forecast days ahead itself. */
+  readonly ownError?: true;
+}
+
+/** Facts that move slowly. */
+export const slowlyMoving: Readonly<Partial<Record<FactId, Slow>>> = {
+  date: { momentFor: noonOfDay },
+  'soil.temperature30cmC': { momentFor: noonOfDay, ownError: true },
+  'soil.temperatureTrendCPerDay': { momentFor: noonOfDay, ownError: true },
+  'soil.drainsExpected7d': { momentFor: startOfSixHours },
 };
 
 /** What a slow fact is worked out from. */
@@ -26,8 +34,8 @@ export interface SlowInput {
   readonly id: FactId;
   readonly at: EpochSeconds;
   readonly held: HeldObservation;
-  /** The context of another moment of the same scan. */
-  readonly contextAt: (at: EpochSeconds) => FactContext;
+  /** The context of another moment of the same scan, its bands grown for the days ahead or not. */
+  readonly contextAt: (at: EpochSeconds, grown: boolean) => FactContext;
 }
 
 /**
@@ -38,10 +46,11 @@ export function slowFacts(now: EpochSeconds, zone: string): (input: SlowInput) =
   const kept = new Map<FactId, { readonly moment: EpochSeconds; readonly fact: Resolved }>();
   return ({ id, at, held: { observed, aged }, contextAt }) => {
     if (observed.given && aged === null) return observed.given;
-    const moment = epochSeconds(Math.max(now, slowMoments[id]?.(at, zone) ?? at));
+    const how = slowlyMoving[id];
+    const moment = epochSeconds(Math.max(now, how?.momentFor(at, zone) ?? at));
     const last = kept.get(id);
     if (last?.moment === moment) return last.fact;
-    const modelled = pickFact(id, { ...observed, given: null }, contextAt(moment));
+    const modelled = pickFact(id, { ...observed, given: null }, contextAt(moment, !how?.ownError));
     const fact = modelled.known ? modelled : (observed.given ?? modelled);
     kept.set(id, { moment, fact });
     return fact;

@@ -53,12 +53,13 @@ function readingsOf(json: unknown): (readonly [FactId, Reading])[] {
     throw codedError('FACTS_NOT_AN_OBJECT', { expected: 'a JSON object', came: cameAs(json), pointer: '' });
   }
   return Object.entries(json)
-    .map(([key, given]) => [checkId(key), given] as const)
+    .map(([key, given]) => [factIdOf(key), given] as const)
     .filter(([, given]) => given !== null)
     .map(([id, given]) => [id, parseReading(id, given)] as const);
 }
 
-function checkId(key: string): FactId {
+/** The id of a fact by its name. Throws FACT_UNKNOWN_ID with the nearest right name. */
+export function factIdOf(key: string): FactId {
   if (isFactId(key)) return key;
   const nearest = key.length > 80 ? undefined : nearestName(key, factIds);
   throw codedError('FACT_UNKNOWN_ID', {

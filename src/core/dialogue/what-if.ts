@@ -1,0 +1,71 @@
+import { codedError } from '../errors/coded-error.ts';
+import { factIdOf, parseReading } from '../facts/parse/index.ts';
+import { type FactId, factDefinition } from '../facts/registry/index.ts';
+import type { Reading } from '../facts/types.ts';
+import type { VerdictWord } from '../verdict/types.ts';
+import { catalogueOf } from '../words/catalogue.ts';
+import { describeChange } from '../words/change.ts';
+import { type DecideRequest, decideFacts } from './decide.ts';
+import type { Decision } from './decision-types.ts';
+
+/** A fact as it would be. */
+export interface WhatIfChange {
+  readonly fact: FactId;
+  readonly reading: Reading;
+}
+
+/** What the rules would say if some facts were otherwise; the answer itself stays as it is. */
+export interface WhatIf {
+  readonly changes: readonly WhatIfChange[];
+  readonly verdict: VerdictWord;
+  readonly headline: string;
+  /** How it differs from the answer, in a sentence. */
+  readonly change: string;
+}
+
+/**
+ * Reads `soil.temperature30cmC=9`, `soil.surface=cracked,sticky` or `crop.trueLeaves={"value":3,"low":2,"high":4}`. Throws
+ * OPTION_VALUE, or a FACT_ error as for a facts file. A day is asked about by its moment, never so.
+ */
+export function parseWhatIf(text: string): WhatIfChange {
+  const cut = text.indexOf('=');
+  const name = text.slice(0, Math.max(0, cut)).trim();
+  const given = text.slice(cut + 1).trim();
+  if (name === '' || given === '') {
+    throw codedError('OPTION_VALUE', { expected: 'a fact and its value, as soil.temperature30cmC=9', came: text });
+  }
+  const fact = factIdOf(name);
+  const { type } = factDefinition(fact);
+  if (type === 'date') {
+    throw codedError('OPTION_VALUE', {
+      expected: 'a fact other than the date: ask about another day with --at',
+      came: text,
+    });
+  }
+  const isPlain = type === 'signs' && !given.startsWith('[') && !given.startsWith('{');
+  const signs = given === 'none' ? [] : given.split(',').map((sign) => sign.trim());
+  return { fact, reading: parseReading(fact, isPlain ? signs : jsonOrText(given)) };
+}
+
+/** The answer that the same facts would get with some of them changed, beside the one they get. Throws as `decideFacts`. */
+export async function decideWhatIf(
+  request: DecideRequest,
+  real: Decision,
+  changes: readonly WhatIfChange[],
+): Promise<WhatIf> {
+  const changed = await decideFacts({ ...request, instead: changes });
+  return {
+    changes,
+    verdict: changed.verdict,
+    headline: changed.headline,
+    change: describeChange(real, changed, catalogueOf(request.language)),
+  };
+}
+
+function jsonOrText(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return text;
+  }
+}

@@ -1,0 +1,39 @@
+import { localDate } from '../../src/core/facts/local-day.ts';
+import { outlookOf } from '../../src/core/outlook/index.ts';
+import { type HourWatcher, scanHours } from '../../src/core/outlook/scan.ts';
+import { compileRules } from '../../src/core/rules/compile.ts';
+import { evaluateWithEngine } from '../../src/core/rules/engine.ts';
+import { measureTogether, timingLine } from './measure.ts';
+import { scanInput } from './scan-input.ts';
+
+/**
+ * The scan of 16 days by hours over the whole pack, facts and all, against json-rules-engine judging the same rules of the same
+ * hours on facts that it is handed ready-made. Throws where an outcome differs.
+ */
+export async function benchScan(root: string): Promise<string[]> {
+  const input = await scanInput(root);
+  const hours: Parameters<HourWatcher>[] = [];
+  scanHours(input, (...hour) => hours.push(hour));
+  const compiled = compileRules(input.pack, localDate(input.at, input.pack.zone));
+  const byEngine = async () => {
+    for (const [at, judged, { strict }] of hours) {
+      const outcomes = await evaluateWithEngine(compiled, strict);
+      const other = judged.find((one) => outcomes.get(one.compiled.rule.id) !== one.strict.outcome);
+      if (other) throw new Error(`${other.compiled.rule.id} differs at ${at}`);
+    }
+  };
+  const [engine, scan, outlook] = await measureTogether(
+    {
+      'json-rules-engine, ready-made facts': byEngine,
+      'scan with facts, windows left out': () => scanHours(input),
+      'whole outlook': () => outlookOf(input),
+    },
+    { rounds: 12, warmUp: 5 },
+  );
+  return [
+    `${hours.length} hours, ${compiled.rules.length} rules each, equal outcomes`,
+    ...[engine!, scan!, outlook!].map(timingLine),
+    `  engine / scan    ${(engine!.median / scan!.median).toFixed(1)}   (goal at least 10)`,
+    `  scan             ${scan!.median.toFixed(1)} ms   (goal below 25 ms)`,
+  ];
+}
