@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { expect } from 'vitest';
 
 /** One published check: id, inputs, expected value, tolerance, source (and how it is known, where not read). */
@@ -35,4 +36,9 @@ export const outOfRange = expect.objectContaining({ code: 'SCIENCE_OUT_OF_RANGE'
 /** FAO Irrigation and Drainage Paper 56 at a place in it. */
 export function fao56(where: string): string {
   return `Allen, Pereira, Raes & Smith 1998, FAO Irrigation and Drainage Paper 56, ${where}`;
+}
+
+/** Numbers spread evenly over a range, to a thousandth of it (a plain double is nearly always next to 0). */
+export function between(low: number, high: number): fc.Arbitrary<number> {
+  return fc.integer({ min: 0, max: 1000 }).map((part) => low + ((high - low) * part) / 1000);
 }

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { textureClasses } from '../../../../src/core/science/soil/texture-class.ts';
 import { deficitOfState, startState, stepWater, type WaterFlow } from '../../../../src/core/science/water/balance.ts';
 import { type Cover, type SoilStore, soilStoreOf } from '../../../../src/core/science/water/soil-store.ts';
-import { expectWithin, outOfRange } from '../published.ts';
+import { between, expectWithin, outOfRange } from '../published.ts';
 
 const covers: readonly Cover[] = [
   { kind: 'crop', coefficient: 0.35 },
@@ -14,11 +14,11 @@ const anyStore = fc
   .tuple(fc.constantFrom(...textureClasses), fc.constantFrom(...covers), fc.constantFrom(0.1, 0.3, 0.6, 1))
   .map(([texture, cover, depthM]) => soilStoreOf(texture, depthM, cover));
 const flow = fc.record({
-  rainMm: fc.oneof(fc.constant(0), fc.double({ min: 0, max: 60, noNaN: true })),
-  referenceMm: fc.double({ min: -0.5, max: 12, noNaN: true }),
+  rainMm: fc.oneof(fc.constant(0), between(0, 60)),
+  referenceMm: between(-0.5, 12),
 });
 const flows = fc.array(flow, { minLength: 1, maxLength: 20 });
-const start = fc.double({ min: -60, max: 90, noNaN: true });
+const start = between(-60, 90);
 
 function run(store: SoilStore, startMm: number, through: readonly WaterFlow[]) {
   let state = startState(startMm, store);
@@ -64,7 +64,7 @@ describe('a step of the soil water balance', () => {
   });
 
   test('more rain never leaves a larger deficit or a smaller surplus, whatever came before and after', () => {
-    const more = fc.double({ min: 0, max: 40, noNaN: true });
+    const more = between(0, 40);
     fc.assert(
       fc.property(anyStore, start, flows, more, fc.nat(), (store, before, through, extra, at) => {
         const wetter = through.map((one, index) =>

@@ -7,7 +7,7 @@ import {
 } from '../../../../src/core/science/soil/water-shares.ts';
 import { type BalanceInput, type BandedFlow, balanceDays } from '../../../../src/core/science/water/daily-balance.ts';
 import { greatestSurplus } from '../../../../src/core/science/water/surplus.ts';
-import { expectWithin } from '../published.ts';
+import { between, expectWithin } from '../published.ts';
 
 const crop = { kind: 'crop', coefficient: 0.35 } as const;
 
@@ -22,19 +22,12 @@ function days(rows: readonly (readonly [rainMm: number, referenceMm: number])[])
   }));
 }
 
-const rows = fc.array(
-  fc.tuple(
-    fc.oneof(fc.constant(0), fc.double({ min: 0, max: 30, noNaN: true })),
-    fc.double({ min: -0.3, max: 4, noNaN: true }),
-  ),
-  { minLength: 1, maxLength: 12 },
-);
+const rows = fc.array(fc.tuple(fc.oneof(fc.constant(0), between(0, 30)), between(-0.3, 4)), {
+  minLength: 1,
+  maxLength: 12,
+});
 const anySoil = fc
-  .tuple(
-    fc.constantFrom(...textureClasses),
-    fc.double({ min: 0, max: 1, noNaN: true }),
-    fc.double({ min: 0, max: 10, noNaN: true }),
-  )
+  .tuple(fc.constantFrom(...textureClasses), between(0, 1), between(0, 10))
   .map(([texture, share, half]) => {
     const { fieldCapacity, wiltingPoint } = soilWaterOfClass(texture);
     const deficitMm = share * 300 * (fieldCapacity - wiltingPoint);

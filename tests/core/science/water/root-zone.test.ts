@@ -7,7 +7,7 @@ import {
   totalAvailableWater,
   totalEvaporableWater,
 } from '../../../../src/core/science/water/root-zone.ts';
-import { expectWithin, fao56, outOfRange, type PublishedCall, publishedCallTitle } from '../published.ts';
+import { between, expectWithin, fao56, outOfRange, type PublishedCall, publishedCallTitle } from '../published.ts';
 
 const memory = (where: string) => `${fao56(where)}; from memory`;
 const loamySand = { fieldCapacity: 0.15, wiltingPoint: 0.06 };
@@ -61,7 +61,7 @@ describe('water balance of the root zone', () => {
     expect(easyShare(0.3, 20)).toBe(0.1);
   });
 
-  const mm = fc.double({ min: 0, max: 100, noNaN: true });
+  const mm = between(0, 100);
 
   test('stress and drying are from 0 to 1 and never ease as water is lost', () => {
     fc.assert(
