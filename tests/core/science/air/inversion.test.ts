@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { type InversionLimits, judgeInversion } from '../../../../src/core/science/air/inversion.ts';
 import { sunTimes } from '../../../../src/core/science/sun/times.ts';
 import { epochSeconds } from '../../../../src/core/units/brands.ts';
-import { outOfRange } from '../published.ts';
+import { between, outOfRange } from '../published.ts';
 
 const limits: InversionLimits = {
   calmBelowKmh: 3,
@@ -53,8 +53,8 @@ describe('signs of an inversion (guidance of Canadian and Australian grower bodi
 
   test('less wind or less cloud never lowers the risk', () => {
     const rank = { no: 0, possible: 1, yes: 2 };
-    const wind = fc.double({ min: 0, max: 30, noNaN: true });
-    const cloud = fc.double({ min: 0, max: 100, noNaN: true });
+    const wind = between(0, 30);
+    const cloud = between(0, 100);
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 86_400 }), wind, wind, cloud, cloud, (later, w1, w2, c1, c2) => {
         const moment = noon + later;

@@ -10,6 +10,7 @@ import {
   vapourPressureSlope,
 } from '../../../../src/core/science/air/vapour-pressure.ts';
 import {
+  between,
   expectWithin,
   fao56,
   outOfRange,
@@ -62,12 +63,12 @@ describe('vapour pressure of the air', () => {
     expectWithin(value(), expected, tolerance);
   });
 
-  const temperature = fc.double({ min: -60, max: 60, noNaN: true });
-  const humidity = fc.double({ min: 1, max: 100, noNaN: true });
+  const temperature = between(-60, 60);
+  const humidity = between(1, 100);
 
   test('warmer air holds more, and ever more per degree', () => {
     fc.assert(
-      fc.property(temperature, fc.double({ min: 0.01, max: 20, noNaN: true }), (low, step) => {
+      fc.property(temperature, between(0.01, 20), (low, step) => {
         fc.pre(low + step <= 60);
         expect(saturationVapourPressure(low + step)).toBeGreaterThan(saturationVapourPressure(low));
         expect(vapourPressureSlope(low + step)).toBeGreaterThan(vapourPressureSlope(low));
@@ -86,7 +87,7 @@ describe('vapour pressure of the air', () => {
 
   test('air never holds more than saturated air, and the dew point of what it holds is not above its temperature', () => {
     fc.assert(
-      fc.property(fc.double({ min: -10, max: 55, noNaN: true }), humidity, (t, rh) => {
+      fc.property(between(-10, 55), humidity, (t, rh) => {
         const actual = vapourPressureOfAir(t, rh);
         expect(actual).toBeLessThanOrEqual(saturationVapourPressure(t));
         fc.pre(actual >= 0.01);

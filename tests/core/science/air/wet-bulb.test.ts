@@ -5,7 +5,7 @@ import { pressureAtElevation } from '../../../../src/core/science/air/pressure.t
 import { saturationVapourPressure } from '../../../../src/core/science/air/vapour-pressure.ts';
 import { humidityOfBulbs, vapourPressureOfBulbs, wetBulb } from '../../../../src/core/science/air/wet-bulb.ts';
 import { wetBulbStull } from '../../../../src/core/science/air/wet-bulb-stull.ts';
-import { expectWithin, fao56, outOfRange, type PublishedCall, publishedCallTitle } from '../published.ts';
+import { between, expectWithin, fao56, outOfRange, type PublishedCall, publishedCallTitle } from '../published.ts';
 
 const stull = 'Stull 2011, J. Appl. Meteorol. Climatol. 50:2267-2269, eq. 1';
 const psychrometer = `${fao56('eq. 15')}; computed`;
@@ -58,9 +58,9 @@ describe('wet bulb and Delta T', () => {
     expect(deltaT({ temperatureC: 10, humidityPercent: 80 })).toBeLessThan(2);
   });
 
-  const temperature = fc.double({ min: -60, max: 60, noNaN: true });
-  const humidity = fc.double({ min: 0, max: 100, noNaN: true });
-  const pressure = fc.double({ min: 30, max: 110, noNaN: true });
+  const temperature = between(-60, 60);
+  const humidity = between(0, 100);
+  const pressure = between(30, 110);
 
   test('the wet bulb solves the equation of the psychrometer, at any pressure', () => {
     fc.assert(
@@ -87,9 +87,9 @@ describe('wet bulb and Delta T', () => {
   });
 
   test('the fitted formula stays within its published error of -1.0 to +0.65 C where it holds', () => {
-    const t = fc.double({ min: 0, max: 35, noNaN: true });
+    const t = between(0, 35);
     fc.assert(
-      fc.property(t, fc.double({ min: 20, max: 99, noNaN: true }), (temperatureC, humidityPercent) => {
+      fc.property(t, between(20, 99), (temperatureC, humidityPercent) => {
         const error = wetBulbStull(temperatureC, humidityPercent) - wetBulb({ temperatureC, humidityPercent });
         expect(error).toBeGreaterThan(-1);
         expect(error).toBeLessThan(0.65);
@@ -99,7 +99,7 @@ describe('wet bulb and Delta T', () => {
 
   test('humidity from the two bulbs gives back the humidity that the wet bulb was found for', () => {
     fc.assert(
-      fc.property(fc.double({ min: -20, max: 60, noNaN: true }), humidity, (temperatureC, humidityPercent) => {
+      fc.property(between(-20, 60), humidity, (temperatureC, humidityPercent) => {
         const wetC = wetBulb({ temperatureC, humidityPercent });
         fc.pre(humidityPercent > 1);
         expect(humidityOfBulbs({ dryC: temperatureC, wetC })).toBeCloseTo(humidityPercent, 6);

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { allowedMass, dilutionVolume, waterVolume } from '../../../../src/core/science/fate/dilution.ts';
 import { drainflowConcentration, drainflowLossPercent } from '../../../../src/core/science/fate/drainflow.ts';
 import { leachingIndex, shareLeft } from '../../../../src/core/science/fate/leaching.ts';
-import { expectWithin, outOfRange, type PublishedCall, publishedCallTitle } from '../published.ts';
+import { between, expectWithin, outOfRange, type PublishedCall, publishedCallTitle } from '../published.ts';
 
 const gustafson = 'Gustafson 1989, Environ. Toxicol. Chem. 8:339-357; computed';
 const regulator = 'UK tier-1 drainflow, data requirements handbook of the regulator';
@@ -67,11 +67,11 @@ describe('illustrations of what reaches water (0.1 ug/L: Drinking Water Directiv
     expect(leachingIndex(112, 840)).toBeGreaterThan(1.8);
   });
 
-  const koc = fc.double({ min: 1, max: 10_000, noNaN: true });
+  const koc = between(1, 10_000);
 
   test('a substance that binds more leaches and drains no more than one that binds less', () => {
     fc.assert(
-      fc.property(koc, koc, fc.double({ min: 1, max: 400, noNaN: true }), (a, b, halfLife) => {
+      fc.property(koc, koc, between(1, 400), (a, b, halfLife) => {
         const [less, more] = [Math.min(a, b), Math.max(a, b)];
         expect(drainflowLossPercent(more)).toBeLessThanOrEqual(drainflowLossPercent(less));
         expect(leachingIndex(halfLife, more)).toBeLessThanOrEqual(leachingIndex(halfLife, less));
@@ -81,18 +81,13 @@ describe('illustrations of what reaches water (0.1 ug/L: Drinking Water Directiv
   });
 
   test('half is left after each half-life, and interception or decay never adds', () => {
-    const share = fc.double({ min: 0, max: 1, noNaN: true });
+    const share = between(0, 1);
     fc.assert(
-      fc.property(
-        fc.double({ min: 0, max: 500, noNaN: true }),
-        fc.integer({ min: 1, max: 300 }),
-        share,
-        (days, halfLifeDays, interception) => {
-          expect(shareLeft(days + halfLifeDays, halfLifeDays)).toBeCloseTo(shareLeft(days, halfLifeDays) / 2, 12);
-          const cut = { doseGPerHa: 840, kocLPerKg: 840, interception, decay: { days, halfLifeDays } };
-          expect(drainflowConcentration(cut)).toBeLessThanOrEqual(ditch(840, 840));
-        },
-      ),
+      fc.property(between(0, 500), fc.integer({ min: 1, max: 300 }), share, (days, halfLifeDays, interception) => {
+        expect(shareLeft(days + halfLifeDays, halfLifeDays)).toBeCloseTo(shareLeft(days, halfLifeDays) / 2, 12);
+        const cut = { doseGPerHa: 840, kocLPerKg: 840, interception, decay: { days, halfLifeDays } };
+        expect(drainflowConcentration(cut)).toBeLessThanOrEqual(ditch(840, 840));
+      }),
     );
   });
 

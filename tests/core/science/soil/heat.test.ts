@@ -10,7 +10,7 @@ import {
 } from '../../../../src/core/science/soil/heat-wave.ts';
 import { slopePerDay } from '../../../../src/core/science/soil/trend.ts';
 import { epochSeconds } from '../../../../src/core/units/brands.ts';
-import { expectWithin, outOfRange, type PublishedCall, publishedCallTitle } from '../published.ts';
+import { between, expectWithin, outOfRange, type PublishedCall, publishedCallTitle } from '../published.ts';
 
 const day = 86_400;
 const year = 365 * day;
@@ -63,11 +63,11 @@ describe('heat in the soil', () => {
     expect(Math.abs(ratio / (1.8 / 0.1) - 1)).toBeLessThan(0.15);
   });
 
-  const depth = fc.double({ min: 0, max: 5, noNaN: true });
+  const depth = between(0, 5);
 
   test('deeper soil swings less and later, and never beyond the surface', () => {
     fc.assert(
-      fc.property(depth, depth, fc.double({ min: 0, max: 2 * year, noNaN: true }), (a, b, time) => {
+      fc.property(depth, depth, between(0, 2 * year), (a, b, time) => {
         const [shallow, deep] = [Math.min(a, b), Math.max(a, b)];
         expect(waveShare(surface, deep)).toBeLessThanOrEqual(waveShare(surface, shallow));
         expect(waveLag(surface, deep)).toBeGreaterThanOrEqual(waveLag(surface, shallow));
@@ -78,25 +78,19 @@ describe('heat in the soil', () => {
   });
 
   test('a day moves the soil towards its surface and never past it, less so deeper down', () => {
-    const celsius = fc.double({ min: -20, max: 40, noNaN: true });
-    const index = fc.double({ min: 0, max: 8, noNaN: true });
+    const celsius = between(-20, 40);
+    const index = between(0, 8);
     fc.assert(
-      fc.property(
-        celsius,
-        celsius,
-        index,
-        fc.double({ min: 0, max: 100, noNaN: true }),
-        (previousC, airC, lai, depthCm) => {
-          const weather = { previousC, airC, leafAreaIndex: lai, greenAreaIndex: lai };
-          const target = soilSurfaceTemperature(airC, lai);
-          const next = stepSoilTemperature({ ...weather, depthCm });
-          expect(Math.abs(next - target)).toBeLessThanOrEqual(Math.abs(previousC - target));
-          const deeper = stepSoilTemperature({ ...weather, depthCm: Math.min(100, depthCm + 10) });
-          expect(Math.abs(deeper - previousC)).toBeLessThanOrEqual(Math.abs(next - previousC) + 1e-12);
-          const leafier = stepSoilTemperature({ ...weather, depthCm, greenAreaIndex: lai + 1 });
-          expect((leafier - previousC) * Math.exp(0.15)).toBeCloseTo(next - previousC, 9);
-        },
-      ),
+      fc.property(celsius, celsius, index, between(0, 100), (previousC, airC, lai, depthCm) => {
+        const weather = { previousC, airC, leafAreaIndex: lai, greenAreaIndex: lai };
+        const target = soilSurfaceTemperature(airC, lai);
+        const next = stepSoilTemperature({ ...weather, depthCm });
+        expect(Math.abs(next - target)).toBeLessThanOrEqual(Math.abs(previousC - target));
+        const deeper = stepSoilTemperature({ ...weather, depthCm: Math.min(100, depthCm + 10) });
+        expect(Math.abs(deeper - previousC)).toBeLessThanOrEqual(Math.abs(next - previousC) + 1e-12);
+        const leafier = stepSoilTemperature({ ...weather, depthCm, greenAreaIndex: lai + 1 });
+        expect((leafier - previousC) * Math.exp(0.15)).toBeCloseTo(next - previousC, 9);
+      }),
     );
   });
 
@@ -109,7 +103,7 @@ describe('heat in the soil', () => {
 
   test('the band of a slope encloses it and is reached by the readings at their ends', () => {
     fc.assert(
-      fc.property(fc.array(fc.double({ min: -5, max: 25, noNaN: true }), { minLength: 2, maxLength: 10 }), (values) => {
+      fc.property(fc.array(between(-5, 25), { minLength: 2, maxLength: 10 }), (values) => {
         const { value, low, high } = slopePerDay(readings(values, 0.3));
         expect(low).toBeLessThan(value);
         expect(high).toBeGreaterThan(value);

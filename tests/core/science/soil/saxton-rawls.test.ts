@@ -7,7 +7,7 @@ import {
   fieldCapacityShareFromAvailableShare,
   soilWaterOfClass,
 } from '../../../../src/core/science/soil/water-shares.ts';
-import { expectWithin, outOfRange, type Published, publishedTitle } from '../published.ts';
+import { between, expectWithin, outOfRange, type Published, publishedTitle } from '../published.ts';
 
 const paper = 'Saxton & Rawls 2006, Soil Sci. Soc. Am. J. 70:1569-1578';
 
@@ -100,7 +100,7 @@ describe('water held by a soil', () => {
     expect(availableShareFromFieldCapacityShare('silty-clay-loam', 80)).toBeCloseTo(available, 9);
   });
 
-  const percent = (max: number) => fc.double({ min: 0, max, noNaN: true });
+  const percent = (max: number) => between(0, max);
 
   test('any mineral soil either holds more the wetter it is, all within 0 to 1, or is refused with its code', () => {
     fc.assert(

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { classCentres, type TextureClass, textureClasses } from '../../../../src/core/science/soil/texture-class.ts';
 import { textureClassOf } from '../../../../src/core/science/soil/texture-triangle.ts';
-import { outOfRange } from '../published.ts';
+import { between, outOfRange } from '../published.ts';
 
 const manual = 'class limits of the USDA Soil Survey Manual';
 const table3 = 'class centres of Saxton & Rawls 2006, Soil Sci. Soc. Am. J. 70:1569-1578, Table 3';
@@ -73,7 +73,7 @@ describe('the texture triangle', () => {
   });
 
   test('any mixture has a class, and what is none is refused with its code', () => {
-    const percent = fc.double({ min: 0, max: 100, noNaN: true });
+    const percent = between(0, 100);
     fc.assert(
       fc.property(percent, percent, (sandPercent, clayPercent) => {
         if (sandPercent + clayPercent <= 100)

@@ -8,7 +8,7 @@ import {
   speedOver100m,
   tankLoads,
 } from '../../../../src/core/science/spraying/rate.ts';
-import { expectWithin, outOfRange, type PublishedCall, publishedCallTitle } from '../published.ts';
+import { between, expectWithin, outOfRange, type PublishedCall, publishedCallTitle } from '../published.ts';
 
 const rows: PublishedCall[] = [
   [
@@ -71,12 +71,12 @@ describe('sprayer arithmetic', () => {
     expectWithin(nozzleFlow(size, bar), expected, tolerance);
   });
 
-  const speedKmh = fc.double({ min: 1, max: 30, noNaN: true });
-  const widthM = fc.double({ min: 0.2, max: 48, noNaN: true });
+  const speedKmh = between(1, 30);
+  const widthM = between(0.2, 48);
 
   test('flow and rate go there and back, and four times the pressure doubles the flow', () => {
     fc.assert(
-      fc.property(fc.double({ min: 1, max: 1000, noNaN: true }), speedKmh, widthM, (rate, speed, width) => {
+      fc.property(between(1, 1000), speedKmh, widthM, (rate, speed, width) => {
         const strip = { speedKmh: speed, widthM: width };
         expect(rateOfFlow(flowForRate(rate, strip), strip) / rate).toBeCloseTo(1, 9);
         expect(nozzleFlow('04', 4)).toBeCloseTo(2 * nozzleFlow('04', 1), 9);

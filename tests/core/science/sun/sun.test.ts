@@ -4,13 +4,13 @@ import { describe, expect, test } from 'vitest';
 import { sunPosition } from '../../../../src/core/science/sun/position.ts';
 import { dayLength, isDaylight, sunTimes } from '../../../../src/core/science/sun/times.ts';
 import { epochSeconds } from '../../../../src/core/units/brands.ts';
-import { outOfRange } from '../published.ts';
+import { between, outOfRange } from '../published.ts';
 
 const seconds = (iso: string) => epochSeconds(Date.parse(iso) / 1000);
 const moment = fc.integer({ min: 946_684_800, max: 2_524_608_000 }).map(epochSeconds);
-const longitude = fc.double({ min: -180, max: 180, noNaN: true });
-const latitude = fc.double({ min: -89, max: 89, noNaN: true });
-const inhabited = fc.double({ min: -60, max: 60, noNaN: true });
+const longitude = between(-180, 180);
+const latitude = between(-89, 89);
+const inhabited = between(-60, 60);
 /** Lift by the air of a sun at a true height, degrees (Saemundsson 1986; Meeus 1998, eq. 16.4). */
 const refraction = (height: number) => 1.02 / (60 * Math.tan(((height + 10.3 / (height + 5.11)) * Math.PI) / 180));
 

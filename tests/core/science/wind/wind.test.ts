@@ -4,7 +4,7 @@ import { windAtBoom, windAtBoomOverGrass } from '../../../../src/core/science/wi
 import { canopyWindShare } from '../../../../src/core/science/wind/over-canopy.ts';
 import { grassProfile, windAt2m } from '../../../../src/core/science/wind/over-grass.ts';
 import { kilometresPerHour } from '../../../../src/core/units/brands.ts';
-import { expectWithin, fao56, outOfRange, type PublishedCall, publishedCallTitle } from '../published.ts';
+import { between, expectWithin, fao56, outOfRange, type PublishedCall, publishedCallTitle } from '../published.ts';
 
 const rows: PublishedCall[] = [
   ['wind-10m-to-2m', 2.4, 0.05, fao56('eq. 47, Example 14'), () => windAt2m(3.2, 10)],
@@ -42,8 +42,8 @@ describe('wind at boom height', () => {
     expect(ways(0.2)).toBeLessThan(0);
   });
 
-  const canopy = fc.double({ min: 0.01, max: 3, noNaN: true });
-  const above = fc.double({ min: 0, max: 2, noNaN: true });
+  const canopy = between(0.01, 3);
+  const above = between(0, 2);
 
   test('the share is from 0 to 1, and rises with the boom', () => {
     fc.assert(
