@@ -8,6 +8,7 @@ export const emptyView: ConversationView = {
   earlier: 0,
   question: null,
   verdict: null,
+  outlook: null,
   said: [],
   now: '2026-11-12T10:00:00Z',
   busy: null,

@@ -3,6 +3,7 @@ import type { ConversationView } from '../../src/core/dialogue/view-types.ts';
 import type { Chat } from '../chat/chat.ts';
 import type { ChatMeans } from '../chat/means.ts';
 import type { PageState } from '../chat/page-state.ts';
+import { Outlook } from '../figures/outlook.tsx';
 import { pageWords } from '../words.ts';
 import { FreeText } from './free-text.tsx';
 import { Log } from './log.tsx';
@@ -40,6 +41,7 @@ export function Conversation({ chat, state, view, means }: ConversationProps) {
       {state.link !== 'ready' && <Unsent outbox={state.outbox} question={question} />}
       {isWithdrawn && <Withdrawn onLookAgain={lookAgain} />}
       {verdict && !isWithdrawn && <VerdictCard verdict={verdict} isOld={isOver} onRequest={chat.request} />}
+      {view.outlook && !isWithdrawn && !isOver && <Outlook outlook={view.outlook} />}
       {isIdle && !isWithdrawn && (
         <button type="button" class="button is-main" onClick={lookAgain}>
           {pageWords.verdict.lookAgain}

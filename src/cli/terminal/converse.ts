@@ -1,9 +1,10 @@
 import type { RunningConversation } from '../../adapters/conversation/types.ts';
-import type { VerdictView } from '../../core/dialogue/view-types.ts';
+import type { ConversationView, VerdictView } from '../../core/dialogue/view-types.ts';
 import { describeError, LoamwardError } from '../../core/errors/coded-error.ts';
 import type { EventMessage, Notice } from '../../core/protocol/messages.ts';
 import type { Io } from '../io.ts';
 import { chooseField, type FieldChoice } from './choose-field.ts';
+import { dayLines } from './outlook-text.ts';
 import { readLine } from './read-line.ts';
 import { createScreen, type Screen } from './screen.ts';
 import { cautionLines, traceLines } from './view-text.ts';
@@ -23,10 +24,13 @@ export interface ConverseMeans {
 const endWords = new Set(['quit', 'exit', 'bye']);
 
 /** Words that unfold a part of the standing verdict. */
-const unfolding: Readonly<Record<string, (verdict: VerdictView) => string[]>> = {
+const unfolding: Readonly<
+  Record<string, (verdict: VerdictView, outlook: ConversationView['outlook']) => readonly string[]>
+> = {
   trace: traceLines,
   'all rules': traceLines,
   cautions: cautionLines,
+  days: (_, outlook) => (outlook ? dayLines(outlook) : ['Of the coming days nothing is told.']),
 };
 
 /** Holds a conversation line by line until the input ends; resolves to the exit status. */
@@ -72,7 +76,7 @@ async function talk(
     if (endWords.has(word)) return 'leave';
     const view = conversation.view();
     if (unfolding[word]) {
-      screen.say(view?.verdict ? unfolding[word](view.verdict) : ['There is no verdict yet.']);
+      screen.say(view?.verdict ? unfolding[word](view.verdict, view.outlook) : ['There is no verdict yet.']);
     } else if (line !== '') {
       await send(conversation, { ...readLine(line, view?.question ?? null), ...stamp() } as EventMessage);
       screen.show(conversation.view());

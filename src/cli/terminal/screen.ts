@@ -1,5 +1,6 @@
 import type { ConversationView } from '../../core/dialogue/view-types.ts';
 import type { Io } from '../io.ts';
+import { outlookLines } from './outlook-text.ts';
 import { entryLines, nextWords, questionAgain, questionLines } from './view-text.ts';
 
 /** Where lines go; silent where only the last state is wanted, as JSON. */
@@ -29,6 +30,7 @@ export function createScreen(io: Io, silent: boolean): Screen {
       const first = view?.entries[view.earlier]?.id;
       say(fresh.flatMap((entry) => [...(entry.id === first ? opening(view) : []), ...entryLines(entry)]));
       if (view?.verdict && fresh.some(({ kind }) => kind === 'verdict')) say([nextWords(view.verdict)]);
+      if (view?.outlook && fresh.some(({ kind }) => kind === 'verdict')) say(outlookLines(view.outlook));
       const open = view?.question ?? null;
       if (open) say(open.id === question ? questionAgain(open) : questionLines(open));
       question = open?.id ?? null;

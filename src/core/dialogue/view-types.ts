@@ -3,6 +3,7 @@ import type { Outcome } from '../rules/trace-types.ts';
 import type { Authority, Effect as RuleEffect } from '../rules/types.ts';
 import type { VerdictWord } from '../verdict/types.ts';
 import type { WordedCaution, WordedReason } from './decision-types.ts';
+import type { OutlookView } from './outlook-view/types.ts';
 
 /** One line or card of the conversation's log, oldest first. Plain data with all sentences made. */
 export type Entry =
@@ -121,6 +122,8 @@ export interface ConversationView {
   readonly question: QuestionView | null;
   /** The verdict that stands; null before the first and after something said makes it stale. */
   readonly verdict: VerdictView | null;
+  /** The coming days, beside a verdict that stands; null without a forecast and where the season is over for the field. */
+  readonly outlook: OutlookView | null;
   readonly said: readonly SaidView[];
   /** Moment of the conversation at which this view was made, ISO instant UTC: on the demo farm that of its invented day. */
   readonly now: string;

@@ -10,6 +10,7 @@ import { standingOf } from './standing.ts';
 import { type StandingVerdict, standingVerdict } from './standing-verdict.ts';
 import { nowIn, type ViewContext } from './view-context.ts';
 import { entriesOf } from './view-entries.ts';
+import { standingOutlook } from './view-outlook.ts';
 import { questionView } from './view-question.ts';
 import { saidViews } from './view-said.ts';
 import type { ConversationView, Entry } from './view-types.ts';
@@ -31,6 +32,7 @@ export function viewOf({ state, events }: Conversation, { pack, now, language = 
   const last = standingVerdict(state, pack, context.now);
   const canCheckRest = standingOf(state, pack)?.plan.restLeft ?? false;
   const field = state.started?.field ?? null;
+  const given = last?.is === 'standing' ? last.given : null;
   const waits = wantedEffects(state, pack).map(({ kind }) => kind);
   return {
     field: field && { id: field.id, name: field.name, invented: field.invented, note: field.note ?? null },
@@ -41,7 +43,8 @@ export function viewOf({ state, events }: Conversation, { pack, now, language = 
       state.notes.findLastIndex(({ kind }) => kind === 'hello'),
     ),
     question: open && questionView(open, state, context),
-    verdict: last?.is === 'standing' ? verdictView(last.given, state, context, { canCheckRest }) : null,
+    verdict: given && verdictView(given, state, context, { canCheckRest }),
+    outlook: given && standingOutlook(given.decision, state, context),
     said: saidViews(state, context),
     now: instantText(context.now),
     busy: waits.includes('evaluate') ? 'rules' : waits.includes('fetch-forecast') ? 'forecast' : null,

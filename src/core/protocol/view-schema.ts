@@ -3,6 +3,7 @@ import type { ConversationView } from '../dialogue/view-types.ts';
 import type { ErrorReport } from '../errors/coded-error.ts';
 import { type ErrorCode, errorTable } from '../errors/table.ts';
 import type { FactId } from '../facts/registry/index.ts';
+import { outlookSchema } from './outlook-schema.ts';
 
 const text = z.string();
 const textOrNull = text.nullable();
@@ -122,6 +123,7 @@ export const viewSchema: z.ZodType<ConversationView> = z.strictObject({
   earlier: z.int().min(0),
   question: question.nullable(),
   verdict: verdictView.nullable(),
+  outlook: outlookSchema.nullable(),
   said: z.array(z.strictObject({ fact: text, label: text, value: text, from: text, undo: textOrNull })),
   now: text,
   busy: z.enum(['forecast', 'rules']).nullable(),

@@ -22,6 +22,7 @@ const emptyView: ConversationView = {
   earlier: 0,
   question: null,
   verdict: null,
+  outlook: null,
   said: [],
   now: '2026-11-12T10:00:00Z',
   busy: null,

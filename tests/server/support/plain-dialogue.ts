@@ -62,6 +62,7 @@ export function plainDialogue(padding = 0): Dialogue<PlainState> {
         earlier: 0,
         question: null,
         verdict: null,
+        outlook: null,
         said: [],
         now: '2026-11-12T10:00:00Z',
         busy: null,

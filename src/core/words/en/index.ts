@@ -2,6 +2,7 @@ import { dialogueWords } from './dialogue.ts';
 import { doseWords } from './dose.ts';
 import { forecastWords } from './forecast.ts';
 import { marginWords } from './margins.ts';
+import { outlookWords } from './outlook.ts';
 import { phraseWords } from './phrases.ts';
 import { valueWords } from './values.ts';
 import { verdictWords } from './verdict.ts';
@@ -14,6 +15,7 @@ export const english = {
   phrases: phraseWords,
   margins: marginWords,
   forecast: forecastWords,
+  outlook: outlookWords,
   dose: doseWords,
   dialogue: dialogueWords,
 };

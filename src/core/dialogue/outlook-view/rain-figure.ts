@@ -1,0 +1,90 @@
+import { DateTime } from 'luxon';
+import type { Outlook } from '../../outlook/types.ts';
+import { epochSeconds } from '../../units/brands.ts';
+import { numberParameter, type Parameters } from '../../units/parameter.ts';
+import type { Forecast } from '../../weather/forecast.ts';
+import { rainAhead } from '../../weather/rain-ahead.ts';
+import { sumAhead } from '../../weather/sums.ts';
+import { trustIn } from '../../weather/trust.ts';
+import { showNumber } from '../../words/numbers.ts';
+import { showShortDay, showWeekday } from '../../words/outlook-times.ts';
+import type { OutlookWording } from '../../words/outlook-windows.ts';
+import { dayTicks, hoursBetween, tenth } from './day-ticks.ts';
+import type { RainFigure } from './types.ts';
+
+const hourSeconds = 3600;
+/** Hours in one bar, hours from one point of the sum's line to the next, and hours that the sum looks ahead. */
+const [barHours, stepHours, sumHours] = [6, 3, 48] as const;
+
+/**
+ * Rain in bars of six hours and the 48 h sum to come, mm, at the wetter end of the forecast's band as the rules read it. The
+ * line ends where the forecast no longer reaches 48 h ahead. Null where the forecast tells no hour of rain, or is not trusted, or the
+ * pack has no such limit.
+ */
+export function rainFigure(
+  { at, zone, reachesTo }: Outlook,
+  forecast: Forecast,
+  parameters: Parameters,
+  { words }: OutlookWording,
+): RainFigure | null {
+  const trust = trustIn(forecast, at, null, parameters);
+  const limitMm = parameters.get('rainTotalLimitMm')?.value;
+  if (reachesTo === null || !trust.usable || typeof limitMm !== 'number') return null;
+  const from = epochSeconds(Math.floor(at / hourSeconds) * hourSeconds);
+  const hours = Math.floor(hoursBetween(from, reachesTo));
+  const perDay = numberParameter(parameters, 'forecastLeadGrowthSharePerDay');
+  const starts = (step: number) => Array.from({ length: Math.ceil(hours / step) }, (_, index) => index * step);
+  const momentAt = (hour: number) => epochSeconds(from + hour * hourSeconds);
+  const sums = starts(stepHours).flatMap((hour) => {
+    const ahead = rainAhead(forecast, momentAt(hour), sumHours, trust.growth * (1 + (perDay * hour) / 24), parameters);
+    return ahead === null ? [] : [{ hour, mm: tenth(ahead.totalMm.high) }];
+  });
+  const bars = starts(barHours).map((hour) => {
+    const long = Math.min(barHours, hours - hour);
+    return { hour, hours: long, mm: tenth(sumAhead(forecast, 'precipitationMm', momentAt(hour), long).total) };
+  });
+  if (hours < 1) return null;
+  const said = words.outlook.figures.rain;
+  const mm = (value: number) => `${showNumber(value, 1, [limitMm])} mm`;
+  const most = sums.toSorted((a, b) => b.mm - a.mm || a.hour - b.hour)[0];
+  const dayOf = (hour: number) => DateTime.fromSeconds(momentAt(hour), { zone });
+  const limit = `${limitMm} mm`;
+  return {
+    title: said.title,
+    description: [
+      said.total(mm(sumOf(bars))),
+      ...(most === undefined ? [] : [said.most(mm(most.mm), showWeekday(dayOf(most.hour), words), limit)]),
+    ].join(' '),
+    hours,
+    days: dayTicks(from, hours, zone, words),
+    limitMm,
+    limitText: said.limit(limit),
+    bars: bars.filter((bar) => bar.mm > 0),
+    sums,
+    table: {
+      columns: [words.outlook.figures.day, said.fallen, said.sum],
+      rows: groupByDay(starts(1), (hour) => showShortDay(dayOf(hour), words)).map(([label, ofDay]) => {
+        const highest = sums.filter(({ hour }) => ofDay.includes(hour)).map((one) => one.mm);
+        const first = ofDay[0] ?? 0;
+        const fallen = sumAhead(forecast, 'precipitationMm', momentAt(first), ofDay.length).total;
+        return [
+          label,
+          showNumber(fallen, 1),
+          highest.length === 0
+            ? words.outlook.states['beyond-forecast']
+            : showNumber(Math.max(...highest), 1, [limitMm]),
+        ];
+      }),
+    },
+  };
+}
+
+function sumOf(bars: RainFigure['bars']): number {
+  return bars.reduce((sum, bar) => sum + bar.mm, 0);
+}
+
+function groupByDay(hours: readonly number[], dayOf: (hour: number) => string): [string, number[]][] {
+  const groups = new Map<string, number[]>();
+  for (const hour of hours) groups.set(dayOf(hour), [...(groups.get(dayOf(hour)) ?? []), hour]);
+  return [...groups];
+}

@@ -1,0 +1,49 @@
+import type { NeededChange } from '../outlook/types.ts';
+import type { Catalogue } from './catalogue.ts';
+import { showNumber } from './numbers.ts';
+import { showDayAndTime } from './outlook-times.ts';
+import type { OutlookWording } from './outlook-windows.ts';
+import { showDay } from './times.ts';
+import { capital, joinWords, unitSuffix } from './units.ts';
+import { describeValue, showChoice } from './values.ts';
+
+/** The smallest change that lifts a rule: from what to what, who or what brings it, and when the forecast holds it. */
+export function describeNeed(change: NeededChange, wording: OutlookWording): string {
+  const { words, zone, definitionOf } = wording;
+  const { changes } = words.outlook;
+  const { lifts, forecastAt, fact } = change;
+  const isTold = (lifts === 'hours' || lifts === 'days') && definitionOf(fact).obtained.some((way) => way !== 'asked');
+  return [
+    need(change, wording),
+    changes.lifts[lifts],
+    ...(forecastAt !== null ? [changes.forecastAt(showDayAndTime(forecastAt, zone, words))] : []),
+    ...(forecastAt === null && isTold ? [changes.notInForecast] : []),
+  ].join(' ');
+}
+
+/** The smallest set that would turn today's answer, by name; null where there is none. */
+export function describeLeast(set: readonly NeededChange[], { words, definitionOf }: OutlookWording): string | null {
+  const labels = [...new Set(set.map(({ fact }) => definitionOf(fact).label))];
+  return labels.length === 0 ? null : words.outlook.changes.least(joinWords(labels, words.values.and));
+}
+
+function need({ fact, now, how, to, by, unit }: NeededChange, { words, definitionOf }: OutlookWording): string {
+  const { changes } = words.outlook;
+  const definition = definitionOf(fact);
+  const label = capital(definition.label);
+  if (how === 'without') return changes.sign(label, showChoice(String(to), words));
+  if (definition.type === 'date') return changes.day(label, showDay(String(to), words));
+  const value = now.known
+    ? describeValue(definition, now, words, typeof to === 'number' ? [to] : [])
+    : changes.notKnown;
+  if (typeof to !== 'number') return changes.choice(label, value, showChoice(to, words));
+  const limit = amount(to, definition.shownDecimals ?? 1, unit, words);
+  if (by === null) return changes.findOut(label, limit);
+  const size = amount(Math.abs(by), definition.shownDecimals ?? 1, unit, words);
+  return by < 0 ? changes.fall(label, value, size, limit) : changes.rise(label, value, size, limit);
+}
+
+function amount(value: number, decimals: number, unit: string | null, words: Catalogue): string {
+  const shown = showNumber(value, decimals, [0]);
+  return `${shown}${unitSuffix(unit, words, shown)}`;
+}

@@ -1,0 +1,62 @@
+import type { HourBlock, Window } from '../outlook/types.ts';
+import type { Catalogue } from './catalogue.ts';
+import { describeSureness } from './outlook-chance.ts';
+import { showSpan } from './outlook-times.ts';
+import type { DefinitionOf } from './phrases.ts';
+import { joinWords, lowerFirst } from './units.ts';
+
+/** What sentences of an outlook are made with. */
+export interface OutlookWording {
+  readonly words: Catalogue;
+  /** IANA zone of the field. */
+  readonly zone: string;
+  readonly definitionOf: DefinitionOf;
+  /** A rule's title, for example "Soil too warm". */
+  readonly titleOf: (rule: string) => string;
+}
+
+/** Rules by title in running text: "too windy and heavy rain coming". */
+export function namesOf(blocks: readonly Pick<HourBlock, 'rule'>[], { words, titleOf }: OutlookWording): string {
+  return joinWords([...new Set(blocks.map(({ rule }) => lowerFirst(titleOf(rule))))], words.values.and);
+}
+
+/** What a clear-if window rests on: what must have gone, what must be looked at again, what must be found out. */
+export function describeConditions(stretch: Window, wording: OutlookWording): string {
+  const { words, definitionOf } = wording;
+  const { conditions } = words.outlook;
+  const namesFor = (facts: Window['lookAgain']) => [
+    ...new Set(facts.map((fact) => words.outlook.looks[fact] ?? definitionOf(fact).label)),
+  ];
+  const again = namesFor(stretch.lookAgain);
+  const first = namesFor(stretch.unknown).filter((name) => !again.includes(name));
+  const parts = [
+    ...(stretch.ifLifted.length > 0 ? [conditions.gone(namesOf(stretch.ifLifted, wording))] : []),
+    ...(again.length > 0 ? [conditions.lookAgain(joinWords(again, words.values.and))] : []),
+    ...(first.length > 0 ? [conditions.findOut(joinWords(first, words.values.and))] : []),
+  ];
+  return parts.join('; ');
+}
+
+/**
+ * A window as sentences: when, on what conditions, how sure its weather is, what ends it. Conditions that are those of the window
+ * told before it are not told again.
+ */
+export function describeWindow(stretch: Window, wording: OutlookWording, before?: Window): string {
+  const { words, zone } = wording;
+  const said = words.outlook.window;
+  const span = showSpan(stretch.from, stretch.until, zone, words);
+  const hours = words.outlook.hours(stretch.hours);
+  const conditions = describeConditions(stretch, wording);
+  const isSame = before !== undefined && conditions === describeConditions(before, wording);
+  const onCondition = isSame ? said.clearIfSame(span, hours) : said.clearIf(span, hours, conditions);
+  const when = conditions === '' ? said.clear(span, hours) : onCondition;
+  const sure = stretch.sureness === null ? '' : describeSureness(stretch.sureness, words);
+  return [when, sure, describeEnd(stretch, wording)].filter((part) => part !== '').join(' ');
+}
+
+function describeEnd({ endedBy }: Window, wording: OutlookWording): string {
+  const said = wording.words.outlook.window;
+  if (endedBy === 'forecast-ends') return said.forecastEnds;
+  if (endedBy === 'look-again') return said.lookAgain;
+  return endedBy.length === 0 ? '' : said.endedBy(namesOf(endedBy, wording));
+}

@@ -1,0 +1,70 @@
+import { DateTime } from 'luxon';
+import type { HourBlock, Outlook, Window } from '../outlook/types.ts';
+import type { VerdictWord } from '../verdict/types.ts';
+import { describeSureness } from './outlook-chance.ts';
+import { describeFallThrough } from './outlook-soil.ts';
+import { showDayAndTime, showSpan } from './outlook-times.ts';
+import { describeConditions, namesOf, type OutlookWording } from './outlook-windows.ts';
+
+/**
+ * The coming days in one short paragraph: when it may come right and for how long, what must be looked at again, how sure, when
+ * the soil falls through its limit, where the forecast ends. For a spray-today: what could still spoil it.
+ */
+export function describeOutlook(outlook: Outlook, verdict: VerdictWord, wording: OutlookWording): string {
+  const { words, zone } = wording;
+  const said = words.outlook;
+  const { untold, reachesTo } = outlook;
+  const soil = soilSentences(outlook, verdict, wording);
+  if (untold !== null)
+    return [said.untold(said.untoldBecause[untold.reason] ?? words.values.reasons[untold.reason]), ...soil].join(' ');
+  if (reachesTo === null) return [said.noForecast, ...soil].join(' ');
+  const reach = showDayAndTime(reachesTo, zone, words);
+  if (verdict === 'spray-today') return [spoilSentence(outlook, reach, wording), ...soil].join(' ');
+  const first = outlook.windows[0];
+  if (first === undefined) return [...noWindow(outlook, reach, wording), ...soil].join(' ');
+  const more = outlook.windows.length - 1;
+  return [
+    firstWindow(first, wording),
+    describeSureness(first.sureness, words),
+    ...(more > 0 ? [said.moreWindows(more)] : []),
+    ...soil,
+    said.ends(reach),
+    said.askThen,
+  ].join(' ');
+}
+
+function firstWindow(stretch: Window, wording: OutlookWording): string {
+  const { words, zone } = wording;
+  const said = words.outlook;
+  const span = showSpan(stretch.from, stretch.until, zone, words);
+  const hours = said.hours(stretch.hours);
+  const conditions = describeConditions(stretch, wording);
+  return conditions === '' ? said.mayComeRight(span, hours) : said.mayComeRightIf(span, hours, conditions);
+}
+
+function noWindow(outlook: Outlook, reach: string, wording: OutlookWording): string[] {
+  const { outlook: said } = wording.words;
+  const lasting = blocksThroughout(outlook);
+  return [said.noWindow(reach), ...(lasting.length > 0 ? [said.throughout(namesOf(lasting, wording))] : [])];
+}
+
+/** Blocks of every hour that the forecast tells. */
+function blocksThroughout({ hours }: Outlook): HourBlock[] {
+  const told = hours.filter(({ state }) => state !== 'beyond-forecast');
+  const [first, ...rest] = told.map(({ hourBlocks, dayBlocks }) => [...dayBlocks, ...hourBlocks]);
+  return (first ?? []).filter(({ rule }) => rest.every((blocks) => blocks.some((one) => one.rule === rule)));
+}
+
+function spoilSentence({ spoiled }: Outlook, reach: string, wording: OutlookWording): string {
+  const { words, zone } = wording;
+  if (spoiled === null) return words.outlook.notSpoiled(reach);
+  return words.outlook.spoiled(namesOf(spoiled.by, wording), showDayAndTime(spoiled.at, zone, words));
+}
+
+function soilSentences({ fallThrough, at }: Outlook, verdict: VerdictWord, { words, zone }: OutlookWording): string[] {
+  const today = DateTime.fromSeconds(at, { zone }).toISODate() ?? '';
+  if (fallThrough === null) return [];
+  const isPast = fallThrough.day90 !== null && fallThrough.day90 <= today;
+  if (isPast && verdict === 'spray-today') return [];
+  return [describeFallThrough(fallThrough, today, words)];
+}

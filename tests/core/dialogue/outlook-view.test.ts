@@ -1,0 +1,98 @@
+import { describe, expect, test } from 'vitest';
+import { parseServerMessage } from '../../../src/core/protocol/parse-message.ts';
+import { epochSeconds } from '../../../src/core/units/brands.ts';
+import { shipped } from '../../cases/shipped-pack.ts';
+import { hourAt, outlookWith } from '../../generators/outlook.ts';
+import { fullOutlook, fullView } from '../../web/outlook-views.ts';
+import { emptyView } from '../../web/views.ts';
+
+const view = fullView(shipped.pack);
+
+describe('the coming days as shown', () => {
+  test('come over the socket as they are, in less than 60 kB', () => {
+    const message = { type: 'view', view: { ...emptyView, outlook: view } };
+    const text = JSON.stringify(message);
+    expect(text.length).toBeLessThan(60_000);
+    expect(parseServerMessage(text)).toEqual({ ok: true, message });
+  });
+
+  test('never say of an hour ahead that it is one to spray in', () => {
+    expect(JSON.stringify(view)).not.toMatch(/spray today|never|certain|safe/i);
+  });
+
+  test('have a row for every day behind every figure, each as wide as its columns', () => {
+    for (const figure of [view.hours, view.soil, view.rain, view.water]) {
+      expect(figure?.table.rows.length).toBeGreaterThan(3);
+      expect(figure?.table.rows.every((row) => row.length === figure.table.columns.length)).toBe(true);
+      expect(new Set(figure?.table.rows.map(([day]) => day)).size).toBe(figure?.table.rows.length);
+    }
+  });
+
+  test('leave out the figures for which there is nothing to draw', () => {
+    const bare = fullView(shipped.pack, 'wait', outlookWith({ hours: [], reachesTo: null }));
+    expect([bare.hours, bare.soil, bare.rain, bare.water]).toEqual([null, null, null, null]);
+    expect(bare.paragraph).toBe('Without a forecast nothing can be told of the coming days.');
+  });
+
+  test('of a spray-today ask for no change', () => {
+    expect(fullView(shipped.pack, 'spray-today')).toMatchObject({
+      heading: 'The coming days',
+      changes: [],
+      least: null,
+    });
+  });
+});
+
+describe('the figures', () => {
+  test('hours of a row are those of the day at the field, 25 where the clocks go back', () => {
+    // 25 October 2026 begins at 24 October 23:00 UTC in the United Kingdom and lasts 25 hours (IANA zone Europe/London).
+    const from = Date.UTC(2026, 9, 24, 20) / 1000;
+    const hours = Array.from({ length: 40 }, (_, index) => hourAt(epochSeconds(from + index * 3600)));
+    const rows = fullView(shipped.pack, 'wait', outlookWith({ hours })).hours?.rows;
+    expect(rows).toEqual([
+      { label: 'Sat 24', hours: 24, runs: [{ from: 21, until: 24, state: 'clear' }] },
+      { label: 'Sun 25', hours: 25, runs: [{ from: 0, until: 25, state: 'clear' }] },
+      { label: 'Mon 26', hours: 24, runs: [{ from: 0, until: 12, state: 'clear' }] },
+    ]);
+  });
+
+  test('hours add up to those of the outlook, state by state', () => {
+    for (const state of ['clear', 'clear-if', 'blocked', 'beyond-forecast'] as const) {
+      const runs = view.hours!.rows.flatMap((row) => row.runs).filter((run) => run.state === state);
+      const sum = runs.reduce((all, { from, until }) => all + until - from, 0);
+      expect(sum).toBe(fullOutlook.hours.filter((hour) => hour.state === state).length);
+    }
+  });
+
+  test('soil keeps its first and last point and says from when the forecast has ended', () => {
+    const { points, hours, beyondFrom } = view.soil!;
+    expect([points[0]?.hour, points.at(-1)?.hour, hours, beyondFrom]).toEqual([0, 240, 240, 198]);
+    expect(points.every((one) => one.low95 <= one.low80 && one.low80 <= one.value && one.high80 <= one.high95)).toBe(
+      true,
+    );
+  });
+
+  test('rain of the bars adds up to that of the days, and the line ends 48 hours before the forecast', () => {
+    const { bars, sums, table, hours } = view.rain!;
+    const inBars = bars.reduce((all, { mm }) => all + mm, 0);
+    const inDays = table.rows.reduce((all, [, mm]) => all + Number(mm), 0);
+    expect(inBars).toBeCloseTo(inDays, 5);
+    // Nine hours of 1.6 mm and one of 2.4 mm lie ahead in the invented forecast.
+    expect(inBars).toBeCloseTo(9 * 1.6 + 2.4, 5);
+    expect(sums.at(-1)!.hour).toBeLessThanOrEqual(hours - 48);
+    expect(Math.max(...sums.map(({ mm }) => mm))).toBeGreaterThan(9 * 1.6);
+  });
+
+  test('water stands below zero while there is room and above it where it is too much', () => {
+    expect(view.water?.days.map(({ level, low, high }) => [low, level, high])).toEqual([
+      [-11, -8, -6],
+      [-9, -6, -4],
+      [-3, 0, 0],
+      [-3, 4, 4],
+    ]);
+  });
+
+  test('a day whose hours are blocked names what stands in the way, each rule once', () => {
+    expect(view.hours?.table.rows[3]).toEqual(['Sun 15', 'none', 'none', 'too windy and heavy rain coming']);
+  });
+});

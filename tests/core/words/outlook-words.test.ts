@@ -1,0 +1,241 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { factDefinition } from '../../../src/core/facts/registry/index.ts';
+import type { FallThrough, NeededChange } from '../../../src/core/outlook/types.ts';
+import { epochSeconds } from '../../../src/core/units/brands.ts';
+import { catalogueOf } from '../../../src/core/words/catalogue.ts';
+import { describeOutlook } from '../../../src/core/words/outlook.ts';
+import { describeSureness, showShare } from '../../../src/core/words/outlook-chance.ts';
+import { describeNeed } from '../../../src/core/words/outlook-changes.ts';
+import { describeFallThrough } from '../../../src/core/words/outlook-soil.ts';
+import { showSpan } from '../../../src/core/words/outlook-times.ts';
+import { describeWindow } from '../../../src/core/words/outlook-windows.ts';
+import { block, hoursOn, lookedAt, outlookWith, windowWith } from '../../generators/outlook.ts';
+import { number, signsSeen } from '../../generators/small.ts';
+
+const words = catalogueOf('en');
+const titles: Record<string, string> = {
+  'too-windy': 'Too windy',
+  'heavy-rain-coming': 'Heavy rain coming',
+  'soil-cracked': 'Cracks in the soil',
+  'near-water': 'Near water, no-spray distance not marked',
+};
+const wording = {
+  words,
+  zone: 'Europe/London',
+  definitionOf: factDefinition,
+  titleOf: (rule: string) => titles[rule] ?? rule,
+};
+const cracked = windowWith({
+  state: 'clear-if',
+  ifLifted: [block('soil-cracked', 'days')],
+  lookAgain: ['soil.feel', 'crop.trueLeaves'],
+  unknown: ['wind.towardsSensitive'],
+  sureness: 0.72,
+});
+
+describe('the paragraph', () => {
+  test('of a wait says when, for how long, how sure, where the forecast ends, and that the day itself decides', () => {
+    const outlook = outlookWith({ windows: [windowWith({ sureness: 0.93 }), windowWith(), windowWith()] });
+    expect(describeOutlook(outlook, 'wait', wording)).toMatchInlineSnapshot(
+      `"It may come right on Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way then. The weather for it is very likely to hold (about 9 in 10). 2 more such stretches follow. The forecast ends on Monday 16 November, 10:00; what comes after is not known. Ask again on the day itself: no forecast can give the answer beforehand."`,
+    );
+  });
+
+  test('of a wait that rests on what was seen says what must be looked at again', () => {
+    const fallThrough = {
+      limitC: 10,
+      day10: '2026-11-13',
+      day50: '2026-11-15',
+      day90: '2026-11-18',
+      chanceOfWarmingBack: 0.34,
+    };
+    expect(describeOutlook(outlookWith({ windows: [cracked], fallThrough }), 'wait', wording)).toMatchInlineSnapshot(
+      `"It may come right on Friday 13 November, 09:00 to 14:00 (5 h), but only if what is in the way now has gone (cracks in the soil); a fresh look finds the feel of the soil and the crop still fit; you find the way the wind blows fit. The weather for it is likely to hold (about 7 in 10). The soil at 30 cm is likely to fall below 10 C for good between 13 and 18 November (about 8 in 10). Once below, it may warm back above for a while (about 3 in 10). The forecast ends on Monday 16 November, 10:00; what comes after is not known. Ask again on the day itself: no forecast can give the answer beforehand."`,
+    );
+  });
+
+  test('without a window names what is in the way throughout, and claims nothing beyond the forecast', () => {
+    const hours = outlookWith().hours.map((hour, index) => ({
+      ...hour,
+      dayBlocks: [block('near-water', 'person')],
+      hourBlocks: index < 50 ? [block('too-windy')] : [],
+    }));
+    expect(describeOutlook(outlookWith({ hours }), 'wait', wording)).toMatchInlineSnapshot(
+      `"Up to Monday 16 November, 10:00, where the forecast ends, there is no stretch long enough in which nothing stands in the way. In the way throughout: near water, no-spray distance not marked."`,
+    );
+  });
+
+  test('of a spray-today says what could still spoil it', () => {
+    const spoiled = { at: hoursOn(30), by: [block('heavy-rain-coming'), block('too-windy')] };
+    expect(describeOutlook(outlookWith({ spoiled }), 'spray-today', wording)).toMatchInlineSnapshot(
+      `"What could still spoil it: heavy rain coming and too windy, from Friday 13 November, 16:00."`,
+    );
+    expect(describeOutlook(outlookWith(), 'spray-today', wording)).toMatchInlineSnapshot(
+      `"The forecast, up to Monday 16 November, 10:00, shows nothing that would spoil it. Look at the sky before you fill the tank all the same."`,
+    );
+  });
+
+  test('without a forecast that can be used says why nothing is told', () => {
+    const untold = { known: false, reason: 'too-old' } as const;
+    const said = [
+      describeOutlook(outlookWith({ hours: [], reachesTo: null, untold }), 'wait', wording),
+      describeOutlook(outlookWith({ hours: [], reachesTo: null }), 'wait', wording),
+    ];
+    expect(said).toMatchInlineSnapshot(`
+      [
+        "Of the coming days nothing can be told: the forecast is too old, look again for a new one.",
+        "Without a forecast nothing can be told of the coming days.",
+      ]
+    `);
+  });
+});
+
+describe('a window', () => {
+  test('says when, on what conditions, how sure its weather is and what ends it', () => {
+    const said = [
+      windowWith(),
+      cracked,
+      windowWith({ endedBy: 'forecast-ends', sureness: 0.4 }),
+      windowWith({ endedBy: 'look-again', sureness: 0.1 }),
+    ].map((one) => describeWindow(one, wording));
+    said.push(describeWindow(cracked, wording, cracked));
+    expect(said).toMatchInlineSnapshot(`
+      [
+        "Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way. Ended by: too windy.",
+        "Friday 13 November, 09:00 to 14:00 (5 h): only if what is in the way now has gone (cracks in the soil); a fresh look finds the feel of the soil and the crop still fit; you find the way the wind blows fit. The weather for it is likely to hold (about 7 in 10). Ended by: too windy.",
+        "Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way. The weather for it is about as likely to hold as not (about 4 in 10). There the forecast ends; it may last longer.",
+        "Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way. The weather for it is unlikely to hold (about 1 in 10). After that, what you saw is too old: look again.",
+        "Friday 13 November, 09:00 to 14:00 (5 h): on the same conditions. The weather for it is likely to hold (about 7 in 10). Ended by: too windy.",
+      ]
+    `);
+  });
+
+  const utc = (...parts: [number, number, number, number]) => epochSeconds(Date.UTC(...parts) / 1000);
+
+  // Clocks in the United Kingdom go back on 25 October 2026 at 01:00 UTC (Summer Time Order 2002; IANA zone Europe/London).
+  test.each([
+    ['within a day', utc(2026, 10, 12, 9), utc(2026, 10, 12, 14), 'Thursday 12 November, 09:00 to 14:00'],
+    ['to midnight', utc(2026, 10, 12, 22), utc(2026, 10, 13, 0), 'Thursday 12 November, 22:00 to 24:00'],
+    [
+      'over midnight',
+      utc(2026, 10, 12, 22),
+      utc(2026, 10, 13, 3),
+      'Thursday 12 November, 22:00, to Friday 13 November, 03:00',
+    ],
+    ['in summer time', utc(2026, 9, 24, 9), utc(2026, 9, 24, 11), 'Saturday 24 October, 10:00 to 12:00'],
+    [
+      'over an hour that comes twice',
+      utc(2026, 9, 25, 0),
+      utc(2026, 9, 25, 1),
+      'Sunday 25 October, 01:00 to 01:00 (the second time, clocks went back)',
+    ],
+  ])('%s is told by the clock of the field', (_, from, until, text) => {
+    expect(showSpan(from, until, 'Europe/London', words)).toBe(text);
+  });
+});
+
+describe('a chance', () => {
+  test('is never said surer than it is, and never as certain', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0, max: 1, noNaN: true }), (chance) => {
+        const share = showShare(chance, words);
+        expect(share).not.toMatch(/10 in 10|^0|never|always|certain/);
+        const tenths = /^about (\d)/.exec(share)?.[1];
+        if (tenths !== undefined) expect(Number(tenths) / 10).toBeLessThanOrEqual(chance + 1e-6);
+      }),
+    );
+  });
+
+  test.each([
+    [0.97, 'very likely to hold (more than 9 in 10)'],
+    [0.9, 'very likely to hold (about 9 in 10)'],
+    [0.66, 'likely to hold (about 6 in 10)'],
+    [0.5, 'about as likely to hold as not (about 5 in 10)'],
+    [0.05, 'unlikely to hold (less than 1 in 10)'],
+    [null, 'cannot be told'],
+  ])('%s has its word', (chance, text) => {
+    expect(describeSureness(chance, words)).toContain(text);
+  });
+});
+
+describe('falling through the limit', () => {
+  const fall = (day10: string | null, day50: string | null, day90: string | null, back = 0): FallThrough => ({
+    limitC: 10,
+    day10,
+    day50,
+    day90,
+    chanceOfWarmingBack: back,
+  });
+
+  test('is a range of days with its chance, and says that it may warm back', () => {
+    const said = [
+      fall('2026-11-04', '2026-11-06', '2026-11-09', 0.3),
+      fall('2026-11-03', '2026-11-04', '2026-11-09'),
+      fall('2026-11-04', '2026-11-09', null, 0.2),
+      fall('2026-11-09', null, null),
+      fall(null, null, null, 0.9),
+      fall('2026-11-03', '2026-11-03', '2026-11-03'),
+    ].map((one) => describeFallThrough(one, '2026-11-03', words));
+    expect(said).toMatchInlineSnapshot(`
+      [
+        "The soil at 30 cm is likely to fall below 10 C for good between 4 and 9 November (about 8 in 10). Once below, it may warm back above for a while (about 3 in 10).",
+        "The soil at 30 cm may be below 10 C for good already; by 9 November that is likely (about 9 in 10).",
+        "The soil at 30 cm may fall below 10 C for good from 4 November on; by 9 November it is about as likely as not, and it may take longer than can be told. Once below, it may warm back above for a while (about 2 in 10).",
+        "The soil at 30 cm may fall below 10 C for good from 9 November on, but within the days that can be told it more likely does not.",
+        "Within the days that can be told the soil at 30 cm is unlikely to fall below 10 C for good.",
+        "The soil at 30 cm is likely to stay below 10 C.",
+      ]
+    `);
+  });
+});
+
+describe('what would have to change', () => {
+  const change = (more: Partial<NeededChange>): NeededChange => ({
+    rule: 'soil-too-warm',
+    fact: 'soil.temperature30cmC',
+    unit: 'C',
+    now: number(10.8),
+    how: 'reach',
+    to: 10,
+    by: -0.8,
+    lifts: 'days',
+    forecastAt: null,
+    ...more,
+  });
+
+  test('is told in the fact’s unit, with what brings it and when', () => {
+    const said = [
+      change({}),
+      change({ forecastAt: epochSeconds(lookedAt + 5 * 86_400) }),
+      change({ now: { known: false, reason: 'not-asked' }, by: null }),
+      change({
+        fact: 'soil.surface',
+        unit: null,
+        now: signsSeen(['cracked']),
+        how: 'without',
+        to: 'cracked',
+        by: null,
+      }),
+      change({
+        fact: 'field.bufferMarked',
+        unit: null,
+        now: { known: false, reason: 'not-asked' },
+        to: 'yes',
+        by: null,
+        lifts: 'person',
+      }),
+      change({ fact: 'date', unit: null, to: '2027-10-01', by: 320, lifts: 'season' }),
+    ].map((one) => describeNeed(one, wording));
+    expect(said).toMatchInlineSnapshot(`
+      [
+        "Soil temperature at 30 cm: 10.8 C; it has to fall by 0.8 C, to 10.0 C. That takes days. Not within the forecast.",
+        "Soil temperature at 30 cm: 10.8 C; it has to fall by 0.8 C, to 10.0 C. That takes days. In the forecast from Tuesday 17 November, 10:00.",
+        "Soil temperature at 30 cm: not known; find it out. The limit is 10.0 C. That takes days. Not within the forecast.",
+        "Soil surface: cracked has to have gone. That takes days.",
+        "No-spray distance known and marked: not known; it has to be yes. You can see to that.",
+        "Date: not before 1 October 2027. That does not come this season.",
+      ]
+    `);
+  });
+});
