@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { forecastToJson } from '../../src/adapters/openmeteo/json-own.ts';
 import { runCommandLine } from '../../src/cli/main.ts';
 import { utc } from '../core/facts/moments.ts';
 import { buildForecast } from '../generators/forecast.ts';
@@ -9,7 +10,7 @@ const at = ['--at', '2026-11-06T09:00Z'];
 
 async function run(facts: object, ...options: string[]) {
   const forecast = buildForecast({ from: utc('2026-11-06T09:00Z'), hours: 72 });
-  const io = fakeIo({ 'facts.json': JSON.stringify(facts), 'forecast.json': JSON.stringify(forecast) });
+  const io = fakeIo({ 'facts.json': JSON.stringify(facts), 'forecast.json': forecastToJson(forecast) });
   const status = await runCommandLine(['decide', '--facts', 'facts.json', ...at, ...options], io);
   return { status, out: io.out(), err: io.err() };
 }

@@ -46,6 +46,8 @@ export function holdObservations(
     from,
     held: heldAt(id, observedOf(id, observations, from, ageing), atNow, from),
   }));
+  const [first] = spans;
+  if (first && spans.length === 1) return () => first.held;
   return (at) => (spans.findLast(({ from }) => from <= at) ?? spans[0]!).held;
 }
 

@@ -10,6 +10,7 @@ import { trustIn } from '../weather/trust.ts';
 import { type HeldObservation, holdObservations } from './hold-facts.ts';
 import type { OutlookInput } from './input.ts';
 import { slowFacts, slowlyMoving } from './slow-facts.ts';
+import { steadyFacts } from './steady-facts.ts';
 
 /** Facts in one hour: `held` with what was observed kept as assumptions, `strict` with those left out that will have aged. */
 export interface HourFacts {
@@ -69,7 +70,8 @@ export function factsAhead(input: OutlookInput, compiled: CompiledRules, wanted:
     };
     return context;
   };
-  return { known: true, at: (at, rules) => hourFacts(contextAt(at, rules), wanted, (id) => heldOf(id, at)) };
+  const steady = steadyFacts();
+  return { known: true, at: (at, rules) => hourFacts(contextAt(at, rules), wanted, (id) => heldOf(id, at), steady) };
 }
 
 type HourContext = FactContext & { readonly trusted: TrustedForecast };
@@ -78,13 +80,14 @@ function hourFacts(
   { fact, trusted }: HourContext,
   wanted: readonly FactId[],
   heldOf: (id: FactId) => HeldObservation,
+  steady: (id: FactId, fact: Resolved) => Resolved,
 ): HourFacts {
   const held: Partial<Record<FactId, Resolved>> = {};
   const left: Partial<Record<FactId, Resolved>> = {};
   const aged: FactId[] = [];
   for (const id of wanted) {
     const value = fact(id);
-    held[id] = value;
+    held[id] = steady(id, value);
     const { observed, aged: rest } = heldOf(id);
     if (rest === null || value !== observed.given) continue;
     left[id] = rest;

@@ -9,9 +9,9 @@ import type { HeldObservation } from './hold-facts.ts';
 
 type MomentFor = (at: EpochSeconds, zone: string) => EpochSeconds;
 
-const sixHours = 6 * hourSeconds;
-const noonOfDay: MomentFor = (at, zone) => epochSeconds(nextMidnight(at, zone) - 12 * hourSeconds);
-const startOfSixHours: MomentFor = (at) => epochSeconds(Math.floor(at / sixHours) * sixHours);
+const halfDay = 12 * hourSeconds;
+const noonOfDay: MomentFor = (at, zone) => epochSeconds(nextMidnight(at, zone) - halfDay);
+const startOfHalfDay: MomentFor = (at) => epochSeconds(Math.floor(at / halfDay) * halfDay);
 
 /** How a fact that moves slowly and is dear to work out is looked at in a scan. */
 interface Slow {
@@ -26,7 +26,7 @@ export const slowlyMoving: Readonly<Partial<Record<FactId, Slow>>> = {
   date: { momentFor: noonOfDay },
   'soil.temperature30cmC': { momentFor: noonOfDay, ownError: true },
   'soil.temperatureTrendCPerDay': { momentFor: noonOfDay, ownError: true },
-  'soil.drainsExpected7d': { momentFor: startOfSixHours },
+  'soil.drainsExpected7d': { momentFor: startOfHalfDay },
 };
 
 /** What a slow fact is worked out from. */

@@ -45,17 +45,19 @@ export interface MoistAir {
 
 /**
  * Wet-bulb temperature in C of a ventilated psychrometer: the temperature at which FAO-56 eq. 15 gives the actual vapour
- * pressure, found by halving an interval to far below 0.001 C. Over water, below freezing too.
+ * pressure, found by Newton's steps to far below 0.001 C; they come down on it from the dry bulb and never pass it, as the curve
+ * rises and bends upwards. Over water, below freezing too.
  */
 export function wetBulb({ temperatureC, humidityPercent, pressureKPa = seaLevelPressureKPa }: MoistAir): number {
   const actual = vapourPressureOfAir(temperatureC, humidityPercent);
   const gamma = ventilatedPsychrometer * inRange('an air pressure', pressureKPa, 30, 110, 'kPa');
-  let low = temperatureC - 60;
-  let high = temperatureC;
-  for (let round = 0; round < 50; round++) {
-    const middle = (low + high) / 2;
-    if (tetens(middle) - gamma * (temperatureC - middle) > actual) high = middle;
-    else low = middle;
+  let wetC = temperatureC;
+  for (let round = 0; round < 30; round++) {
+    const saturation = tetens(wetC);
+    const excess = saturation - gamma * (temperatureC - wetC) - actual;
+    const step = excess / ((4098 * saturation) / (wetC + 237.3) ** 2 + gamma);
+    wetC -= step;
+    if (Math.abs(step) < 1e-9) break;
   }
-  return high;
+  return Math.min(wetC, temperatureC);
 }

@@ -24,9 +24,15 @@ const halfDay = 43_200;
  * Civil dawn, sunrise, noon, sunset and civil dusk of the solar day in which the moment lies, to about a minute below 65
  * degrees of latitude; over a level horizon.
  */
-export function sunTimes(place: Place, at: EpochSeconds): SunTimes {
-  return timesAbout(place.latitude, place.longitude, Math.round(solarNoon(place, at)));
+export function sunTimes({ latitude, longitude }: Place, at: EpochSeconds): SunTimes {
+  if (last?.at === at && last.latitude === latitude && last.longitude === longitude) return last.times;
+  const times = timesAbout(latitude, longitude, Math.round(solarNoon({ latitude, longitude }, at)));
+  last = { latitude, longitude, at, times };
+  return times;
 }
+
+/** What was last asked for: of one moment several things are worked out. */
+let last: (Place & { readonly at: EpochSeconds; readonly times: SunTimes }) | null = null;
 
 const timesAbout = remember((latitude: number, longitude: number, noonSecond: number): SunTimes => {
   const place = { latitude, longitude };
