@@ -1,8 +1,10 @@
 import { existsSync, statSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { validateEvapotranspiration } from './evapotranspiration.ts';
+import { validateMeasuredMoisture } from './measured-moisture.ts';
 import { validateRecordedReplies } from './recorded-replies.ts';
 import { validateRetention } from './retention.ts';
+import { validateSoilTemperature } from './soil-temperature.ts';
 import { validateTwoHeights } from './two-heights.ts';
 import type { ValidationResult, Validator } from './validator.ts';
 import { validateWaterBalance } from './water-balance.ts';
@@ -10,9 +12,11 @@ import { validateWaterBalance } from './water-balance.ts';
 /** Every validator: a new one is a line here. */
 const validators: readonly Validator[] = [
   { name: 'recorded forecast replies', run: validateRecordedReplies },
+  { name: 'soil temperature', run: validateSoilTemperature },
   { name: 'soil water retention', run: validateRetention },
   { name: 'reference evapotranspiration', run: validateEvapotranspiration },
   { name: 'soil water balance', run: validateWaterBalance },
+  { name: 'soil water measured', run: validateMeasuredMoisture },
   { name: 'wind and temperature at two heights', run: validateTwoHeights },
 ];
 

@@ -1,7 +1,8 @@
 import type { SoilModelConstants } from '../../core/science/soil/temperature/model-constants.ts';
+import { errorsOf } from '../soil-records/errors.ts';
 import { replayOneReading, replayWithHistory } from '../soil-records/replay.ts';
 import { isFitted } from '../soil-records/split.ts';
-import type { SoilRecord } from '../soil-records/types.ts';
+import type { RecordDay, SoilRecord } from '../soil-records/types.ts';
 import { pastDaysFitted } from './cost.ts';
 
 /** Days between the single readings tried. */
@@ -11,8 +12,9 @@ const everyDays = 3;
 export function withReach(records: readonly SoilRecord[], of: SoilModelConstants): SoilModelConstants {
   const sizes = records.flatMap((record) => {
     const fitted = isFitted(record);
-    const one = replayOneReading(record, of, (day, i) => i % everyDays === 0 && fitted(day), pastDaysFitted);
-    const errors = [...replayWithHistory(record, of, fitted), ...one].flatMap((issue) => issue.errors);
+    const some = (day: RecordDay, index: number) => index % everyDays === 0 && fitted(day);
+    const one = replayOneReading(record, { of, choose: some }, pastDaysFitted);
+    const errors = errorsOf(record, [...replayWithHistory(record, { of, choose: fitted }), ...one]);
     return errors.map(({ errorC, sdC }) => ({ size: Math.abs(errorC) / sdC, weight: 1 / errors.length }));
   });
   const sorted = sizes.toSorted((a, b) => a.size - b.size);

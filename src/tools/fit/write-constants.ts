@@ -1,7 +1,6 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { SoilModelConstants } from '../../core/science/soil/temperature/model-constants.ts';
-import { projectRoot } from '../bundle.mjs';
 import type { SoilRecord } from '../soil-records/types.ts';
 
 /** Constants of one depth with the records that they were fitted on. */
@@ -12,7 +11,7 @@ export interface FittedDepth {
 
 const file = join('src', 'core', 'science', 'soil', 'temperature', 'constants.ts');
 
-/** Writes the constants of every depth as source, with stations, years and the day (YYYY-MM-DD). Returns the file's path. */
+/** Writes the constants of every depth as source, below the current folder (npm starts in that of the project), with stations, years and the day (YYYY-MM-DD). Returns the file's path. */
 export function writeConstants(fitted: readonly FittedDepth[], day: string): string {
   const parts = fitted.map(({ constants, records }) => {
     const sources = records.map(({ station, source }) => ` * ${station} (${source});`).join('\n');
@@ -30,6 +29,6 @@ ${rows.join('\n')}
   });
   const heading = `// Written by \`npm run fit\` on ${day}. Do not edit by hand.`;
   const text = `${heading}\nimport type { SoilModelConstants } from './model-constants.ts';\n\n${parts.join('\n\n')}\n`;
-  writeFileSync(join(projectRoot, file), text);
+  writeFileSync(file, text);
   return file;
 }

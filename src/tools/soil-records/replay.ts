@@ -1,18 +1,10 @@
 import { airOfDays } from '../../core/science/soil/temperature/air.ts';
-import { type Filtered, filterReadings } from '../../core/science/soil/temperature/filter.ts';
+import { filterReadings } from '../../core/science/soil/temperature/filter.ts';
 import { type Memories, remembered } from '../../core/science/soil/temperature/memories.ts';
 import type { SoilModelConstants } from '../../core/science/soil/temperature/model-constants.ts';
-import { estimateDays } from '../../core/science/soil/temperature/path.ts';
-import {
-  advance,
-  copyState,
-  loadings,
-  observe,
-  type SoilState,
-  seen,
-  startState,
-} from '../../core/science/soil/temperature/state.ts';
-import type { SoilAirDay, SoilTemperatureInput } from '../../core/science/soil/temperature/types.ts';
+import { type DayEstimate, estimateDays } from '../../core/science/soil/temperature/path.ts';
+import { advance, loadings, observe, type SoilState, startState } from '../../core/science/soil/temperature/state.ts';
+import type { SoilAirDay } from '../../core/science/soil/temperature/types.ts';
 import { epochSeconds } from '../../core/units/brands.ts';
 import { isoOfDay } from './days.ts';
 import type { RecordDay, SoilRecord } from './types.ts';
@@ -21,110 +13,86 @@ import type { RecordDay, SoilRecord } from './types.ts';
 export const leads = [1, 3, 5, 7, 10] as const;
 /** Standard error taken for a station's sensor, C. */
 export const sensorSdC = 0.05;
+/** Variance of the two memories on the first day of a record, and the part that they share, C2. */
+const unknownPast = { quickVariance: 9, slowVariance: 9, shared: 4 };
 
-/** One forecast against what came: error (came less forecast) and standard error of what would be read, C. */
-export interface LeadError {
-  readonly lead: number;
-  readonly errorC: number;
-  readonly sdC: number;
-}
-
-/** Forecasts issued on one day of a record. */
+/** Forecasts issued on one day of a record: the day itself, then each day ahead; standard errors are of what would be read. */
 export interface Issue {
   readonly index: number;
-  readonly errors: readonly LeadError[];
+  readonly path: readonly DayEstimate[];
 }
 
-/** Which days of a record forecasts are issued on. */
-export type ChooseDay = (day: RecordDay, index: number) => boolean;
+/** What a replay is made with. */
+export interface ReplayPlan {
+  readonly of: SoilModelConstants;
+  /** Days on which forecasts are issued. */
+  readonly choose: (day: RecordDay, index: number) => boolean;
+  /** Days ahead; 10 where absent. */
+  readonly aheadDays?: number;
+  /** Air as forecast on the day of that index, in place of the true air; its error is then counted in the band. */
+  readonly forecastAir?: (days: readonly RecordDay[], index: number) => readonly RecordDay[];
+}
 
 /** Days of a record as the model takes them. */
 export function daysOf(days: readonly RecordDay[]): SoilAirDay[] {
   return days.map(({ day, airC }) => ({ at: epochSeconds(day * 86_400 + 43_200), iso: isoOfDay(day), airC }));
 }
 
-/** Forecasts through a record with its true air, the site known by all its readings up to each day. */
-export function replayWithHistory(record: SoilRecord, of: SoilModelConstants, choose: ChooseDay): Issue[] {
+/** Forecasts through a record, the site known by all its readings up to each day and by no later one. */
+export function replayWithHistory(record: SoilRecord, plan: ReplayPlan): Issue[] {
+  const { of, choose } = plan;
   const { days } = record;
-  const input = trueAir(record, days, days.length - 1);
-  const shift = {
-    shiftC: (days.slice(0, 30).reduce((sum, { airC }) => sum + (airC ?? 8), 0) / 30 || 8) - 9,
-    variance: 9,
-  };
-  const air = airOfDays(input, { shiftC: 0, variance: 9 });
-  const start = shift.shiftC + 9;
+  const [first] = days;
+  if (first === undefined) return [];
+  const input = { days: daysOf(days), readings: [], at: epochSeconds(days.at(-1)!.day * 86_400 + 86_400) };
+  const air = airOfDays({ ...input, latitudeDeg: record.latitudeDeg }, { shiftC: 0, variance: 9 });
+  const month = days.slice(0, 30).flatMap(({ airC }) => airC ?? []);
+  const start = month.length === 0 ? 8 : month.reduce((sum, one) => sum + one, 0) / month.length;
   const memories = remembered(of, { quickC: start, slowC: start }, air);
-  const state = startState(of, { quickVariance: 9, slowVariance: 9, shared: 4 });
-  const issues: Issue[] = [];
-  days.forEach((day, index) => {
+  const state = startState(of, unknownPast);
+  return days.flatMap((day, index) => {
     advance(state, of, air[index]!.error);
-    if (day.soilC === null) return;
-    const { quickC, slowC, middleC } = memories[index]!;
-    observe(state, loadings(of, quickC, slowC), day.soilC - middleC, of.spotSdC ** 2 + sensorSdC ** 2);
-    if (!choose(day, index)) return;
-    issues.push({
-      index,
-      errors: ahead(
-        days,
-        index,
-        memories,
-        state,
-        of,
-        air.map(({ error }) => error),
-      ),
-    });
+    if (day.soilC === null) return [];
+    const now = memories[index]!;
+    observe(state, loadings(of, now.quickC, now.slowC), day.soilC - now.middleC, of.spotSdC ** 2 + sensorSdC ** 2);
+    return choose(day, index) ? [{ index, path: pathFrom(record, index, now, state, plan) }] : [];
   });
-  return issues;
 }
 
-function ahead(
-  days: readonly RecordDay[],
+function pathFrom(
+  { days, latitudeDeg }: SoilRecord,
   index: number,
-  memories: readonly Memories[],
+  now: Memories,
   state: SoilState,
-  of: SoilModelConstants,
-  air: Filtered['air'][number]['error'][],
-): LeadError[] {
-  const moving = copyState(state);
-  const errors: LeadError[] = [];
-  for (let lead = 1; lead <= leads[leads.length - 1]! && index + lead < days.length; lead += 1) {
-    advance(moving, of, air[index + lead]!);
-    const came = days[index + lead]!.soilC;
-    if (came === null || !leads.some((one) => one === lead)) continue;
-    const { quickC, slowC, middleC } = memories[index + lead]!;
-    const { mean, variance } = seen(moving, loadings(of, quickC, slowC));
-    const sdC = Math.sqrt(variance + of.spotSdC ** 2 + sensorSdC ** 2);
-    errors.push({ lead, errorC: came - middleC - mean, sdC });
-  }
-  return errors;
+  { of, aheadDays = 10, forecastAir }: ReplayPlan,
+): DayEstimate[] {
+  const truth = days.slice(index, index + aheadDays + 1);
+  const taken = daysOf(forecastAir === undefined ? truth : forecastAir(truth, index));
+  const at = taken[0]!.at;
+  const airErrorFactor = forecastAir === undefined ? 0 : 1;
+  const input = { days: taken, readings: [], at, latitudeDeg, airErrorFactor };
+  const air = airOfDays(input, { shiftC: 0, variance: 9 });
+  const memories = [now, ...remembered(of, now, air.slice(1))];
+  return asRead(of, estimateDays({ air, memories, state, today: 0 }, of));
 }
 
 /** Forecasts from one reading and the air of the `pastDays` before it alone, with the true air ahead. */
 export function replayOneReading(
   record: SoilRecord,
-  of: SoilModelConstants,
-  choose: ChooseDay,
+  { of, choose, aheadDays = 10 }: ReplayPlan,
   pastDays: number,
 ): Issue[] {
-  const { days } = record;
+  const { days, latitudeDeg } = record;
   return days.flatMap((day, index) => {
     if (day.soilC === null || index < pastDays || !choose(day, index)) return [];
-    const part = days.slice(index - pastDays, index + leads[leads.length - 1]! + 1);
-    const estimates = estimateDays(filterReadings(trueAir(record, part, pastDays), of), of);
-    const errors = leads.flatMap((lead): LeadError[] => {
-      const came = days[index + lead]?.soilC ?? null;
-      const estimate = estimates[lead];
-      if (came === null || estimate === undefined) return [];
-      const sdC = Math.sqrt(estimate.sdC ** 2 + of.spotSdC ** 2 + sensorSdC ** 2);
-      return [{ lead, errorC: came - estimate.valueC, sdC }];
-    });
-    return [{ index, errors }];
+    const part = daysOf(days.slice(index - pastDays, index + aheadDays + 1));
+    const { at } = part[pastDays]!;
+    const readings = [{ at, valueC: day.soilC, sdC: sensorSdC }];
+    const filtered = filterReadings({ days: part, readings, at, latitudeDeg, airErrorFactor: 0 }, of);
+    return [{ index, path: asRead(of, estimateDays(filtered, of)) }];
   });
 }
 
-function trueAir(record: SoilRecord, part: readonly RecordDay[], now: number): SoilTemperatureInput {
-  const days = daysOf(part);
-  const { at } = days[now]!;
-  const readings = [{ at, valueC: part[now]!.soilC ?? 0, sdC: sensorSdC }];
-  return { days, readings, at, latitudeDeg: record.latitudeDeg, airErrorFactor: 0 };
+function asRead(of: SoilModelConstants, path: readonly DayEstimate[]): DayEstimate[] {
+  return path.map(({ valueC, sdC }) => ({ valueC, sdC: Math.hypot(sdC, of.spotSdC, sensorSdC) }));
 }

@@ -1,7 +1,7 @@
 import { type Draw, drawsFrom, rootOf } from './draws.ts';
 import type { Filtered } from './filter.ts';
 import type { SoilModelConstants } from './model-constants.ts';
-import { loadings, place, size } from './state.ts';
+import { loadings, place, size, withOwnShares } from './state.ts';
 
 /**
  * Possible courses of the soil from the day of asking on, each as departures of every day from its middle in standard errors:
@@ -10,7 +10,9 @@ import { loadings, place, size } from './state.ts';
 export function possibleCourses(filtered: Filtered, of: SoilModelConstants, count: number): readonly Float64Array[] {
   const draw = drawsFrom(20_261_125);
   const root = rootOf(filtered.state.covariance, size);
-  const through = filtered.memories.slice(filtered.today).map(({ quickC, slowC }) => loadings(of, quickC, slowC));
+  const through = filtered.memories
+    .slice(filtered.today)
+    .map(({ quickC, slowC }) => withOwnShares(loadings(of, quickC, slowC), filtered.state));
   const courses = Array.from({ length: count }, () => oneCourse(filtered, of, root, through, draw));
   const days = filtered.memories.length - filtered.today;
   for (let day = 0; day < days; day += 1) {

@@ -4,7 +4,7 @@ import { type Filtered, filterReadings } from './filter.ts';
 import { withLayers } from './layers.ts';
 import type { SoilModelConstants } from './model-constants.ts';
 import { chanceUnder } from './normal.ts';
-import { advance, copyState, loadings, seen } from './state.ts';
+import { advance, copyState, loadings, seen, withOwnShares } from './state.ts';
 import type { SoilTemperatureDay, SoilTemperatureInput } from './types.ts';
 
 /** Middle and standard error of one day, C. */
@@ -54,7 +54,7 @@ export function estimateDays({ air, memories, state, today }: Filtered, of: Soil
   const moving = copyState(state);
   return memories.slice(today).map(({ quickC, slowC, middleC }, ahead) => {
     if (ahead > 0) advance(moving, of, air[today + ahead]!.error);
-    const { mean, variance } = seen(moving, loadings(of, quickC, slowC));
+    const { mean, variance } = seen(moving, withOwnShares(loadings(of, quickC, slowC), state));
     return { valueC: middleC + mean, sdC: Math.sqrt(variance) };
   });
 }

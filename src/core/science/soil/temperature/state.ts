@@ -79,6 +79,14 @@ export function loadings(of: SoilModelConstants, quickC: number, slowC: number):
   return [1, 1, quickC - pivotC, slowC - pivotC, of.quickShare, of.slowShare, 0];
 }
 
+/** Loadings by which an error of the air counts at the site's own shares, where its readings show them to be larger; never less. */
+export function withOwnShares(through: readonly number[], { mean }: SoilState): readonly number[] {
+  const own = [...through];
+  own[place.quick]! += Math.max(0, mean[place.quickShare]!);
+  own[place.slow]! += Math.max(0, mean[place.slowShare]!);
+  return own;
+}
+
 /** Departure from the model's middle and its variance, seen through loadings. */
 export function seen(
   state: SoilState,
