@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { validateEvapotranspiration } from './evapotranspiration.ts';
+import { validateMeasuredMoisture } from './measured-moisture.ts';
 import { validateRetention } from './retention.ts';
 import { validateTwoHeights } from './two-heights.ts';
 import { validateWaterBalance } from './water-balance.ts';
@@ -87,6 +88,20 @@ describe('files are found by their form, not by their name', () => {
     expect(water.lines.find((line) => line.includes('well drained, 7 d'))).toMatch(/\(53\); persistence RMSE 7.00 mm/);
   });
 
+  test('water measured in the soil is scored beside persistence once a year of it is past', () => {
+    const rows = Array.from({ length: 700 }, (_, index) => {
+      const date = new Date(Date.UTC(2019, 0, 1 + index)).toISOString().slice(0, 10).replaceAll('-', '');
+      const held = (0.3 - 0.001 * (index % 100)).toFixed(3);
+      return `1,${date},40.0,0.0,12,15.0,5.0,${held},${held},${held}`;
+    });
+    const heading =
+      'WBANNO,LST_DATE,LATITUDE,P_DAILY_CALC,SOLARAD_DAILY,T_DAILY_MAX,T_DAILY_MIN,' +
+      'SOIL_MOISTURE_5_DAILY,SOIL_MOISTURE_10_DAILY,SOIL_MOISTURE_20_DAILY';
+    const { lines } = validateMeasuredMoisture(invented('measured', [heading, ...rows].join('\n'), 'csv'));
+    expect(lines).toHaveLength(6);
+    expect(lines[0]).toMatch(/^station 1, as grass, 1 d ahead: bias .* persistence RMSE \d/);
+  });
+
   const hours = Array.from({ length: 24 }, (_, hour) => {
     const sun = hour > 6 && hour < 20 ? 500 * Math.sin(((hour - 6) / 14) * Math.PI) : 0;
     const warmerAbove = hour < 5 || hour > 20 ? 2 : -0.5;
@@ -130,6 +145,7 @@ describe('files are found by their form, not by their name', () => {
     const empty = invented('empty', 'a,b\n1,2\n', 'csv');
     expect(validateRetention(empty)).toEqual(nothing);
     expect(validateWaterBalance(empty)).toEqual(nothing);
+    expect(validateMeasuredMoisture(empty)).toEqual(nothing);
     expect(validateTwoHeights(empty)).toEqual(nothing);
   });
 });
