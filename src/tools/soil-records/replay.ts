@@ -50,12 +50,14 @@ export function replayWithHistory(record: SoilRecord, plan: ReplayPlan): Issue[]
   const start = month.length === 0 ? 8 : month.reduce((sum, one) => sum + one, 0) / month.length;
   const memories = remembered(of, { quickC: start, slowC: start }, air);
   const state = startState(of, unknownPast);
+  let readingCount = 0;
   return days.flatMap((day, index) => {
     advance(state, of, air[index]!.error);
     if (day.soilC === null) return [];
     const now = memories[index]!;
+    readingCount += 1;
     observe(state, loadings(of, now.quickC, now.slowC), day.soilC - now.middleC, of.spotSdC ** 2 + sensorSdC ** 2);
-    return choose(day, index) ? [{ index, path: pathFrom(record, index, now, state, plan) }] : [];
+    return choose(day, index) ? [{ index, path: pathFrom(record, index, now, { state, readingCount }, plan) }] : [];
   });
 }
 
@@ -63,7 +65,7 @@ function pathFrom(
   { days, latitudeDeg }: SoilRecord,
   index: number,
   now: Memories,
-  state: SoilState,
+  known: { readonly state: SoilState; readonly readingCount: number },
   { of, aheadDays = 10, forecastAir }: ReplayPlan,
 ): DayEstimate[] {
   const truth = days.slice(index, index + aheadDays + 1);
@@ -73,7 +75,7 @@ function pathFrom(
   const input = { days: taken, readings: [], at, latitudeDeg, airErrorFactor };
   const air = airOfDays(input, { shiftC: 0, variance: 9 });
   const memories = [now, ...remembered(of, now, air.slice(1))];
-  return asRead(of, estimateDays({ air, memories, state, today: 0 }, of));
+  return asRead(of, estimateDays({ air, memories, today: 0, ...known }, of));
 }
 
 /** Forecasts from one reading and the air of the `pastDays` before it alone, with the true air ahead. */

@@ -29,15 +29,15 @@ export function dayOfYear(iso: string): number {
   return Math.round((Date.UTC(year, month - 1, day) - Date.UTC(year, 0, 1)) / 86_400_000) + 1;
 }
 
-/** How far the place is from what its latitude tells, C, from the days whose air is known, and what remains unsure. */
+/** How far the place is from what its latitude tells, C, from the past days whose air is known, and what remains unsure. */
 export interface PlaceShift {
   readonly shiftC: number;
   readonly variance: number;
 }
 
-/** Shrunken mean of the known days' departures from the usual air; none known gives none. */
-export function placeShift({ days, latitudeDeg }: SoilTemperatureInput): PlaceShift {
-  const known = days.filter(({ airC }) => airC !== null);
+/** Shrunken mean of the past days' departures from the usual air; none known gives none. */
+export function placeShift({ days, latitudeDeg, at }: SoilTemperatureInput): PlaceShift {
+  const known = days.filter((day) => day.airC !== null && day.at <= at);
   const sum = known.reduce((total, { airC, iso }) => total + (airC ?? 0) - usualAirC(latitudeDeg, dayOfYear(iso)), 0);
   const count = known.length;
   const spread = latitudeDeg === null ? climateSdC * 1.5 : climateSdC;

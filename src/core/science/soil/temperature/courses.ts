@@ -1,7 +1,7 @@
 import { type Draw, drawsFrom, rootOf } from './draws.ts';
-import type { Filtered } from './filter.ts';
+import { type Filtered, ownLoadings } from './filter.ts';
 import type { SoilModelConstants } from './model-constants.ts';
-import { loadings, place, size, withOwnShares } from './state.ts';
+import { place, size } from './state.ts';
 
 /**
  * Possible courses of the soil from the day of asking on, each as departures of every day from its middle in standard errors:
@@ -12,7 +12,7 @@ export function possibleCourses(filtered: Filtered, of: SoilModelConstants, coun
   const root = rootOf(filtered.state.covariance, size);
   const through = filtered.memories
     .slice(filtered.today)
-    .map(({ quickC, slowC }) => withOwnShares(loadings(of, quickC, slowC), filtered.state));
+    .map(({ quickC, slowC }) => ownLoadings(filtered, of, quickC, slowC));
   const courses = Array.from({ length: count }, () => oneCourse(filtered, of, root, through, draw));
   const days = filtered.memories.length - filtered.today;
   for (let day = 0; day < days; day += 1) {

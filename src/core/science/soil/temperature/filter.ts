@@ -4,7 +4,7 @@ import { usualAirC, weatherSdC } from './climatology.ts';
 import { feltByGround, type Memories, remembered } from './memories.ts';
 import type { SoilModelConstants } from './model-constants.ts';
 import { takeReadings } from './readings.ts';
-import { advance, loadings, observe, type SoilState, startState } from './state.ts';
+import { advance, loadings, observe, place, type SoilState, startState, withOwnShares } from './state.ts';
 import type { SoilTemperatureInput } from './types.ts';
 
 /** Most days that are taken. */
@@ -19,6 +19,22 @@ export interface Filtered {
   readonly state: SoilState;
   /** Index of the day that the state belongs to. */
   readonly today: number;
+  /** Readings taken in. */
+  readonly readingCount: number;
+}
+
+/** Readings from which on a site's own response counts in the error of the air. */
+const readingsThatShow = 10;
+
+/** What a day ahead reads of the state: the model's shares, and the site's own where its readings have shown them. */
+export function ownLoadings(
+  { state, readingCount }: Filtered,
+  of: SoilModelConstants,
+  quickC: number,
+  slowC: number,
+): readonly number[] {
+  const through = loadings(of, quickC, slowC);
+  return readingCount < readingsThatShow ? through : withOwnShares(through, state);
 }
 
 /** Runs the model through the past days and takes in the readings up to the moment of asking. Throws SCIENCE_OUT_OF_RANGE. */
@@ -47,7 +63,20 @@ export function filterReadings(input: SoilTemperatureInput, of: SoilModelConstan
       observe(state, loadings(of, quickC, slowC), valueC - middleC, variance + of.spotSdC ** 2);
     }
   }
-  return { air, memories, state, today };
+  keepSharesPositive(state, of, memories[today]!);
+  return { air, memories, state, today, readingCount: readings.length };
+}
+
+/** Warmer air never makes colder soil: a correction that would turn a share round goes into the site's offset instead. */
+function keepSharesPositive({ mean }: SoilState, of: SoilModelConstants, { quickC, slowC }: Memories): void {
+  const through = loadings(of, quickC, slowC);
+  const keep = (row: number, share: number) => {
+    const beyond = Math.min(0, mean[row]! + share);
+    mean[row]! -= beyond;
+    mean[place.site]! += beyond * through[row]!;
+  };
+  keep(place.quickShare, of.quickShare);
+  keep(place.slowShare, of.slowShare);
 }
 
 /** Checks that days follow each other and the air is possible; gives the index of the day of asking. */

@@ -1,10 +1,10 @@
 import type { EpochSeconds } from '../../../units/brands.ts';
 import { soilConstants30cm } from './constants.ts';
-import { type Filtered, filterReadings } from './filter.ts';
+import { type Filtered, filterReadings, ownLoadings } from './filter.ts';
 import { withLayers } from './layers.ts';
 import type { SoilModelConstants } from './model-constants.ts';
 import { chanceUnder } from './normal.ts';
-import { advance, copyState, loadings, seen, withOwnShares } from './state.ts';
+import { advance, copyState, seen } from './state.ts';
 import type { SoilTemperatureDay, SoilTemperatureInput } from './types.ts';
 
 /** Middle and standard error of one day, C. */
@@ -49,13 +49,19 @@ export function soilTemperatureAt(
   };
 }
 
-/** Middle and standard error of the day of asking and every day after it, before the layers are looked at. */
-export function estimateDays({ air, memories, state, today }: Filtered, of: SoilModelConstants): DayEstimate[] {
+/**
+ * Middle and standard error of the day of asking and every day after it, before the layers are looked at. The error never
+ * shrinks from one day to the next; that of the air counts at the site's own shares once ten readings have shown them.
+ */
+export function estimateDays(filtered: Filtered, of: SoilModelConstants): DayEstimate[] {
+  const { air, memories, state, today } = filtered;
   const moving = copyState(state);
+  let widest = 0;
   return memories.slice(today).map(({ quickC, slowC, middleC }, ahead) => {
     if (ahead > 0) advance(moving, of, air[today + ahead]!.error);
-    const { mean, variance } = seen(moving, withOwnShares(loadings(of, quickC, slowC), state));
-    return { valueC: middleC + mean, sdC: Math.sqrt(variance) };
+    const { mean, variance } = seen(moving, ownLoadings(filtered, of, quickC, slowC));
+    widest = Math.max(widest, Math.sqrt(variance));
+    return { valueC: middleC + mean, sdC: widest };
   });
 }
 

@@ -1,0 +1,92 @@
+import { describe, expect, test } from 'vitest';
+import { type SoilReading, soilTemperaturePath } from '../../../../../src/core/science/soil/temperature/index.ts';
+import { asked, dayAt, daysWith, reading } from './field-days.ts';
+
+const first = (readings: readonly SoilReading[]) => soilTemperaturePath(asked({ readings }), 10)[0]!;
+
+describe('readings that cannot be trusted', () => {
+  const good = [reading(10, 11), reading(15, 11), reading(20, 10.5)];
+
+  test('in the wrong order they say the same', () => {
+    expect(first([...good].reverse())).toEqual(first(good));
+  });
+
+  test.each([[85], [-30], [Number.NaN]])('%d C is left out', (valueC) => {
+    expect(first([...good, reading(20, valueC)])).toEqual(first(good));
+  });
+
+  test('one that lies ahead of the moment is not read', () => {
+    expect(first([...good, reading(22, 4)])).toEqual(first(good));
+  });
+
+  test('one from before the days given is not read', () => {
+    expect(first([reading(-5, 20), ...good])).toEqual(first(good));
+  });
+
+  test('two a minute apart that disagree widen the band about their mean', () => {
+    const minute = 1 / 1440;
+    const both = first([reading(20 - minute, 8), reading(20, 12)]);
+    const same = first([reading(20 - minute, 10), reading(20, 10)]);
+    expect(both.sdC).toBeGreaterThan(2 * same.sdC);
+    expect(both.valueC).toBeGreaterThan(8);
+    expect(both.valueC).toBeLessThan(12);
+  });
+
+  test('a sensor that stands still for days counts once', () => {
+    const stuck = Array.from({ length: 9 }, (_, day) => reading(12 + day, 10.5));
+    expect(first(stuck)).toEqual(first([reading(12, 10.5)]));
+  });
+
+  test('two equal readings are no stuck sensor', () => {
+    expect(first([reading(18, 10.5), reading(20, 10.5)]).sdC).toBeLessThan(first([reading(18, 10.5)]).sdC);
+  });
+});
+
+describe('gaps', () => {
+  const holed = (from: number, to: number) =>
+    daysWith(Array.from({ length: 40 }, (_, day) => (day >= from && day < to ? null : 9)));
+
+  test.each([
+    ['before the reading', 5, 15],
+    ['between the reading and the day', 16, 20],
+    ['ahead', 24, 27],
+  ])('in the air %s never narrow the band', (_, from, to) => {
+    const readings = [reading(15, 10.5)];
+    const whole = soilTemperaturePath(asked({ readings }), 10);
+    const gap = soilTemperaturePath(asked({ readings, days: holed(from, to) }), 10);
+    expect(gap.every(({ sdC }, index) => sdC >= whole[index]!.sdC - 0.02)).toBe(true);
+    expect(gap[8]!.sdC).toBeGreaterThan(whole[8]!.sdC - 0.02);
+  });
+
+  test('no air at all still gives a band about the reading', () => {
+    const path = soilTemperaturePath(asked({ days: holed(0, 40) }), 10);
+    expect(path[0]!.valueC).toBeCloseTo(10.5, 0);
+    expect(path.every((day) => day.beyondForecast && Number.isFinite(day.sdC))).toBe(true);
+  });
+});
+
+describe('what cannot be is refused with its code', () => {
+  const days = asked().days;
+  test.each([
+    ['no days', { days: [] }],
+    ['a hole between days', { days: [...days.slice(0, 10), ...days.slice(12)] }],
+    ['days in the wrong order', { days: [...days].reverse() }],
+    ['air of 80 C', { days: daysWith([80]), at: dayAt(0) }],
+    ['only days ahead', { at: dayAt(-3) }],
+    ['latitude 95', { latitudeDeg: 95 }],
+    ['a depth of 3 m', { readings: [{ ...reading(20, 10), depthM: 3 }] }],
+    ['an error below 0', { readings: [reading(20, 10, -1)] }],
+  ])('%s', (_, given) => {
+    expect(() => soilTemperaturePath(asked(given), 10)).toThrow(
+      expect.objectContaining({ code: 'SCIENCE_OUT_OF_RANGE' }),
+    );
+  });
+
+  test('a clock change and a leap day are no hole', () => {
+    const leap = ['2028-02-28', '2028-02-29', '2028-03-01'].map((iso, index) => {
+      const at = dayAt(index) as number;
+      return { at: (at + (index === 2 ? -3600 : 0)) as (typeof days)[number]['at'], iso, airC: 6 };
+    });
+    expect(soilTemperaturePath(asked({ days: leap, at: dayAt(0), readings: [reading(0, 6)] }), 10)).toHaveLength(3);
+  });
+});
