@@ -26,7 +26,7 @@ export const defaultSettings: ForecastSettings = {
   timeoutS: 8,
   budgetS: 20,
   pastDays: 7,
-  forecastDays: 7,
+  forecastDays: 16,
 };
 
 const seconds = (most: number) => z.coerce.number().gt(0).lte(most);

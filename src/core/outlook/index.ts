@@ -10,6 +10,7 @@ import { hourSeconds } from '../weather/series.ts';
 import { type ChangesInput, changesByRule, smallestSetOf } from './changes/needed.ts';
 import type { OutlookInput } from './input.ts';
 import { scanHours } from './scan.ts';
+import { soilTemperatureAhead } from './soil-temperature.ts';
 import type { HourOutlook, Outlook, Spoiled } from './types.ts';
 import { windowsOf } from './windows.ts';
 
@@ -37,8 +38,7 @@ export function outlookOf(input: OutlookInput): Outlook {
     untold,
     windows: windowsOf(hours, at, numberParameter(parameters, 'shortestWindowHours')),
     reachesTo: reachOf(hours),
-    soilTemperature: [],
-    fallThrough: null,
+    ...soilTemperatureAhead(now, compiled),
     soilWater: soilWaterDays(now),
     changes: changesByRule(changes),
     smallestSet: smallestSetOf(changes),

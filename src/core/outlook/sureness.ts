@@ -2,13 +2,17 @@ import type { FactId } from '../facts/registry/index.ts';
 import type { ResolvedFacts } from '../facts/resolved.ts';
 import { resolvedFact } from '../facts/resolved.ts';
 import type { CompiledComparison, CompiledCondition, CompiledRule } from '../rules/types.ts';
+import { chanceUnder } from '../science/soil/temperature/normal.ts';
 import type { Banded } from '../weather/banded.ts';
+
+/** Standard errors to either side that a forecast's band is taken to hold: 90 %, our choice. */
+const bandReach = 1.645;
 
 /** Bands to be read in place of a fact's own, for facts that stand at the cautious end of theirs. */
 export type WholeBands = Readonly<Partial<Record<FactId, Banded>>>;
 
 /**
- * Chance, 0 to 1, that a rule is met, every number spread evenly over its band and different comparisons taken as independent.
+ * Chance, 0 to 1, that a rule is met, every number spread normally about its value and different comparisons taken as independent.
  * Null where no forecast number settles it: unknown facts and open choices are for eyes, and are not counted.
  */
 export function chanceMet({ condition }: CompiledRule, facts: ResolvedFacts, bands: WholeBands): number | null {
@@ -47,12 +51,14 @@ function chanceOfComparison(
     return inside === (op === 'is' || op === 'oneOf') ? 1 : 0;
   }
   if (fact.type !== 'number') return null;
-  const { low, high } = bands[id] ?? fact;
-  const rises = op === 'above' || op === 'atLeast';
-  if (low === high) {
-    const holds = rises ? low > limit.value : low < limit.value;
-    return holds || (low === limit.value && (op === 'atLeast' || op === 'atMost')) ? 1 : 0;
-  }
-  const below = Math.min(1, Math.max(0, (limit.value - low) / (high - low)));
-  return rises ? 1 - below : below;
+  const { value, low, high } = bands[id] ?? fact;
+  const half = Math.max(high - value, value - low);
+  const chanceAbove =
+    half > 0 ? 1 - chanceUnder(((limit.value - value) / half) * bandReach) : sureAbove(value, op, limit.value);
+  return op === 'above' || op === 'atLeast' ? chanceAbove : 1 - chanceAbove;
+}
+
+function sureAbove(value: number, op: CompiledComparison['op'], limit: number): number {
+  const atLimit = op === 'atLeast' || op === 'below';
+  return value > limit || (atLimit && value === limit) ? 1 : 0;
 }

@@ -31,9 +31,9 @@ export function fakeTime(iso = '2026-11-06T09:10:00Z') {
   return { time, means };
 }
 
-/** Settings for the stand-in at an address. */
+/** Settings for the stand-in at an address: as many days ahead as before, which its replies cut short count on. */
 export function settingsFor(url: string, changes: Partial<ForecastSettings> = {}): ForecastSettings {
-  return { ...defaultSettings, baseUrl: url, ...changes };
+  return { ...defaultSettings, forecastDays: defaultSettings.pastDays, baseUrl: url, ...changes };
 }
 
 /** The invented farm's place. */
