@@ -2,6 +2,7 @@ import { type EpochSeconds, epochSeconds } from '../units/brands.ts';
 import type { Forecast } from './forecast.ts';
 import { referenceEvapotranspirationHours } from './reference-evapotranspiration.ts';
 import { hourSeconds } from './series.ts';
+import { variableMeanings } from './variables.ts';
 
 /** Rain and reference evapotranspiration of one hour, mm, named by the moment at which it begins. */
 export interface WaterHour {
@@ -23,7 +24,7 @@ export interface WaterHours {
 
 /**
  * Rain and reference evapotranspiration hour by hour from `since` to `until`. An hour missing before `at` (now) adds nothing;
- * one missing after it ends what is known. The hour that holds `since` or `until` counts whole, which is cautious for rain.
+ * one missing after it ends what is known. A value that cannot be counts as missing. The hour that holds `since` or `until` counts whole, which is cautious for rain.
  */
 export function waterHours(
   forecast: Forecast,
@@ -35,8 +36,8 @@ export function waterHours(
   let completeBefore = (forecast.times[0] ?? Number.POSITIVE_INFINITY) - hourSeconds <= since;
   for (const [index, time] of forecast.times.entries()) {
     if (time <= since || time - hourSeconds >= until) continue;
-    const rainMm = forecast.values.precipitationMm?.[index] ?? null;
-    const referenceMm = references[index]?.mm ?? null;
+    const rainMm = possible('precipitationMm', forecast.values.precipitationMm?.[index]);
+    const referenceMm = possible('et0Mm', references[index]?.mm);
     if (rainMm === null || referenceMm === null) {
       if (time > at) break;
       completeBefore = false;
@@ -47,4 +48,9 @@ export function waterHours(
     hours.push({ begin: epochSeconds(time - hourSeconds), rainMm, referenceMm });
   }
   return { hours, complete: reached >= until, completeBefore, reachesTo: epochSeconds(reached) };
+}
+
+function possible(variable: 'precipitationMm' | 'et0Mm', value: number | null | undefined): number | null {
+  const [lowest, highest] = variableMeanings[variable].range;
+  return value != null && value >= lowest && value <= highest ? value : null;
 }

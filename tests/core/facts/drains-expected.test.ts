@@ -155,6 +155,15 @@ describe('what the forecast does not reach', () => {
     expect(drains(given, gap(-3), parameters, 5)).toMatchObject(known('no'));
   });
 
+  test.each([
+    ['rain', 'precipitationMm', -1],
+    ['rain', 'precipitationMm', 900],
+    ['evapotranspiration', 'et0Mm', 40],
+  ])('%s that cannot be (%s %d) counts as missing', (_, variable, value) => {
+    const wrong = rain(0, { columns: { [variable]: (time: number) => (time === hoursAfter(at, 50) ? value : 0) } });
+    expect(drains(given, wrong)).toMatchObject({ known: false, reason: 'forecast-gap' });
+  });
+
   test('a forecast that only begins later leaves it unknown', () => {
     const later = rain(0, { from: hoursAfter(at, 2), hours: 200 });
     expect(drains(given, later)).toMatchObject({ known: false, reason: 'forecast-gap' });

@@ -20,9 +20,9 @@ export interface WaterStepEnd {
   readonly surplusMm: number;
 }
 
-/** A deficit spread evenly over the depth, -300 to 1,000 mm; what is beyond field capacity counts to the layer that dries. */
+/** A deficit spread evenly over the depth, -3,000 to 3,000 mm; what is beyond field capacity counts to the layer that dries. */
 export function startState(deficitMm: number, { dryingShare }: Pick<SoilStore, 'dryingShare'>): WaterState {
-  const deficit = inRange('a soil moisture deficit', deficitMm, -300, 1000, 'mm');
+  const deficit = inRange('a soil moisture deficit', deficitMm, -3000, 3000, 'mm');
   if (deficit <= 0) return { upperMm: deficit, lowerMm: 0 };
   return { upperMm: deficit * dryingShare, lowerMm: deficit * (1 - dryingShare) };
 }

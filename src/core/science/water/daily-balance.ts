@@ -25,7 +25,7 @@ export interface BandedFlow {
 export interface BalanceInput {
   /** One soil, or every soil that may be; not empty. */
   readonly soils: readonly SoilStart[];
-  /** Depth of soil looked at, 0.1 to 2 m. */
+  /** Depth of soil looked at, 0.01 to 3 m. */
   readonly depthM: number;
   readonly cover: Cover;
   /** In order of time. */

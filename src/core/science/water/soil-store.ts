@@ -48,16 +48,16 @@ const readilyEvaporableMm: Readonly<Record<TextureClass, number>> = {
   clay: 10,
 };
 
-/** Water held by 0.1 to 2 m of the typical soil of a texture class (Saxton & Rawls 2006), under a crop of rape or bare. */
+/** Water held by 0.01 to 3 m of the typical soil of a texture class (Saxton & Rawls 2006), under a crop of rape or bare. */
 export function soilStoreOf(texture: TextureClass, depthM: number, cover: Cover): SoilStore {
-  const depth = inRange('a depth of soil', depthM, 0.1, 2, 'm');
+  const depth = inRange('a depth of soil', depthM, 0.01, 3, 'm');
   const soil = soilWaterOfClass(texture);
   return {
     texture,
     atCapacityMm: 1000 * soil.fieldCapacity * depth,
     atSaturationMm: 1000 * soil.saturation * depth,
     drying: cover.kind === 'bare' ? bareLayer(texture, soil) : rootedLayer(soil, depth, cover.coefficient),
-    dryingShare: cover.kind === 'bare' ? evaporatingDepthM / depth : 1,
+    dryingShare: cover.kind === 'bare' ? Math.min(1, evaporatingDepthM / depth) : 1,
   };
 }
 

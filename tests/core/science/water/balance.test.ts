@@ -110,7 +110,7 @@ describe('a step of the soil water balance', () => {
 
   test.each([
     () => startState(Number.NaN, { dryingShare: 1 }),
-    () => startState(2000, { dryingShare: 1 }),
+    () => startState(5000, { dryingShare: 1 }),
     () => run(soilStoreOf('clay', 0.3, { kind: 'bare' }), 0, [{ rainMm: -1, referenceMm: 0 }]),
     () => run(soilStoreOf('clay', 0.3, { kind: 'bare' }), 0, [{ rainMm: 0, referenceMm: 99 }]),
     () => soilStoreOf('clay', 5, { kind: 'bare' }),
