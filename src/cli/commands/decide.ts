@@ -1,6 +1,8 @@
 import { parseForecastJson } from '../../adapters/openmeteo/json-reply.ts';
 import { type DecideRequest, decideFacts, observationsOf } from '../../core/dialogue/decide.ts';
+import type { Decision } from '../../core/dialogue/decision-types.ts';
 import { parseInstant } from '../../core/dialogue/moment.ts';
+import { isOver, outlookBeside } from '../../core/dialogue/view-outlook.ts';
 import { decideWhatIf, parseWhatIf } from '../../core/dialogue/what-if.ts';
 import { codedError } from '../../core/errors/coded-error.ts';
 import { isCalendarDay, noonOf } from '../../core/facts/local-day.ts';
@@ -8,12 +10,14 @@ import { outlookOf } from '../../core/outlook/index.ts';
 import type { Pack } from '../../core/rules/pack-types.ts';
 import { type EpochSeconds, epochSeconds } from '../../core/units/brands.ts';
 import type { Forecast } from '../../core/weather/forecast.ts';
+import { catalogueOf } from '../../core/words/catalogue.ts';
 import type { Command, Parsed } from '../command.ts';
 import { textOption } from '../command.ts';
 import { decisionText } from '../decision-text.ts';
 import type { Io } from '../io.ts';
 import { readJsonFile, readNamedFile } from '../json-file.ts';
 import { firstPack, loadNamedPack } from '../packs.ts';
+import { wholeOutlookLines } from '../terminal/outlook-text.ts';
 import { whatIfText } from '../what-if-text.ts';
 
 /** `loamward decide`: judges a file of facts once. */
@@ -60,10 +64,17 @@ export const decide: Command = {
         ? { outlook: outlookOf({ ...request, ...observationsOf(request) }) }
         : {};
       io.write(`${JSON.stringify({ ...decision, ...(whatIf && { whatIf }), ...outlook })}\n`);
-    } else io.write(decisionText(decision, pack) + (whatIf ? whatIfText(whatIf) : ''));
+    } else io.write(decisionText(decision, pack) + (whatIf ? whatIfText(whatIf) : '') + comingDays(request, decision));
     return 0;
   },
 };
+
+/** The coming days as text; empty without a forecast, and where a stop holds for the season. */
+function comingDays(request: DecideRequest, decision: Decision): string {
+  if (request.forecast === null || isOver(decision)) return '';
+  const view = outlookBeside(decision, { ...request, ...observationsOf(request) }, catalogueOf('en'));
+  return `\n${wholeOutlookLines(view).join('\n')}\n`;
+}
 
 async function namedForecast(parsed: Parsed, io: Io): Promise<Forecast | null> {
   const file = textOption(parsed, 'forecast');

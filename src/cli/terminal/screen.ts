@@ -16,6 +16,7 @@ export interface Screen {
 export function createScreen(io: Io, silent: boolean): Screen {
   const shown = new Set<string>();
   let question: string | null = null;
+  let days = '';
   const say = (lines: readonly string[]): void => {
     if (!silent && lines.length > 0) io.write(`${lines.join('\n')}\n`);
   };
@@ -30,7 +31,9 @@ export function createScreen(io: Io, silent: boolean): Screen {
       const first = view?.entries[view.earlier]?.id;
       say(fresh.flatMap((entry) => [...(entry.id === first ? opening(view) : []), ...entryLines(entry)]));
       if (view?.verdict && fresh.some(({ kind }) => kind === 'verdict')) say([nextWords(view.verdict)]);
-      if (view?.outlook && fresh.some(({ kind }) => kind === 'verdict')) say(outlookLines(view.outlook));
+      const coming = view?.outlook ? outlookLines(view.outlook) : [];
+      if (coming.length > 0 && coming.join('\n') !== days) say(coming);
+      days = coming.join('\n');
       const open = view?.question ?? null;
       if (open) say(open.id === question ? questionAgain(open) : questionLines(open));
       question = open?.id ?? null;

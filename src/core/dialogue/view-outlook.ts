@@ -1,4 +1,4 @@
-import { outlookOf } from '../outlook/index.ts';
+import { type OutlookInput, outlookOf } from '../outlook/index.ts';
 import { type EpochSeconds, epochSeconds } from '../units/brands.ts';
 import type { Catalogue } from '../words/catalogue.ts';
 import { secondsOf } from '../words/times.ts';
@@ -34,17 +34,23 @@ export function standingOutlook(
   if (secondsOf(decision.forecast.fetchedAt) !== Math.floor(forecast.fetchedAt)) return null;
   const given = secondsOf(decision.at);
   const at = epochSeconds(given + Math.max(0, Math.floor((now - given) / hourSeconds)) * hourSeconds);
-  const observations = state.observations.filter((one) => one.at <= given);
+  const observations = state.observations.filter((one) => Math.floor(one.at) <= given);
   const known = made.get(decision);
   if (known?.at === at && known.words === words && areSame(known.observations, observations)) return known.view;
-  const { parameters } = compiledFor(pack, at);
-  const outlook = outlookOf({ pack, observations, forecast, at });
-  const view = outlookView({ outlook, verdict: decision.verdict, forecast, pack, parameters, words });
+  const view = outlookBeside(decision, { pack, observations, forecast, at }, words);
   made.set(decision, { at, words, observations, view });
   return view;
 }
 
-function isOver({ reasons }: Decision): boolean {
+/** The coming days beside an answer, seen from a moment at or after it. */
+export function outlookBeside({ verdict }: Decision, input: OutlookInput, words: Catalogue): OutlookView {
+  const { pack, forecast, at } = input;
+  const { parameters } = compiledFor(pack, at);
+  return outlookView({ outlook: outlookOf(input), verdict, forecast, pack, parameters, words });
+}
+
+/** True where a stop holds for the season: then no coming day changes anything. */
+export function isOver({ reasons }: Decision): boolean {
   return reasons.some(({ effect, lifts, outcome }) => effect === 'stop' && lifts === 'season' && outcome === 'met');
 }
 

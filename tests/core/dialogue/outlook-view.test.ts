@@ -1,7 +1,14 @@
 import { describe, expect, test } from 'vitest';
+import { decideObservations } from '../../../src/core/dialogue/decide.ts';
+import type { StateObservation } from '../../../src/core/dialogue/state.ts';
+import { standingOutlook } from '../../../src/core/dialogue/view-outlook.ts';
+import type { FactId } from '../../../src/core/facts/registry/index.ts';
+import type { Reading } from '../../../src/core/facts/types.ts';
 import { parseServerMessage } from '../../../src/core/protocol/parse-message.ts';
 import { epochSeconds } from '../../../src/core/units/brands.ts';
+import { catalogueOf } from '../../../src/core/words/catalogue.ts';
 import { shipped } from '../../cases/shipped-pack.ts';
+import { buildForecast } from '../../generators/forecast.ts';
 import { hourAt, outlookWith } from '../../generators/outlook.ts';
 import { fullOutlook, fullView } from '../../web/outlook-views.ts';
 import { emptyView } from '../../web/views.ts';
@@ -40,6 +47,55 @@ describe('the coming days as shown', () => {
       changes: [],
       least: null,
     });
+  });
+});
+
+describe('the outlook beside a verdict', () => {
+  const noon = epochSeconds(Date.UTC(2026, 10, 12, 12) / 1000);
+  const forecast = buildForecast({ from: epochSeconds(noon - 3600), fetchedAt: noon, hours: 120 });
+  const seen = (fact: FactId, reading: Reading, after = 0): StateObservation => ({
+    fact,
+    reading,
+    at: epochSeconds(noon + after),
+    source: 'said',
+    event: fact,
+    device: 'phone',
+    doubtful: false,
+    quote: null,
+  });
+  const cold = seen('soil.temperature30cmC', { type: 'number', value: 8 });
+  const cracked = seen('soil.surface', { type: 'signs', present: ['cracked'], absent: [], complete: true }, 0.7);
+  const looked = async (observations: readonly StateObservation[]) => {
+    const { pack } = shipped;
+    const decision = await decideObservations({ pack, observations, forecast, at: noon, language: 'en' });
+    const words = catalogueOf('en');
+    return (seconds = 0, state = { forecast, observations }) =>
+      standingOutlook(decision, state, { pack, now: epochSeconds(noon + seconds), words });
+  };
+
+  test('counts what was said within the second of the verdict', async () => {
+    const look = await looked([cold, cracked]);
+    expect(look()?.changes.join()).toContain('cracked has to have gone');
+  });
+
+  test('is made once an hour, anew where something is taken back, and not at all without its forecast', async () => {
+    const look = await looked([cold, cracked]);
+    const first = look();
+    expect(look(3599)).toBe(first);
+    expect(
+      look(60, {
+        forecast,
+        observations: [cold, cracked, seen('soil.feel', { type: 'choice', possible: ['dry'] }, 60)],
+      }),
+    ).toBe(first);
+    expect(look(3600)?.hours?.rows[0]?.runs[0]?.from).toBe(13);
+    expect(look(3600, { forecast, observations: [cold] })?.changes.join()).not.toContain('cracked');
+    expect(look(0, { forecast: { ...forecast, fetchedAt: epochSeconds(noon + 5) }, observations: [cold] })).toBeNull();
+  });
+
+  test('is null where a stop holds for the season', async () => {
+    const look = await looked([seen('treatment.alreadyApplied', { type: 'choice', possible: ['yes'] })]);
+    expect(look()).toBeNull();
   });
 });
 

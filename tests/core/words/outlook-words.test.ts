@@ -38,7 +38,7 @@ describe('the paragraph', () => {
   test('of a wait says when, for how long, how sure, where the forecast ends, and that the day itself decides', () => {
     const outlook = outlookWith({ windows: [windowWith({ sureness: 0.93 }), windowWith(), windowWith()] });
     expect(describeOutlook(outlook, 'wait', wording)).toMatchInlineSnapshot(
-      `"It may come right on Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way then. The weather for it is very likely to hold (about 9 in 10). 2 more such stretches follow. The forecast ends on Monday 16 November, 10:00; what comes after is not known. Ask again on the day itself: no forecast can give the answer beforehand."`,
+      `"It may come right on Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way then. The weather for it is very likely to hold throughout (about 9 in 10). 2 more such stretches follow. The forecast ends on Monday 16 November, 10:00; what comes after is not known. Ask again on the day itself: no forecast can give the answer beforehand."`,
     );
   });
 
@@ -51,7 +51,7 @@ describe('the paragraph', () => {
       chanceOfWarmingBack: 0.34,
     };
     expect(describeOutlook(outlookWith({ windows: [cracked], fallThrough }), 'wait', wording)).toMatchInlineSnapshot(
-      `"It may come right on Friday 13 November, 09:00 to 14:00 (5 h), but only if what is in the way now has gone (cracks in the soil); a fresh look finds the feel of the soil and the crop still fit; you find the way the wind blows fit. The weather for it is likely to hold (about 7 in 10). The soil at 30 cm is likely to fall below 10 C for good between 13 and 18 November (about 8 in 10). Once below, it may warm back above for a while (about 3 in 10). The forecast ends on Monday 16 November, 10:00; what comes after is not known. Ask again on the day itself: no forecast can give the answer beforehand."`,
+      `"It may come right on Friday 13 November, 09:00 to 14:00 (5 h), but only if what is in the way now has gone (cracks in the soil); a fresh look finds the feel of the soil and the crop still fit; you find the way the wind blows fit. The weather for it is likely to hold throughout (about 7 in 10). The soil at 30 cm is likely to fall below 10 C for good between 13 and 18 November (about 8 in 10). Once below, it may warm back above for a while (about 3 in 10). The forecast ends on Monday 16 November, 10:00; what comes after is not known. Ask again on the day itself: no forecast can give the answer beforehand."`,
     );
   });
 
@@ -103,10 +103,10 @@ describe('a window', () => {
     expect(said).toMatchInlineSnapshot(`
       [
         "Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way. Ended by: too windy.",
-        "Friday 13 November, 09:00 to 14:00 (5 h): only if what is in the way now has gone (cracks in the soil); a fresh look finds the feel of the soil and the crop still fit; you find the way the wind blows fit. The weather for it is likely to hold (about 7 in 10). Ended by: too windy.",
-        "Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way. The weather for it is about as likely to hold as not (about 4 in 10). There the forecast ends; it may last longer.",
-        "Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way. The weather for it is unlikely to hold (about 1 in 10). After that, what you saw is too old: look again.",
-        "Friday 13 November, 09:00 to 14:00 (5 h): on the same conditions. The weather for it is likely to hold (about 7 in 10). Ended by: too windy.",
+        "Friday 13 November, 09:00 to 14:00 (5 h): only if what is in the way now has gone (cracks in the soil); a fresh look finds the feel of the soil and the crop still fit; you find the way the wind blows fit. The weather for it is likely to hold throughout (about 7 in 10). Ended by: too windy.",
+        "Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way. The weather for it is about as likely to hold throughout as not (about 4 in 10). There the forecast ends; it may last longer.",
+        "Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way. The weather for it is unlikely to hold throughout (about 1 in 10). After that, what you saw is too old: look again.",
+        "Friday 13 November, 09:00 to 14:00 (5 h): on the same conditions. The weather for it is likely to hold throughout (about 7 in 10). Ended by: too windy.",
       ]
     `);
   });
@@ -148,11 +148,11 @@ describe('a chance', () => {
   });
 
   test.each([
-    [0.97, 'very likely to hold (more than 9 in 10)'],
-    [0.9, 'very likely to hold (about 9 in 10)'],
-    [0.66, 'likely to hold (about 6 in 10)'],
-    [0.5, 'about as likely to hold as not (about 5 in 10)'],
-    [0.05, 'unlikely to hold (less than 1 in 10)'],
+    [0.97, 'very likely to hold throughout (more than 9 in 10)'],
+    [0.9, 'very likely to hold throughout (about 9 in 10)'],
+    [0.66, 'likely to hold throughout (about 6 in 10)'],
+    [0.5, 'about as likely to hold throughout as not (about 5 in 10)'],
+    [0.05, 'unlikely to hold throughout (less than 1 in 10)'],
     [null, 'cannot be told'],
   ])('%s has its word', (chance, text) => {
     expect(describeSureness(chance, words)).toContain(text);

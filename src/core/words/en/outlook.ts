@@ -36,10 +36,10 @@ export const outlookWords = {
     `The forecast, up to ${reach}, shows nothing that would spoil it. Look at the sky before you fill the tank all the same.`,
   hours: (count: number) => `${count} h`,
   chance: {
-    veryLikely: (share: string) => `The weather for it is very likely to hold (${share}).`,
-    likely: (share: string) => `The weather for it is likely to hold (${share}).`,
-    even: (share: string) => `The weather for it is about as likely to hold as not (${share}).`,
-    unlikely: (share: string) => `The weather for it is unlikely to hold (${share}).`,
+    veryLikely: (share: string) => `The weather for it is very likely to hold throughout (${share}).`,
+    likely: (share: string) => `The weather for it is likely to hold throughout (${share}).`,
+    even: (share: string) => `The weather for it is about as likely to hold throughout as not (${share}).`,
+    unlikely: (share: string) => `The weather for it is unlikely to hold throughout (${share}).`,
     untold: 'How sure its weather is cannot be told from this forecast.',
   },
   share: {
