@@ -14,8 +14,9 @@ const aheadSeconds = 7 * 24 * hourSeconds;
 
 /**
  * Whether drains will run within 7 days: no where the field has none; else whether the soil water balance since the soil
- * was seen lets through more than `drainsSurplusMm`: rain less evapotranspiration passes its deficit by so much. Yes or no where that holds
- * throughout all bands, one of both where it straddles. Past the end of the forecast or a gap only a yes can be told.
+ * was seen lets through more than `drainsSurplusMm`: rain less evapotranspiration passes its deficit by so much. Yes or no
+ * where that holds throughout all bands, one of both where it straddles. Past the end of the forecast or a gap only a yes
+ * can be told.
  */
 export const deriveDrainsExpected: FactSource = (context) => {
   const drained = asChoice(context.fact('field.drained'));
