@@ -23,8 +23,11 @@ function fallSentence({ limitC, day10, day50, day90 }: FallThrough, today: strin
   const day = (iso: string) => showDayOfYear(iso, words);
   if (day10 === null) return soil.unlikely(limit);
   if (day50 === null) return soil.mayNot(limit, day(day10));
-  if (day90 === null) return soil.open(limit, day(day10), day(day50));
-  if (day90 <= today) return soil.staysBelow(limit);
+  if (day90 !== null && day90 <= today) return soil.staysBelow(limit);
+  if (day50 <= today) return day90 === null ? soil.belowNow(limit) : soil.by(limit, day(day90));
+  if (day90 === null) {
+    return day10 === day50 ? soil.onceFrom(limit, day(day50)) : soil.open(limit, day(day10), day(day50));
+  }
   if (day10 <= today || day10 === day90) return soil.by(limit, day(day90));
   const isOneMonth = day10.slice(0, 7) === day90.slice(0, 7);
   return soil.between(limit, isOneMonth ? String(Number(day10.slice(8))) : day(day10), day(day90));

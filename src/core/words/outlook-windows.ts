@@ -20,8 +20,12 @@ export function namesOf(blocks: readonly Pick<HourBlock, 'rule'>[], { words, tit
   return joinWords([...new Set(blocks.map(({ rule }) => lowerFirst(titleOf(rule))))], words.values.and);
 }
 
-/** What a clear-if window rests on: what must have gone, what must be looked at again, what must be found out. */
-export function describeConditions(stretch: Window, wording: OutlookWording): string {
+/** What a clear-if window rests on: what must have gone, looked at again, or found out; of what is to be found out `most` at most by name. */
+export function describeConditions(
+  stretch: Window,
+  wording: OutlookWording,
+  most: number = Number.POSITIVE_INFINITY,
+): string {
   const { words, definitionOf } = wording;
   const { conditions } = words.outlook;
   const namesFor = (facts: Window['lookAgain']) => [
@@ -32,9 +36,14 @@ export function describeConditions(stretch: Window, wording: OutlookWording): st
   const parts = [
     ...(stretch.ifLifted.length > 0 ? [conditions.gone(namesOf(stretch.ifLifted, wording))] : []),
     ...(again.length > 0 ? [conditions.lookAgain(joinWords(again, words.values.and))] : []),
-    ...(first.length > 0 ? [conditions.findOut(joinWords(first, words.values.and))] : []),
+    ...(first.length > 0 ? [conditions.findOut(joinWords(shortened(first, most, words), words.values.and))] : []),
   ];
   return parts.join('; ');
+}
+
+function shortened(names: readonly string[], most: number, words: Catalogue): string[] {
+  if (names.length <= most + 1) return [...names];
+  return [...names.slice(0, most), words.outlook.conditions.more(names.length - most)];
 }
 
 /**

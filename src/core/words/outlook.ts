@@ -6,6 +6,9 @@ import { describeFallThrough } from './outlook-soil.ts';
 import { showDayAndTime, showSpan } from './outlook-times.ts';
 import { describeConditions, namesOf, type OutlookWording } from './outlook-windows.ts';
 
+/** How much that is to be found out the paragraph names; the windows below it name all. */
+const namedInParagraph = 3;
+
 /**
  * The coming days in one short paragraph: when it may come right and for how long, what must be looked at again, how sure, when
  * the soil falls through its limit, where the forecast ends. For a spray-today: what could still spoil it.
@@ -38,7 +41,7 @@ function firstWindow(stretch: Window, wording: OutlookWording): string {
   const said = words.outlook;
   const span = showSpan(stretch.from, stretch.until, zone, words);
   const hours = said.hours(stretch.hours);
-  const conditions = describeConditions(stretch, wording);
+  const conditions = describeConditions(stretch, wording, namedInParagraph);
   return conditions === '' ? said.mayComeRight(span, hours) : said.mayComeRightIf(span, hours, conditions);
 }
 

@@ -1,17 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { factDefinition } from '../../../src/core/facts/registry/index.ts';
-import type { FallThrough, NeededChange } from '../../../src/core/outlook/types.ts';
 import { epochSeconds } from '../../../src/core/units/brands.ts';
 import { catalogueOf } from '../../../src/core/words/catalogue.ts';
 import { describeOutlook } from '../../../src/core/words/outlook.ts';
 import { describeSureness, showShare } from '../../../src/core/words/outlook-chance.ts';
-import { describeNeed } from '../../../src/core/words/outlook-changes.ts';
-import { describeFallThrough } from '../../../src/core/words/outlook-soil.ts';
 import { showSpan } from '../../../src/core/words/outlook-times.ts';
 import { describeWindow } from '../../../src/core/words/outlook-windows.ts';
-import { block, hoursOn, lookedAt, outlookWith, windowWith } from '../../generators/outlook.ts';
-import { number, signsSeen } from '../../generators/small.ts';
+import { block, hoursOn, outlookWith, windowWith } from '../../generators/outlook.ts';
 
 const words = catalogueOf('en');
 const titles: Record<string, string> = {
@@ -53,6 +49,16 @@ describe('the paragraph', () => {
     expect(describeOutlook(outlookWith({ windows: [cracked], fallThrough }), 'wait', wording)).toMatchInlineSnapshot(
       `"It may come right on Friday 13 November, 09:00 to 14:00 (5 h), but only if what is in the way now has gone (cracks in the soil); a fresh look finds the feel of the soil and the crop still fit; you find the way the wind blows fit. The weather for it is likely to hold throughout (about 7 in 10). The soil at 30 cm is likely to fall below 10 C for good between 13 and 18 November (about 8 in 10). Once below, it may warm back above for a while (about 3 in 10). The forecast ends on Monday 16 November, 10:00; what comes after is not known. Ask again on the day itself: no forecast can give the answer beforehand."`,
     );
+  });
+
+  test('names three of many things to be found out, and counts the rest', () => {
+    const unknown = ['soil.surface', 'soil.feel', 'crop.trueLeaves', 'weed.present', 'wind.boomKmh'] as const;
+    const said = describeOutlook(
+      outlookWith({ windows: [windowWith({ state: 'clear-if', unknown })] }),
+      'wait',
+      wording,
+    );
+    expect(said).toContain('only if you find the soil surface, the feel of the soil, the crop and 2 more fit.');
   });
 
   test('without a window names what is in the way throughout, and claims nothing beyond the forecast', () => {
@@ -121,7 +127,7 @@ describe('a window', () => {
       'over midnight',
       utc(2026, 10, 12, 22),
       utc(2026, 10, 13, 3),
-      'Thursday 12 November, 22:00, to Friday 13 November, 03:00',
+      'Thursday 12 November, 22:00, until Friday 13 November, 03:00',
     ],
     ['in summer time', utc(2026, 9, 24, 9), utc(2026, 9, 24, 11), 'Saturday 24 October, 10:00 to 12:00'],
     [
@@ -156,86 +162,5 @@ describe('a chance', () => {
     [null, 'cannot be told'],
   ])('%s has its word', (chance, text) => {
     expect(describeSureness(chance, words)).toContain(text);
-  });
-});
-
-describe('falling through the limit', () => {
-  const fall = (day10: string | null, day50: string | null, day90: string | null, back = 0): FallThrough => ({
-    limitC: 10,
-    day10,
-    day50,
-    day90,
-    chanceOfWarmingBack: back,
-  });
-
-  test('is a range of days with its chance, and says that it may warm back', () => {
-    const said = [
-      fall('2026-11-04', '2026-11-06', '2026-11-09', 0.3),
-      fall('2026-11-03', '2026-11-04', '2026-11-09'),
-      fall('2026-11-04', '2026-11-09', null, 0.2),
-      fall('2026-11-09', null, null),
-      fall(null, null, null, 0.9),
-      fall('2026-11-03', '2026-11-03', '2026-11-03'),
-    ].map((one) => describeFallThrough(one, '2026-11-03', words));
-    expect(said).toMatchInlineSnapshot(`
-      [
-        "The soil at 30 cm is likely to fall below 10 C for good between 4 and 9 November (about 8 in 10). Once below, it may warm back above for a while (about 3 in 10).",
-        "The soil at 30 cm may be below 10 C for good already; by 9 November that is likely (about 9 in 10).",
-        "The soil at 30 cm may fall below 10 C for good from 4 November on; by 9 November it is about as likely as not, and it may take longer than can be told. Once below, it may warm back above for a while (about 2 in 10).",
-        "The soil at 30 cm may fall below 10 C for good from 9 November on, but within the days that can be told it more likely does not.",
-        "Within the days that can be told the soil at 30 cm is unlikely to fall below 10 C for good.",
-        "The soil at 30 cm is likely to stay below 10 C.",
-      ]
-    `);
-  });
-});
-
-describe('what would have to change', () => {
-  const change = (more: Partial<NeededChange>): NeededChange => ({
-    rule: 'soil-too-warm',
-    fact: 'soil.temperature30cmC',
-    unit: 'C',
-    now: number(10.8),
-    how: 'reach',
-    to: 10,
-    by: -0.8,
-    lifts: 'days',
-    forecastAt: null,
-    ...more,
-  });
-
-  test('is told in the fact’s unit, with what brings it and when', () => {
-    const said = [
-      change({}),
-      change({ forecastAt: epochSeconds(lookedAt + 5 * 86_400) }),
-      change({ now: { known: false, reason: 'not-asked' }, by: null }),
-      change({
-        fact: 'soil.surface',
-        unit: null,
-        now: signsSeen(['cracked']),
-        how: 'without',
-        to: 'cracked',
-        by: null,
-      }),
-      change({
-        fact: 'field.bufferMarked',
-        unit: null,
-        now: { known: false, reason: 'not-asked' },
-        to: 'yes',
-        by: null,
-        lifts: 'person',
-      }),
-      change({ fact: 'date', unit: null, to: '2027-10-01', by: 320, lifts: 'season' }),
-    ].map((one) => describeNeed(one, wording));
-    expect(said).toMatchInlineSnapshot(`
-      [
-        "Soil temperature at 30 cm: 10.8 C; it has to fall by 0.8 C, to 10.0 C. That takes days. Not within the forecast.",
-        "Soil temperature at 30 cm: 10.8 C; it has to fall by 0.8 C, to 10.0 C. That takes days. In the forecast from Tuesday 17 November, 10:00.",
-        "Soil temperature at 30 cm: not known; find it out. The limit is 10.0 C. That takes days. Not within the forecast.",
-        "Soil surface: cracked has to have gone. That takes days.",
-        "No-spray distance known and marked: not known; it has to be yes. You can see to that.",
-        "Date: not before 1 October 2027. That does not come this season.",
-      ]
-    `);
   });
 });

@@ -9,7 +9,7 @@ export const outlookWords = {
     day: (weekday: string, day: string) => `${weekday} ${day}`,
     sameDay: (day: string, from: string, until: string) => `${day}, ${from} to ${until}`,
     acrossDays: (fromDay: string, from: string, untilDay: string, until: string) =>
-      `${fromDay}, ${from}, to ${untilDay}, ${until}`,
+      `${fromDay}, ${from}, until ${untilDay}, ${until}`,
     at: (day: string, clock: string) => `${day}, ${clock}`,
     secondTime: (clock: string) => `${clock} (the second time, clocks went back)`,
     endOfDay: '24:00',
@@ -51,6 +51,7 @@ export const outlookWords = {
     gone: (titles: string) => `what is in the way now has gone (${titles})`,
     lookAgain: (names: string) => `a fresh look finds ${names} still fit`,
     findOut: (names: string) => `you find ${names} fit`,
+    more: (count: number) => `${count} more`,
   },
   /** What is looked at, in running text; the label stands in for what is not listed. */
   looks: {
@@ -94,6 +95,10 @@ export const outlookWords = {
       `The soil at 30 cm may fall below ${limit} for good from ${from} on, but within the days that can be told it more likely does not.`,
     unlikely: (limit: string) =>
       `Within the days that can be told the soil at 30 cm is unlikely to fall below ${limit} for good.`,
+    onceFrom: (limit: string, from: string) =>
+      `The soil at 30 cm may fall below ${limit} for good on ${from}; that is about as likely as not, and it may take longer than can be told.`,
+    belowNow: (limit: string) =>
+      `The soil at 30 cm is more likely than not to stay below ${limit} from now on, but that is not sure.`,
     staysBelow: (limit: string) => `The soil at 30 cm is likely to stay below ${limit}.`,
     warmsBack: (share: string) => `Once below, it may warm back above for a while (${share}).`,
   },
