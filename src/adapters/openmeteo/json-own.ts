@@ -34,6 +34,7 @@ const ownForm = z.strictObject({
     z.enum(weatherVariables as [WeatherVariable, ...WeatherVariable[]]),
     z.array(z.number().nullable()),
   ),
+  precipitationMembersMm: z.array(z.array(z.number().nullable())).exactOptional(),
 });
 
 /** A forecast as JSON text that `parseForecastJson` reads back unchanged. */
@@ -66,9 +67,24 @@ export function readOwnForm(
     }
     values[name] = cleanColumn(column, name as WeatherVariable, name);
   }
+  const { precipitationMembersMm: members } = saved;
+  const cleaned = members?.map((column, index) => {
+    if (column.length === saved.times.length) return cleanColumn(column, 'precipitationMm', `member ${index}`);
+    throw codedError('FORECAST_GARBLED', {
+      expected: `${saved.times.length} values`,
+      came: String(column.length),
+      pointer: `/precipitationMembersMm/${index}`,
+    });
+  });
   const place = options.asked ? placeOf(options.asked, saved.place) : saved.place;
   checkPlace(place);
-  return { ...saved, fetchedAt: options.fetchedAt ?? saved.fetchedAt, place, values };
+  return {
+    ...saved,
+    fetchedAt: options.fetchedAt ?? saved.fetchedAt,
+    place,
+    values,
+    ...(cleaned && { precipitationMembersMm: cleaned }),
+  };
 }
 
 function checkTimes(times: readonly number[]): void {

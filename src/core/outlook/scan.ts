@@ -1,17 +1,15 @@
-import { rainAheadHours } from '../facts/forecast-facts.ts';
 import { localDate } from '../facts/local-day.ts';
-import { resolvedFact } from '../facts/resolved.ts';
+import type { FactId } from '../facts/registry/index.ts';
 import type { Unknown } from '../facts/types.ts';
 import { type EpochSeconds, epochSeconds } from '../units/brands.ts';
-import type { Parameters } from '../units/parameter.ts';
-import { rainAhead } from '../weather/rain-ahead.ts';
+import { numberParameter } from '../units/parameter.ts';
 import { hourSeconds } from '../weather/series.ts';
 import { compiledByDay } from './compiled-by-day.ts';
 import { factsAhead, type HourFacts } from './hour-facts.ts';
+import { hourSureness } from './hour-sureness.ts';
 import type { OutlookInput } from './input.ts';
 import { judgeHour } from './judge-hour.ts';
 import { type JudgedRule, rulesJudge } from './judge-rules.ts';
-import { chanceMet, type WholeBands } from './sureness.ts';
 import type { HourOutlook } from './types.ts';
 
 /** Hours looked at: 16 days, as far as forecasts go. */
@@ -53,29 +51,16 @@ export function scanHours(input: OutlookInput, watch?: HourWatcher): Scan {
       if (strict.outcome === 'not-met' && !liftedAt.has(rule.rule.id)) liftedAt.set(rule.rule.id, stamp);
     }
     watch?.(stamp, judged, facts);
-    return judgeHour(stamp, judged, facts, surenessOf(judged, facts, wholeRain(facts, at, compiled.parameters)));
+    const { parameters } = compiled;
+    const sureness = hourSureness(judged, facts, at, (at - now) / (24 * hourSeconds), parameters);
+    const hour = judgeHour(stamp, judged, facts, sureness.all);
+    return withRainChance(hour, sureness.rainMembers, numberParameter(parameters, 'rainChanceLeast'));
   });
   return { hours, untold: null, liftedAt };
 }
 
-function surenessOf(judged: readonly JudgedRule[], facts: HourFacts, bands: WholeBands): number | null {
-  const chances = judged
-    .filter(({ compiled: { rule } }) => rule.effect !== 'advise' && rule.lifts === 'hours')
-    .map(({ compiled }) => chanceMet(compiled, facts.held, bands))
-    .filter((chance) => chance !== null);
-  if (chances.length === 0) return null;
-  return Math.round(chances.reduce((product, chance) => product * (1 - chance), 1) * 1000) / 1000;
-}
-
-/** Bands of the rain facts, which stand at their cautious end, where the forecast gave them. */
-function wholeRain({ held, trusted }: HourFacts, at: EpochSeconds, parameters: Parameters): WholeBands {
-  const total = resolvedFact(held, 'rain.next48hMm');
-  const most = resolvedFact(held, 'rain.next48hMaxMmPerH');
-  const isForecast = [total, most].some((fact) => fact.known && fact.source === 'forecast');
-  const rain = isForecast ? rainAhead(trusted.forecast, at, rainAheadHours, trusted.growth, parameters) : null;
-  if (rain === null) return {};
-  return {
-    ...(total.known && total.source === 'forecast' ? { 'rain.next48hMm': rain.totalMm } : {}),
-    ...(most.known && most.source === 'forecast' ? { 'rain.next48hMaxMmPerH': rain.maxMmPerH } : {}),
-  };
+/** An hour that would be open, but in too few members of the ensemble stays without heavy rain, is so only if rain keeps away. */
+function withRainChance(hour: HourOutlook, dryShare: number | null, least: number): HourOutlook {
+  if (dryShare === null || dryShare >= least || (hour.state !== 'clear' && hour.state !== 'clear-if')) return hour;
+  return { ...hour, state: 'clear-if', unknown: [...new Set<FactId>([...hour.unknown, 'rain.next48hMm'])] };
 }

@@ -5,32 +5,40 @@ import type { CompiledComparison, CompiledCondition, CompiledRule } from '../rul
 import { chanceUnder } from '../science/soil/temperature/normal.ts';
 import type { Banded } from '../weather/banded.ts';
 
-/** Standard errors to either side that a forecast's band is taken to hold: 90 %, our choice. */
-const bandReach = 1.645;
-
 /** Bands to be read in place of a fact's own, for facts that stand at the cautious end of theirs. */
 export type WholeBands = Readonly<Partial<Record<FactId, Banded>>>;
 
 /**
  * Chance, 0 to 1, that a rule is met, every number spread normally about its value and different comparisons taken as independent.
- * Null where no forecast number settles it: unknown facts and open choices are for eyes, and are not counted.
+ * `reach` is how many standard errors a band holds to either side. Null where no forecast number settles it: unknown facts and open choices are for eyes, and are not counted.
  */
-export function chanceMet({ condition }: CompiledRule, facts: ResolvedFacts, bands: WholeBands): number | null {
-  return chanceOf(condition, facts, bands);
+export function chanceMet(
+  { condition }: CompiledRule,
+  facts: ResolvedFacts,
+  bands: WholeBands,
+  reach: number,
+): number | null {
+  return chanceOf(condition, { facts, bands, reach });
 }
 
-function chanceOf(condition: CompiledCondition, facts: ResolvedFacts, bands: WholeBands): number | null {
+interface World {
+  readonly facts: ResolvedFacts;
+  readonly bands: WholeBands;
+  readonly reach: number;
+}
+
+function chanceOf(condition: CompiledCondition, world: World): number | null {
   switch (condition.kind) {
     case 'comparison':
-      return chanceOfComparison(condition, facts, bands);
+      return chanceOfComparison(condition, world);
     case 'rule':
-      return chanceOf(condition.member, facts, bands);
+      return chanceOf(condition.member, world);
     case 'not': {
-      const chance = chanceOf(condition.member, facts, bands);
+      const chance = chanceOf(condition.member, world);
       return chance === null ? null : 1 - chance;
     }
     default: {
-      const chances = condition.members.map((member) => chanceOf(member, facts, bands)).filter((one) => one !== null);
+      const chances = condition.members.map((member) => chanceOf(member, world)).filter((one) => one !== null);
       if (chances.length === 0) return null;
       if (condition.kind !== 'all') return 1 - chances.reduce((product, one) => product * (1 - one), 1);
       return chances.reduce((product, one) => product * one, 1);
@@ -40,8 +48,7 @@ function chanceOf(condition: CompiledCondition, facts: ResolvedFacts, bands: Who
 
 function chanceOfComparison(
   { fact: id, op, limit }: CompiledComparison,
-  facts: ResolvedFacts,
-  bands: WholeBands,
+  { facts, bands, reach }: World,
 ): number | null {
   const fact = resolvedFact(facts, id);
   if (!fact.known) return null;
@@ -54,7 +61,7 @@ function chanceOfComparison(
   const { value, low, high } = bands[id] ?? fact;
   const half = Math.max(high - value, value - low);
   const chanceAbove =
-    half > 0 ? 1 - chanceUnder(((limit.value - value) / half) * bandReach) : sureAbove(value, op, limit.value);
+    half > 0 ? 1 - chanceUnder(((limit.value - value) / half) * reach) : sureAbove(value, op, limit.value);
   return op === 'above' || op === 'atLeast' ? chanceAbove : 1 - chanceAbove;
 }
 

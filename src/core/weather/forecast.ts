@@ -45,4 +45,6 @@ export interface Forecast {
   readonly times: readonly EpochSeconds[];
   /** One column a variable, as long as `times`; a variable that the model lacks has no column. */
   readonly values: Readonly<Partial<Record<WeatherVariable, readonly (number | null)[]>>>;
+  /** Rain of each member of an ensemble, mm of the hour before the stamp, as long as `times`; absent where none was given. */
+  readonly precipitationMembersMm?: readonly (readonly (number | null)[])[];
 }
