@@ -24,5 +24,5 @@ export function hoursBetween(from: number, to: number): number {
 
 /** A number kept to 0.1: finer than a figure shows. */
 export function tenth(value: number): number {
-  return Math.round(value * 10) / 10;
+  return Math.round(value * 10) / 10 + 0;
 }
