@@ -6,6 +6,9 @@ import { describeFallThrough } from './outlook-soil.ts';
 import { showDayAndTime, showSpan } from './outlook-times.ts';
 import { describeConditions, namesOf, type OutlookWording } from './outlook-windows.ts';
 
+/** What lies further ahead than two days no longer spoils a spraying of today. */
+const soonSeconds = 48 * 3600;
+
 /** How much that is to be found out the paragraph names; the windows below it name all. */
 const namedInParagraph = 3;
 
@@ -58,10 +61,11 @@ function blocksThroughout({ hours }: Outlook): HourBlock[] {
   return (first ?? []).filter(({ rule }) => rest.every((blocks) => blocks.some((one) => one.rule === rule)));
 }
 
-function spoilSentence({ spoiled }: Outlook, reach: string, wording: OutlookWording): string {
+function spoilSentence({ spoiled, at }: Outlook, reach: string, wording: OutlookWording): string {
   const { words, zone } = wording;
   if (spoiled === null) return words.outlook.notSpoiled(reach);
-  return words.outlook.spoiled(namesOf(spoiled.by, wording), showDayAndTime(spoiled.at, zone, words));
+  const say = spoiled.at - at < soonSeconds ? words.outlook.spoiled : words.outlook.spoiledLater;
+  return say(namesOf(spoiled.by, wording), showDayAndTime(spoiled.at, zone, words));
 }
 
 function soilSentences({ fallThrough, at }: Outlook, verdict: VerdictWord, { words, zone }: OutlookWording): string[] {

@@ -77,6 +77,10 @@ describe('the paragraph', () => {
     expect(describeOutlook(outlookWith({ spoiled }), 'spray-today', wording)).toMatchInlineSnapshot(
       `"What could still spoil it: heavy rain coming and too windy, from Friday 13 November, 16:00."`,
     );
+    const later = { ...spoiled, at: hoursOn(49) };
+    expect(describeOutlook(outlookWith({ spoiled: later }), 'spray-today', wording)).toMatchInlineSnapshot(
+      `"As the forecast stands, nothing spoils it before Saturday 14 November, 11:00; then: heavy rain coming and too windy. Look at the sky before you fill the tank all the same."`,
+    );
     expect(describeOutlook(outlookWith(), 'spray-today', wording)).toMatchInlineSnapshot(
       `"The forecast, up to Monday 16 November, 10:00, shows nothing that would spoil it. Look at the sky before you fill the tank all the same."`,
     );

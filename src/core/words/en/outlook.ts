@@ -32,6 +32,8 @@ export const outlookWords = {
   ends: (reach: string) => `The forecast ends on ${reach}; what comes after is not known.`,
   askThen: 'Ask again on the day itself: no forecast can give the answer beforehand.',
   spoiled: (titles: string, time: string) => `What could still spoil it: ${titles}, from ${time}.`,
+  spoiledLater: (titles: string, time: string) =>
+    `As the forecast stands, nothing spoils it before ${time}; then: ${titles}. Look at the sky before you fill the tank all the same.`,
   notSpoiled: (reach: string) =>
     `The forecast, up to ${reach}, shows nothing that would spoil it. Look at the sky before you fill the tank all the same.`,
   hours: (count: number) => `${count} h`,
