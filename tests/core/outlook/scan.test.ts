@@ -78,6 +78,12 @@ test('where the forecast no longer reaches 48 hours ahead an hour lies beyond it
   expect(windows.at(-1)).toMatchObject({ until: reachesTo, endedBy: 'forecast-ends' });
 });
 
+test('drains that the forecast cannot tell for seven days are a condition of the hour, not its end', () => {
+  const { hours } = outlookOf(input({ facts: { 'field.drained': 'yes' } }));
+  expect(hourAt(hours, 24).unknown).not.toContain('soil.drainsExpected7d');
+  expect(hourAt(hours, 150)).toMatchObject({ state: 'clear-if', unknown: ['soil.drainsExpected7d'] });
+});
+
 test('a gap in the forecast is not bridged', () => {
   const gap = (time: number) => (time === hoursAfter(morning, 100) ? null : 0);
   const { hours } = outlookOf(input({ weather: { columns: { precipitationMm: gap } } }));
