@@ -1,5 +1,5 @@
-import { remember } from '../core/units/remember.ts';
 import { type EpochSeconds, epochSeconds } from '../core/units/brands.ts';
+import { remember } from '../core/units/remember.ts';
 import type { Forecast, WeatherVariable } from '../core/weather/forecast.ts';
 import { weatherVariables } from '../core/weather/variables.ts';
 import { inventedRainMm, novemberHour } from './invented-rain.ts';

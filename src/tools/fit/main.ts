@@ -27,11 +27,15 @@ export function main(options: readonly string[]): number {
     return 2;
   }
   const records = readSoilRecords(folder);
+  const empty = starts.find(({ depthM }) => fittedRecords(records, depthM).length === 0);
+  if (empty !== undefined) {
+    process.stderr.write(`No record at ${empty.depthM} m in ${folder} to fit to.\n`);
+    return 2;
+  }
   const fitted = starts.map((start): FittedDepth => {
     const own = fittedRecords(records, start.depthM);
     for (const record of records.filter((one) => one.depthM === start.depthM))
       say(splitOf(record, own.includes(record)));
-    if (own.length === 0) throw new Error(`no record at ${start.depthM} m in ${folder}`);
     let constants = start;
     for (const step of steps) {
       const least = searchLeast((point) => costOf(own, constantsAt(point, start)), pointOf(constants), step, rounds);
