@@ -81,7 +81,8 @@ test('where the forecast no longer reaches 48 hours ahead an hour lies beyond it
 test('drains that the forecast cannot tell for seven days are a condition of the hour, not its end', () => {
   const { hours } = outlookOf(input({ facts: { 'field.drained': 'yes' } }));
   expect(hourAt(hours, 24).unknown).not.toContain('soil.drainsExpected7d');
-  expect(hourAt(hours, 150)).toMatchObject({ state: 'clear-if', unknown: ['soil.drainsExpected7d'] });
+  expect(hourAt(hours, 150).state).toBe('clear-if');
+  expect(hourAt(hours, 150).unknown).toContain('soil.drainsExpected7d');
 });
 
 test('a gap in the forecast is not bridged', () => {
