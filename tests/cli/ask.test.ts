@@ -78,4 +78,19 @@ describe('loamward ask', () => {
     const text = await ask(['own', 'england', ...Array.from({ length: 40 }, () => "don't know")]);
     expect(text).toMatch(/\nWAIT/);
   });
+
+  test('what is supposed is judged beside what was told, and changes nothing of it', async () => {
+    const told = 'crumbly, not cracked, not sticky, no puddles, not frozen, no snow, moist, 10.6 at 30 cm';
+    const lines = [told, 'what if it were 9?', 'what if it is cracked', 'suppose it is 900', 'what if pigs fly'];
+    const text = await ask([...lines, 'what have I told you'], '--field', 'mill-piece');
+    expect(text).toContain('Supposing soil at 30 cm 9 C: spray today, as far as what you told and the forecast go.');
+    expect(text).toContain('Supposing surface cracked: wait, because of cracks in the soil and soil too warm.');
+    expect(text).toContain('I did not understand "what if pigs fly". Nothing was taken from it.');
+    expect(text).toContain('soil temperature at 30 cm: 10.6 C (you said, just now)');
+    const view: ConversationView = JSON.parse(
+      await ask([told, 'what if it were 9?'], '--field', 'mill-piece', '--json'),
+    );
+    expect(view.verdict?.verdict).toBe('wait');
+    expect(view.entries.filter(({ kind }) => kind === 'verdict')).toHaveLength(1);
+  });
 });

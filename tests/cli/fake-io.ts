@@ -5,7 +5,7 @@ import type { Io } from '../../src/cli/io.ts';
 /** The project's folder. */
 export const root = resolve(import.meta.dirname, '..', '..');
 
-/** An Io that keeps what is written, gives files by name and lines from a list, at an invented moment. */
+/** An Io that keeps what is written, gives files by name and lines from a list, at an invented moment: 09:00 UTC on 6 November 2026, a second later at each look. */
 export function fakeIo(
   files: Readonly<Record<string, string>> = {},
   lines: readonly string[] = [],
@@ -13,6 +13,7 @@ export function fakeIo(
   let out = '';
   let err = '';
   let ids = 0;
+  let seconds = -1;
   return {
     out: () => out,
     err: () => err,
@@ -29,7 +30,10 @@ export function fakeIo(
     interactive: false,
     env: { LOAMWARD_FORECAST: 'off' },
     root,
-    now: () => Date.UTC(2026, 10, 6, 9) / 1000,
+    now: () => {
+      seconds += 1;
+      return Date.UTC(2026, 10, 6, 9) / 1000 + seconds;
+    },
     newId: () => {
       ids += 1;
       return `00000000-0000-4000-8000-${String(ids).padStart(12, '0')}`;

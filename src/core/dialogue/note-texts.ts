@@ -61,6 +61,11 @@ const sayings: { readonly [K in Spoken]: Say<K> } = {
     words.dialogue.clamped(showTime((at + (state.started?.shiftSeconds ?? 0)) as typeof at, pack.zone, now, words)),
   forecast: ({ fetchedAt, attribution }, _, { pack, now, words }) =>
     words.dialogue.forecastCame(showTime(fetchedAt, pack.zone, now, words), attribution),
+  supposed: ({ readings, verdict, outcome, rules }, _, { pack, words }) => {
+    const titles = rules.slice(0, 3).map((rule) => lowerFirst(ruleText(pack, rule, words.language)?.title ?? rule));
+    const because = joinWords(titles, words.values.and);
+    return words.dialogue.supposed[outcome](phrases(readings, words), words.verdict.names[verdict], because);
+  },
   'past-verdict': ({ headline }, _, { words }) => words.dialogue.earlierVerdict(headline),
   dose: ({ decision }, _, { words }) => {
     if (decision?.verdict === 'do-not-spray') return words.dialogue.doseNone;

@@ -2,6 +2,7 @@ import type { ErrorReport } from '../errors/coded-error.ts';
 import type { FactId } from '../facts/registry/index.ts';
 import type { Reading, Resolved } from '../facts/types.ts';
 import type { EpochSeconds } from '../units/brands.ts';
+import type { VerdictWord } from '../verdict/types.ts';
 import type { Decision } from './decision-types.ts';
 import type { AnsweredEvent, FieldProfile, RequestedEvent } from './events.ts';
 
@@ -43,6 +44,14 @@ export type NoteBody =
   | { readonly kind: 'forecast'; readonly fetchedAt: EpochSeconds; readonly attribution: string }
   | { readonly kind: 'dose'; readonly decision: Pick<Decision, 'verdict' | 'dose' | 'doseText'> | null }
   | { readonly kind: 'verdict'; readonly index: number }
+  | {
+      readonly kind: 'supposed';
+      readonly readings: readonly NotedReading[];
+      readonly verdict: VerdictWord;
+      /** Whether `rules` would be met or could not be judged. */
+      readonly outcome: 'met' | 'unknown';
+      readonly rules: readonly string[];
+    }
   | { readonly kind: 'past-verdict'; readonly headline: string }
   | { readonly kind: PlainNote };
 

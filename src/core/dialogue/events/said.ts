@@ -5,7 +5,9 @@ import { applyIntents } from '../intents.ts';
 import { note } from '../note-down.ts';
 import { isConfirmation, packQuestion } from '../open-question.ts';
 import type { State } from '../state.ts';
+import { suppose } from '../suppose.ts';
 import { takeReadings } from '../take-readings.ts';
+import { supposedText } from '../understand/supposed.ts';
 import type { Understanding } from '../understand/types.ts';
 
 /** A person typed or spoke: takes what was understood, notes what was not, carries out what was wanted. */
@@ -16,6 +18,8 @@ export function applySaid(before: State, event: SaidEvent, context: FoldContext)
   if (before.undone.has(event.id)) return typed;
   const confirming = event.asked !== null && isConfirmation(event.asked);
   const told = { asked: question, pack, recent: recentFacts(before), confirming };
+  const supposed = supposedText(event.text);
+  if (supposed !== null) return suppose(typed, event, supposed, told, context);
   const understanding = context.understand(event.text, told);
   const offered = understanding.readings.map((one) => ({ ...one, agoHours: one.agoHours ?? 0 }));
   const { state: taken, readings } = takeReadings(typed, event, offered);

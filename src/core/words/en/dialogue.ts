@@ -50,6 +50,14 @@ export const dialogueWords = {
   withdrawnStale: '"Spray today" is withdrawn: what came in since may change it.',
   failed: (says: string, expected: string, came: string, next: string) =>
     `${says} Expected: ${expected}. Came: ${came}. ${next}`,
+  supposed: {
+    met: (what: string, verdict: string, because: string) =>
+      `Supposing ${what}: ${verdict}${because === '' ? '' : `, because of ${because}`}. This is no answer; what you told stays as it is.`,
+    unknown: (what: string, verdict: string, open: string) =>
+      open === ''
+        ? `Supposing ${what}: ${verdict}, as far as what you told and the forecast go. This is no answer; what you told stays as it is.`
+        : `Supposing ${what}: ${verdict}, since this would still not be known: ${open}. This is no answer; what you told stays as it is.`,
+  },
   remarks: {} as Readonly<Record<string, (quote: string) => string>>,
   remark: (quote: string) => `Noticed, but not used: "${quote}".`,
   plain: {
@@ -57,7 +65,7 @@ export const dialogueWords = {
     'nothing-to-undo': 'There is nothing to take back.',
     'nothing-to-confirm': 'There is nothing to say yes or no to just now.',
     'no-question': 'No question is open just now. Say what has changed, or "look again".',
-    help: 'Say what you see, several things at once if you like: "clay loam, 9.2 at 30 cm, drains not running". You can also say: why do you ask, what have I told you, no it was 11, undo, don\'t know, verdict, check the rest, look again, dose, start again, another field.',
+    help: 'Say what you see, several things at once if you like: "clay loam, 9.2 at 30 cm, drains not running". You can also say: why do you ask, what have I told you, no it was 11, what if it were 9, undo, don\'t know, verdict, check the rest, look again, dose, start again, another field.',
     'start-again': 'Starting again: what you told is put aside.',
     'another-field': 'Choose the field.',
     stopped: 'Nothing more is asked. What you told is kept; say anything to go on.',

@@ -1,0 +1,20 @@
+import { expect, test } from 'vitest';
+import { supposedText } from '../../../../src/core/dialogue/understand/supposed.ts';
+
+test.each([
+  ['what if the soil were 9 at 30 cm?', 'the soil is 9 at 30 cm'],
+  ['What if it was 9?', 'no, it was 9'],
+  ['if it\u2019s cracked', 'no, it was cracked'],
+  ['suppose it is 9 at 30 cm', 'no, it was 9 at 30 cm'],
+  ['Suppose that the drains are running', 'the drains are running'],
+  ['imagine 12 mm of rain coming', '12 mm of rain coming'],
+  ['I suppose so', null],
+  ['suppose so', null],
+  ['suppose not', null],
+  ['what', null],
+  ['what if', null],
+  ['9 at 30 cm', null],
+  ['a stiff clay, iffy drains', null],
+])('"%s" supposes %j', (text, supposed) => {
+  expect(supposedText(text)).toBe(supposed);
+});
