@@ -1,4 +1,9 @@
-import type { SoilAirDay, SoilReading, SoilTemperatureInput } from '../../science/soil/temperature/index.ts';
+import {
+  isPossibleAir,
+  type SoilAirDay,
+  type SoilReading,
+  type SoilTemperatureInput,
+} from '../../science/soil/temperature/index.ts';
 import { type EpochSeconds, epochSeconds } from '../../units/brands.ts';
 import { numberParameter } from '../../units/parameter.ts';
 import type { Forecast, WeatherVariable } from '../../weather/forecast.ts';
@@ -92,8 +97,9 @@ function dayMeans(forecast: Forecast, hours: readonly number[]): DayMeans {
     return values.length < leastHours ? null : values.reduce((sum, value) => sum + value, 0) / values.length;
   };
   const [upper, lower] = [mean('soilTemperature18cmC'), mean('soilTemperature54cmC')];
+  const air = mean('temperature2mC');
   return {
-    airC: mean('temperature2mC'),
+    airC: air !== null && isPossibleAir(air) ? air : null,
     layerC: upper === null || lower === null ? null : upper + (lower - upper) / 3,
   };
 }

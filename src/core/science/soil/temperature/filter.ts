@@ -79,6 +79,11 @@ function keepSharesPositive({ mean }: SoilState, of: SoilModelConstants, { quick
   keep(place.slowShare, of.slowShare);
 }
 
+/** True for a day's mean air temperature that can be, C: -60 to 60. What cannot be is to be given as missing. */
+export function isPossibleAir(meanC: number): boolean {
+  return Math.abs(meanC) <= 60;
+}
+
 /** Checks that days follow each other and the air is possible; gives the index of the day of asking. */
 function checkDays({ days, at }: SoilTemperatureInput): number {
   if (days.length < 1 || days.length > mostDays) refuse(`1 to ${mostDays} days`, String(days.length));
@@ -86,8 +91,7 @@ function checkDays({ days, at }: SoilTemperatureInput): number {
     const step = index === 0 ? 86_400 : day.at - days[index - 1]!.at;
     if (Math.abs(step - 86_400) > 7200)
       refuse('days that follow each other', `${day.iso} after ${days[index - 1]?.iso}`);
-    if (day.airC !== null && !(Math.abs(day.airC) <= 60))
-      refuse('a mean air temperature of -60 to 60 C', `${day.airC}`);
+    if (day.airC !== null && !isPossibleAir(day.airC)) refuse('a mean air temperature of -60 to 60 C', `${day.airC}`);
   });
   const today = days.findLastIndex((day) => day.at <= at + 43_200 + 7200);
   if (today < 0) refuse('days that begin no later than the moment of asking', `${days[0]?.iso}`);

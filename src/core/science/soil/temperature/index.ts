@@ -1,4 +1,5 @@
 export { fallThroughOf } from './fall-through.ts';
+export { isPossibleAir } from './filter.ts';
 export { soilTemperatureAt, soilTemperaturePath } from './path.ts';
 export { soilTrendAhead, type TrendAhead } from './trend-ahead.ts';
 export type {
