@@ -28,9 +28,12 @@ export function describeConditions(
 ): string {
   const { words, definitionOf } = wording;
   const { conditions } = words.outlook;
-  const namesFor = (facts: Window['lookAgain']) => [
-    ...new Set(facts.map((fact) => words.outlook.looks[fact] ?? definitionOf(fact).label)),
-  ];
+  /** What a person can look at; what nobody is asked for is named only where there is nothing else. */
+  const namesFor = (facts: Window['lookAgain']) => {
+    const seen = facts.filter((fact) => definitionOf(fact).noQuestion === undefined);
+    const named = seen.length > 0 ? seen : facts;
+    return [...new Set(named.map((fact) => words.outlook.looks[fact] ?? definitionOf(fact).label))];
+  };
   const again = namesFor(stretch.lookAgain);
   const first = namesFor(stretch.unknown).filter((name) => !again.includes(name));
   const parts = [
