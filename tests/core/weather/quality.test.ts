@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import { quality, reachesFrom } from '../../../src/core/weather/quality.ts';
-import { whyUnusableAt } from '../../../src/core/weather/usable.ts';
 import { at, forecastOf } from './forecast-of.ts';
 
 const whole = [1, 1, 1, 1, 1, 1];
@@ -43,18 +42,5 @@ describe('how whole a forecast is', () => {
     expect(reachesFrom(gap, at('2026-11-06T03:00Z'))).toBeNull();
     expect(reachesFrom(gap, at('2026-11-07T03:00Z'))).toBeNull();
     expect(reachesFrom(gap, at('2026-11-05T03:00Z'))).toBeNull();
-  });
-});
-
-describe('whether a forecast may be decided on at a moment', () => {
-  const forecast = forecastOf('2026-11-06T00:00Z', 96, { precipitationMm: [0] }, '2026-11-06T06:00Z');
-  test.each([
-    ['2026-11-06T09:00Z', undefined],
-    ['2026-11-08T06:00Z', undefined],
-    ['2026-11-08T06:01Z', 'FORECAST_TOO_OLD'],
-    ['2026-11-05T23:00Z', 'FORECAST_OUT_OF_HORIZON'],
-    ['2026-11-20T09:00Z', 'FORECAST_OUT_OF_HORIZON'],
-  ])('%s gives %s with 48 h as the oldest', (moment, code) => {
-    expect(whyUnusableAt(forecast, at(moment), 48)?.code).toBe(code);
   });
 });
