@@ -3,6 +3,7 @@ export { isPossibleAir } from './filter.ts';
 export { soilTemperatureAt, soilTemperaturePath } from './path.ts';
 export { soilTrendAhead, type TrendAhead } from './trend-ahead.ts';
 export type {
+  SiteClimatology,
   SoilAirDay,
   SoilFallThrough,
   SoilReading,

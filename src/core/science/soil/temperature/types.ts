@@ -23,6 +23,18 @@ export interface SoilReading {
   readonly depthM?: number;
 }
 
+/** What the air at a place usually is, from an archive of past years. */
+export interface SiteClimatology {
+  /** Usual mean air temperature of each day of the year, C: 366 values, the first of 1 January. */
+  readonly meanAirCByDayOfYear: readonly number[];
+  /** Spread of single days about it, C. */
+  readonly spreadC: number;
+  /** Years that it rests on. */
+  readonly years: number;
+  /** Where the archive is from, in a few words. */
+  readonly source: string;
+}
+
 /** What a soil's temperature is worked out from. */
 export interface SoilTemperatureInput {
   /** From the oldest day known to the last day asked for, at least 1 and at most 800. */
@@ -35,6 +47,8 @@ export interface SoilTemperatureInput {
   readonly airKnownUntil?: EpochSeconds;
   /** -90 to 90 degrees; null where not known, which widens what lies beyond the forecast. */
   readonly latitudeDeg: number | null;
+  /** Usual air of the place from an archive; that of the latitude stands in where absent. */
+  readonly climatology?: SiteClimatology;
   /** Factor on the error of the air forecast, 1 or more, for a forecast that has aged; 0 where the future air is known. Default 1. */
   readonly airErrorFactor?: number;
 }
