@@ -1,4 +1,4 @@
-import { climateSdC, usualAirC, weatherKept, weatherSdC } from './climatology.ts';
+import { usualAirOf, weatherKept } from './climatology.ts';
 import type { AirError } from './state.ts';
 import type { SoilTemperatureInput } from './types.ts';
 
@@ -11,12 +11,15 @@ export interface AirOfDay {
   readonly isUsual: boolean;
 }
 
-/** Days over which passing weather averages out about as well as places of one latitude differ. */
-const weatherDays = 8;
+/** Variance of a mean over hanging-together days against that of free ones (a day keeps three quarters of the day before). */
+export const hangingTogether = 7;
+
+/** Error beyond which no forecast goes, C: that of the usual air. */
+const mostForecastSdC = 4;
 
 /** Error of a forecast of the day's mean air temperature by days ahead, C: standard error, from memory of published scores of weather models. */
 export function airForecastSdC(daysAhead: number): number {
-  return daysAhead <= 0 ? 0 : Math.min(weatherSdC, 0.6 + 0.3 * daysAhead);
+  return daysAhead <= 0 ? 0 : Math.min(mostForecastSdC, 0.6 + 0.3 * daysAhead);
 }
 
 /** What of the error of a forecast day stays in the next, and of a day for which the usual air stands in. */
@@ -29,19 +32,19 @@ export function dayOfYear(iso: string): number {
   return Math.round((Date.UTC(year, month - 1, day) - Date.UTC(year, 0, 1)) / 86_400_000) + 1;
 }
 
-/** How far the place is from what its latitude tells, C, from the past days whose air is known, and what remains unsure. */
+/** How far the place is from what its latitude or its archive tells, C, from the past days whose air is known, and what remains unsure. */
 export interface PlaceShift {
   readonly shiftC: number;
   readonly variance: number;
 }
 
 /** Shrunken mean of the past days' departures from the usual air; none known gives none. */
-export function placeShift({ days, latitudeDeg, at }: SoilTemperatureInput): PlaceShift {
-  const known = days.filter((day) => day.airC !== null && day.at <= at);
-  const sum = known.reduce((total, { airC, iso }) => total + (airC ?? 0) - usualAirC(latitudeDeg, dayOfYear(iso)), 0);
-  const count = known.length;
-  const spread = latitudeDeg === null ? climateSdC * 1.5 : climateSdC;
-  return { shiftC: sum / (count + weatherDays), variance: (spread ** 2 * weatherDays) / (count + weatherDays) };
+export function placeShift(input: SoilTemperatureInput): PlaceShift {
+  const usual = usualAirOf(input);
+  const known = input.days.filter((day) => day.airC !== null && day.at <= input.at);
+  const sum = known.reduce((total, { airC, iso }) => total + (airC ?? 0) - usual.airC(dayOfYear(iso)), 0);
+  const worth = (hangingTogether * usual.weatherSdC ** 2) / usual.placeSdC ** 2;
+  return { shiftC: sum / (known.length + worth), variance: (usual.placeSdC ** 2 * worth) / (known.length + worth) };
 }
 
 /**
@@ -51,12 +54,13 @@ export function placeShift({ days, latitudeDeg, at }: SoilTemperatureInput): Pla
 export function airOfDays(input: SoilTemperatureInput, shift: PlaceShift): readonly AirOfDay[] {
   const factor = input.airErrorFactor ?? 1;
   const knownUntil = input.airKnownUntil ?? input.at;
-  const usualVariance = weatherSdC ** 2 + shift.variance;
+  const usually = usualAirOf(input);
+  const usualVariance = usually.weatherSdC ** 2 + shift.variance;
   let departure = 0;
   let variance = 0;
   return input.days.map(({ at, iso, airC }) => {
     const ofYear = dayOfYear(iso);
-    const usual = usualAirC(input.latitudeDeg, ofYear) + shift.shiftC;
+    const usual = usually.airC(ofYear) + shift.shiftC;
     if (airC === null) {
       departure *= weatherKept;
       const own = usualVariance * (1 - usualErrorKept ** 2);

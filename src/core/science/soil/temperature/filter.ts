@@ -1,6 +1,6 @@
 import { codedError } from '../../../errors/coded-error.ts';
-import { type AirOfDay, airOfDays, dayOfYear, placeShift } from './air.ts';
-import { usualAirC, weatherSdC } from './climatology.ts';
+import { type AirOfDay, airOfDays, dayOfYear, hangingTogether, placeShift } from './air.ts';
+import { usualAirOf } from './climatology.ts';
 import { feltByGround, type Memories, remembered } from './memories.ts';
 import type { SoilModelConstants } from './model-constants.ts';
 import { takeReadings } from './readings.ts';
@@ -9,8 +9,6 @@ import type { SoilTemperatureInput } from './types.ts';
 
 /** Most days that are taken. */
 const mostDays = 800;
-/** Variance of a mean over hanging-together days against that of free ones (a day keeps three quarters of the day before). */
-const hangingTogether = 7;
 
 /** All that is known of each day before the readings, and the state on the day of asking after them. */
 export interface Filtered {
@@ -42,10 +40,11 @@ export function filterReadings(input: SoilTemperatureInput, of: SoilModelConstan
   const today = checkDays(input);
   const shift = placeShift(input);
   const air = airOfDays(input, shift);
+  const { airC, weatherSdC } = usualAirOf(input);
   const before = (step: number) => {
     const lag = Math.round(1 / step);
-    const usual = usualAirC(input.latitudeDeg, dayOfYear(input.days[0]!.iso) - lag);
-    return feltByGround(usual + shift.shiftC, of);
+    const ofYear = dayOfYear(input.days[0]!.iso) - lag;
+    return feltByGround(airC(ofYear < 1 ? ofYear + 365 : ofYear) + shift.shiftC, of);
   };
   const memories = remembered(of, { quickC: before(of.quickStep), slowC: before(of.slowStep) }, air);
   const passing = (step: number) => (weatherSdC ** 2 * hangingTogether * step) / (2 - step);

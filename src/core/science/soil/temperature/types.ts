@@ -6,7 +6,7 @@ export interface SoilAirDay {
   readonly at: EpochSeconds;
   /** The day, YYYY-MM-DD. */
   readonly iso: string;
-  /** Mean air temperature at 2 m, C; null in a gap and beyond the forecast: climatology of the latitude stands in. */
+  /** Mean air temperature at 2 m, C; null in a gap and beyond the forecast: the usual air of the place stands in. */
   readonly airC: number | null;
   /** The forecast's own soil temperature brought to 30 cm, C; null or absent where it has none. */
   readonly layerC?: number | null;
