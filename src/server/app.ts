@@ -13,6 +13,7 @@ import { faultName, type Log, silentLog } from './log.ts';
 import { sendError, sendNotFound, servePages } from './pages.ts';
 import { securityHeaders } from './security-headers.ts';
 import type { ServerSettings } from './settings.ts';
+import { largestHandOverBytes, serveSync } from './sync/routes.ts';
 import { readWebFiles } from './web-files.ts';
 
 /** All that the server needs of the world. */
@@ -25,6 +26,8 @@ export interface AppMeans {
   readonly settings: ServerSettings;
   /** Makes a random UUID. */
   readonly newId: () => string;
+  /** Version of the program, told to pages that go on without a connection. */
+  readonly coreVersion?: string;
   /** Folder of the built page. */
   readonly webRoot: string;
   /** Fields offered at the start; the invented farm where none are given. */
@@ -39,7 +42,7 @@ export interface AppMeans {
 /** Makes the server without listening. Close it by `app.close()`: chat clients are told (1001) and gone within 2 s. */
 export async function buildApp(means: AppMeans): Promise<FastifyInstance> {
   const { clock, packs, store, settings, newId, forecastService } = means;
-  const { fields = hollinBankFarm, timers = systemTimers, log = silentLog } = means;
+  const { fields = hollinBankFarm, coreVersion = '', timers = systemTimers, log = silentLog } = means;
   const pack = packs[0];
   const files = await readWebFiles(means.webRoot);
   const app = fastify({
@@ -60,6 +63,9 @@ export async function buildApp(means: AppMeans): Promise<FastifyInstance> {
   app.setNotFoundHandler((_request, reply) => sendNotFound(reply));
   app.setErrorHandler((error, _request, reply) => {
     const status = (error as { readonly statusCode?: number }).statusCode ?? 500;
+    if (status === 413) {
+      return sendError(reply, 'EVENTS_TOO_LARGE', { expected: `at most ${largestHandOverBytes} bytes`, came: 'more' });
+    }
     if (status < 500) return sendError(reply, 'REQUEST_WRONG', { expected: 'a request for a page', came: 'another' });
     log({ event: 'fault', code: 'SERVER_FAULT', fault: faultName(error) });
     return sendError(reply, 'SERVER_FAULT', { expected: 'an answer', came: 'a fault of the server' });
@@ -90,6 +96,7 @@ export async function buildApp(means: AppMeans): Promise<FastifyInstance> {
   app.get('/chat', (_request, reply) =>
     sendError(reply, 'UPGRADE_NEEDED', { expected: 'a web socket upgrade', came: 'a plain request' }),
   );
+  serveSync(app, { hub, store, packs, fields, forecastService, settings, log, now: clock.now, coreVersion });
   servePages(app, files);
   return app;
 }

@@ -12,12 +12,16 @@ export interface LogLine {
     | 'silent'
     | 'message'
     | 'message-refused'
+    | 'handed-over'
     | 'fault';
   readonly code?: ErrorCode;
   /** Kind of message, from the closed list of the protocol. */
   readonly kind?: string;
   readonly closeCode?: number;
   readonly connections?: number;
+  /** Events taken in, and refused, of a hand-over. */
+  readonly taken?: number;
+  readonly refused?: number;
   /** Name of the class of an unexpected error; never its message, which may repeat what came. */
   readonly fault?: string;
 }

@@ -25,6 +25,7 @@ function countingHub() {
           await keep([{ kind: 'undone', id: 'e', at: epochSeconds(1), device: 'd', count: 1, of: 'x' }]);
           return null;
         },
+        takeIn: async () => ({ taken: [], already: [], refused: [] }),
         view: () => null,
         listen: () => () => {},
         events: () => [],

@@ -11,7 +11,7 @@ function talking() {
   const chat = createChat(means);
   means.lastSocket().welcome();
   chat.start('mill-piece');
-  means.lastSocket().hear({ type: 'view', view: emptyView });
+  means.lastSocket().hear({ type: 'view', view: emptyView, kept: 0 });
   means.lastSocket().hear({ type: 'alive' });
   return { means, chat, first: means.lastSocket() };
 }
@@ -42,7 +42,7 @@ describe('what the page sends', () => {
     const { chat, first } = talking();
     chat.say('moist');
     expect(chat.state.get().outbox).toHaveLength(1);
-    first.hear({ type: 'view', view: emptyView });
+    first.hear({ type: 'view', view: emptyView, kept: 0 });
     expect(chat.state.get().outbox).toHaveLength(1);
     first.hear({ type: 'alive' });
     expect(chat.state.get().outbox).toEqual([]);
@@ -152,7 +152,7 @@ describe('the connection', () => {
 
   test('a frame that is none of the protocol is shown as a coded error and believed in nothing', () => {
     const { chat, first } = talking();
-    first.hear({ type: 'view', view: { ...emptyView, verdict: { verdict: 'spray-today' } } });
+    first.hear({ type: 'view', view: { ...emptyView, verdict: { verdict: 'spray-today' } }, kept: 0 });
     expect(chat.state.get()).toMatchObject({ view: emptyView, refusal: { code: 'MESSAGE_FIELD_WRONG' } });
   });
 

@@ -5,12 +5,14 @@ import type { EventMessage } from '../../core/protocol/messages.ts';
 import { epochSeconds } from '../../core/units/brands.ts';
 import { type CarriedEffect, carryOut } from './carry-out.ts';
 import { eventOfMessage, startedEvent } from './event-of-message.ts';
+import { sortHandOver } from './hand-over.ts';
 import { offeredField, requireField } from './offered-fields.ts';
 import type {
   ConversationListener,
   ConversationMeans,
   ConversationState,
   DialogueStep,
+  HandedOver,
   RunningConversation,
 } from './types.ts';
 
@@ -109,8 +111,23 @@ export function createConversation<C extends ConversationState>(
     return apply(event);
   };
 
-  for (const effect of opened.effects)
-    if (effect.kind === 'evaluate' || effect.kind === 'fetch-forecast') launch(effect);
+  const launchAll = (effects: readonly Effect[]): void => {
+    for (const effect of effects) if (effect.kind === 'evaluate' || effect.kind === 'fetch-forecast') launch(effect);
+  };
+  const takeIn = async (handed: readonly ConversationEvent[]): Promise<HandedOver> => {
+    const now = clock.now();
+    const refuse = (event: ConversationEvent) => dialogue.refuseHandedOver?.(event) ?? null;
+    const { fresh, ...answer } = sortHandOver(handed, state.events, { now, refuse });
+    if (fresh.length === 0) return answer;
+    await means.keep?.(fresh);
+    const next = dialogue.open([...state.events, ...fresh], now);
+    state = next.conversation;
+    launchAll(next.effects);
+    tellView();
+    return answer;
+  };
+
+  launchAll(opened.effects);
 
   return {
     view,
@@ -119,6 +136,7 @@ export function createConversation<C extends ConversationState>(
       listeners.add(listener);
       return () => void listeners.delete(listener);
     },
+    takeIn: (handed) => inTurn(() => takeIn(handed)),
     receive: (message) => inTurn(() => take(message)).catch(refusal),
     settled: async () => {
       await turn;

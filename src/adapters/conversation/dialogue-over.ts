@@ -1,9 +1,10 @@
 import type { Conversation } from '../../core/dialogue/conversation.ts';
 import type { ConversationEvent } from '../../core/dialogue/events.ts';
+import { refuseVerdict } from '../../core/dialogue/handed-over.ts';
 import { standingOf } from '../../core/dialogue/standing.ts';
 import { openConversation, step } from '../../core/dialogue/step.ts';
 import { viewOf } from '../../core/dialogue/view.ts';
-import { codedError } from '../../core/errors/coded-error.ts';
+import { codedError, reportOf } from '../../core/errors/coded-error.ts';
 import { evaluateWithEngine } from '../../core/rules/engine.ts';
 import type { Pack } from '../../core/rules/pack-types.ts';
 import type { ConversationState, Dialogue } from './types.ts';
@@ -30,6 +31,15 @@ export function dialogueOver(packs: readonly [Pack, ...Pack[]]): Dialogue<PackCo
     },
     step: ({ conversation, pack }, event, now) => withPack(step(conversation, event, { pack, now }), pack),
     viewOf: ({ conversation, pack }, now) => viewOf(conversation, { pack, now }),
+    refuseHandedOver: (event) => {
+      if (event.kind === 'verdict-given') {
+        const hash = event.decision.pack.hash;
+        const pack = packs.find((one) => one.hash === hash);
+        return pack ? refuseVerdict(event, pack) : otherRules(hash);
+      }
+      if (event.kind !== 'started' || packs.some(({ hash }) => hash === event.packHash)) return null;
+      return otherRules(event.packHash);
+    },
     evaluate: async ({ conversation, pack }, tag) => {
       const standing = standingOf(conversation.state, pack);
       if (standing?.tag !== tag) {
@@ -38,6 +48,9 @@ export function dialogueOver(packs: readonly [Pack, ...Pack[]]): Dialogue<PackCo
       return Object.fromEntries(await evaluateWithEngine(standing.compiled, standing.facts));
     },
   };
+  function otherRules(came: string) {
+    return reportOf('CONVERSATION_OTHER_RULES', { expected: packs.map(({ hash }) => hash).join(', '), came });
+  }
 }
 
 function withPack<S extends { readonly conversation: Conversation }>(step: S, pack: Pack) {

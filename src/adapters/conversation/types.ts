@@ -42,6 +42,8 @@ export interface Dialogue<C extends ConversationState> {
   readonly open: (events: readonly ConversationEvent[], now: EpochSeconds) => DialogueStep<C>;
   readonly step: (conversation: C, event: ConversationEvent, now: EpochSeconds) => DialogueStep<C>;
   readonly viewOf: (conversation: C, now: EpochSeconds) => ConversationView;
+  /** Why an event that another device hands over cannot be taken in; null where it can. All can where this is absent. */
+  readonly refuseHandedOver?: (event: ConversationEvent) => ErrorReport | null;
   /** Runs the engine for what `tag` names; rejects with a coded error. */
   readonly evaluate: (conversation: C, tag: string) => Promise<Readonly<Record<string, Outcome>>>;
 }
@@ -68,10 +70,20 @@ export interface ConversationListener {
   readonly onError: (error: ErrorReport) => void;
 }
 
+/** What came of events that were handed over, by id; nothing is taken twice. */
+export interface HandedOver {
+  readonly taken: readonly string[];
+  /** Those that were there already. */
+  readonly already: readonly string[];
+  readonly refused: readonly { readonly id: string; readonly error: ErrorReport }[];
+}
+
 /** One conversation with its effects carried out. */
 export interface RunningConversation {
   /** Takes what a person did. Resolves when it has taken hold (its effects may still run), or with why it was refused. */
   readonly receive: (message: EventMessage) => Promise<ErrorReport | null>;
+  /** Takes in events that another device made, in the order in which they were said. Rejects where they cannot be kept. */
+  readonly takeIn: (events: readonly ConversationEvent[]) => Promise<HandedOver>;
   /** What to show now; null before a field is chosen. */
   readonly view: () => ConversationView | null;
   /** Calls back with each new view, in order; returns how to stop. */

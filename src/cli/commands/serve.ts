@@ -10,6 +10,7 @@ import type { Command } from '../command.ts';
 import type { Io } from '../io.ts';
 import { firstPack, loadNamedPack } from '../packs.ts';
 import { buildPage } from '../page-build.ts';
+import { versionOf } from '../version.ts';
 
 /** `loamward serve`: builds the page where needed and serves it until stopped. */
 export const serve: Command = {
@@ -24,6 +25,7 @@ export const serve: Command = {
     const server = await startSomewhere(io, {
       settings: serverSettingsFrom(io.env),
       packs: [pack],
+      coreVersion: await versionOf(io),
       forecastService: createForecastService({ ...systemMeans, settings: forecast }),
       webRoot: join(io.root, 'dist', 'web'),
       log: jsonLog(io.writeError, io.now),

@@ -24,7 +24,8 @@ export type ServerMessage =
       readonly serverTime: number;
       readonly packTitle: string;
     }
-  | { readonly type: 'view'; readonly view: ConversationView }
+  /** `kept` counts the events kept so far: a page that mirrors them knows when to ask for more. */
+  | { readonly type: 'view'; readonly view: ConversationView; readonly kept: number }
   /** `of` is the id of the event that it answers; null where it answers none. */
   | { readonly type: 'error'; readonly error: ErrorReport; readonly of: string | null }
   /** The person asked for another field, or to leave. */
@@ -50,7 +51,7 @@ export const serverMessageSchemas: { readonly [K in ServerMessageType]: z.ZodTyp
     serverTime: z.number(),
     packTitle: z.string(),
   }),
-  view: z.strictObject({ type: z.literal('view'), view: viewSchema }),
+  view: z.strictObject({ type: z.literal('view'), view: viewSchema, kept: z.int().min(0) }),
   error: z.strictObject({ type: z.literal('error'), error: errorReportSchema, of: z.string().nullable() }),
   notice: z.strictObject({ type: z.literal('notice'), notice: z.enum(['choose-field', 'leave']) }),
   alive: z.strictObject({ type: z.literal('alive') }),

@@ -6,6 +6,7 @@ import { reportOf } from '../../core/errors/coded-error.ts';
 import type { ErrorCode } from '../../core/errors/table.ts';
 import { largestClientFrameBytes } from '../../core/protocol/messages.ts';
 import { faultName, type Log } from '../log.ts';
+import { peerAddress } from '../peer-address.ts';
 import type { ServerSettings } from '../settings.ts';
 import { createConnectionCaps } from './connection-caps.ts';
 import { guard } from './guard.ts';
@@ -91,7 +92,7 @@ export function attachChat(server: Server, means: ChatMeans): ChatServer {
     if (closing) return { code: 'SERVER_CLOSING' };
     if (url?.split('?', 1)[0] !== chatPath) return { code: 'ROUTE_UNKNOWN' };
     if (!isOriginAllowed(headers.origin, headers.host, settings)) return { code: 'ORIGIN_REFUSED' };
-    return caps.take(addressOf(headers['x-forwarded-for'], socket.remoteAddress, settings.behindProxy));
+    return caps.take(peerAddress(headers['x-forwarded-for'], socket.remoteAddress, settings));
   };
   const upgrade = (request: IncomingMessage, socket: Duplex, head: Buffer): void => {
     socket.on('error', () => socket.destroy());
@@ -128,14 +129,3 @@ const badFrames: Readonly<Record<string, ErrorCode>> = {
   WS_ERR_TOO_MANY_BUFFERED_PARTS: 'MESSAGE_IN_PIECES',
   WS_ERR_INVALID_UTF8: 'MESSAGE_BAD_TEXT',
 };
-
-/** Address that connections are counted by: of the peer, or of whom the reverse proxy names last. */
-function addressOf(forwarded: unknown, peer: string | undefined, behindProxy: boolean): string {
-  const named = behindProxy
-    ? String(forwarded ?? '')
-        .split(',')
-        .at(-1)
-        ?.trim()
-    : undefined;
-  return named || (peer ?? '');
-}

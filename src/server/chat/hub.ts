@@ -16,6 +16,8 @@ export interface HeldConversation {
 /** Finds or makes the running conversation of a token; several connections of one token share it. */
 export interface Hub {
   readonly open: (resume: string | null) => Promise<HeldConversation>;
+  /** The conversation of a token that a device made itself: gone on with where it is kept, begun where it is not. */
+  readonly openOrBegin: (token: string) => Promise<HeldConversation>;
   readonly count: () => number;
 }
 
@@ -88,6 +90,18 @@ export function createHub({ store, now, newId, run }: HubMeans): Hub {
       const token = newToken(newId);
       const fresh = (await hold(token, begin))!;
       return { token, resumed: false, ...fresh };
+    },
+    openOrBegin: async (token) => {
+      let resumed = true;
+      const make = async (of: string): Promise<RunningConversation> => {
+        const kept = await goOn(of);
+        resumed = kept !== null;
+        return kept ?? begin(of);
+      };
+      for (;;) {
+        const held = await hold(token, make);
+        if (held) return { token, resumed, ...held };
+      }
     },
   };
 }

@@ -54,9 +54,11 @@ export function createChatSession(means: SessionMeans): ChatSession {
     send({ type: 'error', error, of });
     if (closeCodeOf(error.code) !== null) means.close(error.code);
   };
+  const sendView = (view: ConversationView): void =>
+    send({ type: 'view', view, kept: held?.conversation.events().length ?? 0 });
   /** Sends a view, and again when the verdict that stands in it grows too old, so that it is withdrawn. */
   const show = (view: ConversationView): void => {
-    send({ type: 'view', view });
+    sendView(view);
     stopWaiting();
     const left = msUntil(view.verdict?.validUntil ?? null, view.now);
     if (left === null) return;
@@ -64,7 +66,7 @@ export function createChatSession(means: SessionMeans): ChatSession {
       left,
       guard(onFault, () => {
         const later = held?.conversation.view();
-        if (later) send({ type: 'view', view: later });
+        if (later) sendView(later);
       }),
     );
   };

@@ -17,7 +17,7 @@ const view = fullView(shipped.pack);
 
 describe('the coming days as shown', () => {
   test('come over the socket as they are, in less than 60 kB', () => {
-    const message = { type: 'view', view: { ...emptyView, outlook: view } };
+    const message = { type: 'view', view: { ...emptyView, outlook: view }, kept: 0 };
     const text = JSON.stringify(message);
     expect(text.length).toBeLessThan(60_000);
     expect(parseServerMessage(text)).toEqual({ ok: true, message });

@@ -53,7 +53,7 @@ describe('a message that is right', () => {
       serverTime: 1,
       packTitle: 'Pack',
     },
-    { type: 'view', view: emptyView },
+    { type: 'view', view: emptyView, kept: 0 },
     { type: 'error', error: reportOf('FIELD_UNKNOWN', { expected: 'a', came: 'b', nearest: 'c' }), of: null },
     { type: 'notice', notice: 'choose-field' },
     { type: 'alive' },
@@ -103,11 +103,11 @@ describe('a message that is wrong', () => {
       'an unknown error code',
       { type: 'error', error: { ...reportOf('FIELD_UNKNOWN', { expected: '', came: '' }), code: 'X' }, of: null },
     ],
-    ['a verdict word of no verdict', { type: 'view', view: { ...emptyView, verdict: { verdict: 'spray' } } }],
-    ['a view that lacks its log', { type: 'view', view: { ...emptyView, entries: undefined } }],
+    ['a verdict word of no verdict', { type: 'view', view: { ...emptyView, verdict: { verdict: 'spray' } }, kept: 0 }],
+    ['a view that lacks its log', { type: 'view', view: { ...emptyView, entries: undefined }, kept: 0 }],
     [
       'a log line of no kind',
-      { type: 'view', view: { ...emptyView, entries: [{ kind: 'shout', id: 'a', text: 'b' }] } },
+      { type: 'view', view: { ...emptyView, entries: [{ kind: 'shout', id: 'a', text: 'b' }] }, kept: 0 },
     ],
   ])('a client does not believe %s', (_what, message) => {
     expect(parseServerMessage(JSON.stringify(message))).toMatchObject({

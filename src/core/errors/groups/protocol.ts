@@ -42,6 +42,7 @@ export const protocolErrors = {
   CONVERSATION_GONE: {
     says: 'The conversation is no longer kept on the server.',
     next: 'Start again; old conversations are dropped after some days.',
+    httpStatus: 404,
   },
   CONVERSATION_MISSING: { says: 'No conversation has been started yet.', next: 'Choose a field to start.' },
   CONVERSATION_FULL: {
@@ -94,5 +95,29 @@ export const protocolErrors = {
   SETTING_WRONG: {
     says: 'A setting of the server is not of the right form.',
     next: 'Mend the setting named; docs/operator.md lists them all.',
+  },
+  TOKEN_MISSING: {
+    says: 'The request does not say which conversation it is about.',
+    next: 'Send the token of the conversation in the Authorization header.',
+    httpStatus: 401,
+  },
+  EVENTS_UNREADABLE: {
+    says: 'What was handed over could not be read.',
+    next: 'Nothing of it was taken; it stays on the device. Reload the page, then try again.',
+    httpStatus: 400,
+  },
+  EVENTS_TOO_LARGE: {
+    says: 'More was handed over at once than the server takes.',
+    next: 'Hand it over in smaller parts; what was taken before is kept.',
+    httpStatus: 413,
+  },
+  REQUESTS_TOO_FAST: {
+    says: 'Requests come faster than the server takes them.',
+    next: 'Wait a minute, then try again; nothing is lost.',
+    httpStatus: 429,
+  },
+  VERDICT_NOT_REPEATED: {
+    says: 'An answer that was handed over does not follow from the facts recorded with it.',
+    next: 'Do not spray on it. Look again; the device keeps what was said.',
   },
 } as const satisfies Record<string, ErrorEntry>;

@@ -1,0 +1,122 @@
+import * as z from 'zod';
+import type { Decision } from '../../dialogue/decision-types.ts';
+import type { ConditionTrace, RuleTrace } from '../../rules/trace-types.ts';
+import type { Limit } from '../../rules/types.ts';
+import { factIdSchema, resolvedFactsSchema, resolvedSchema, textSchema } from './fact-schema.ts';
+
+const text = textSchema;
+const textOrNull = text.nullable();
+const instant = z.iso.datetime();
+const outcome = z.enum(['met', 'not-met', 'unknown']);
+const effect = z.enum(['stop', 'hold', 'advise']);
+const authority = z.enum(['law', 'label', 'water', 'practice']);
+const lifts = z.enum(['hours', 'days', 'person', 'season']);
+
+const margin = z.strictObject({
+  fact: factIdSchema,
+  parameter: text,
+  limit: z.union([z.number(), text]),
+  unit: textOrNull,
+  margin: z.number(),
+  worst: z.number(),
+});
+
+const limit: z.ZodType<Limit> = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('number'), value: z.number() }),
+  z.strictObject({ kind: z.literal('month-day'), value: z.number() }),
+  z.strictObject({ kind: z.literal('choices'), values: z.array(text) }),
+]);
+
+/** Nested as a rule's own condition is, two levels and what a reference adds. */
+const condition: z.ZodType<ConditionTrace> = z.lazy(() =>
+  z.discriminatedUnion('kind', [
+    z.strictObject({
+      kind: z.literal('comparison'),
+      name: text,
+      fact: factIdSchema,
+      op: z.enum(['below', 'atMost', 'above', 'atLeast', 'is', 'isNot', 'oneOf', 'noneOf', 'has']),
+      limit,
+      parameter: textOrNull,
+      unit: textOrNull,
+      value: resolvedSchema,
+      outcome,
+      margin: margin.nullable(),
+      present: z.exactOptional(z.boolean()),
+    }),
+    z.strictObject({ kind: z.enum(['all', 'any', 'eitherOf']), outcome, members: z.array(condition).max(60) }),
+    z.strictObject({ kind: z.literal('not'), outcome, member: condition }),
+    z.strictObject({ kind: z.literal('rule'), rule: text, outcome, member: condition }),
+  ]),
+);
+
+const ruleTrace: z.ZodType<RuleTrace> = z.strictObject({
+  rule: text,
+  effect,
+  authority,
+  lifts: lifts.nullable(),
+  outcome,
+  facts: z.array(factIdSchema),
+  parameters: z.array(text),
+  margins: z.array(margin),
+  condition,
+});
+
+const reason = z.strictObject({
+  rule: text,
+  effect,
+  authority,
+  lifts: lifts.nullable(),
+  outcome,
+  margin: z.number().nullable(),
+  marginUnit: textOrNull,
+  title: text,
+  text,
+  lift: textOrNull,
+  margins: z.array(margin),
+  marginText: textOrNull,
+});
+
+const forecast = z.strictObject({
+  attribution: text,
+  invented: z.boolean(),
+  fetchedAt: instant,
+  ageHours: z.number(),
+  reachesTo: instant.nullable(),
+  unused: z.enum(['too-old', 'too-far']).nullable(),
+  note: textOrNull,
+  latitude: z.number(),
+  longitude: z.number(),
+  distanceKm: z.number(),
+});
+
+const dose = z.union([
+  z.strictObject({
+    activeGPerHa: z.number(),
+    productLPerHa: z.number(),
+    activeInProductGPerHa: z.number(),
+    labelMaxGPerHa: z.number(),
+    basis: z.enum(['usual', 'severe']),
+    cutToLabel: z.boolean(),
+  }),
+  z.strictObject({ needs: z.array(factIdSchema) }),
+]);
+
+/** A whole answer as a verdict event keeps it. */
+export const decisionSchema: z.ZodType<Decision> = z.strictObject({
+  verdict: z.enum(['spray-today', 'wait', 'do-not-spray']),
+  slowest: z.enum(['hours', 'days', 'season']).nullable(),
+  missing: z.array(factIdSchema),
+  trace: z.array(ruleTrace).max(500),
+  headline: text,
+  why: text,
+  reasons: z.array(reason).max(500),
+  advice: z.array(reason).max(500),
+  dose,
+  doseText: text,
+  cautions: z.array(z.strictObject({ id: text, authority, text })),
+  pack: z.strictObject({ id: text, version: text, hash: text, title: text }),
+  forecast: forecast.nullable(),
+  facts: resolvedFactsSchema,
+  at: instant,
+  validUntil: instant.nullable(),
+});
