@@ -98,7 +98,61 @@ export const pageWords = {
     sending: 'Sending…',
     opening: 'Opening the field…',
   },
-  refusal: { heading: 'That did not go through', expected: 'Expected', came: 'Came', putAway: 'Put away' },
+  refusal: {
+    heading: 'That did not go through',
+    safe: 'What you told is kept. Nothing was approved by this: do not spray on an answer that did not come.',
+    expected: 'Expected',
+    came: 'Came',
+    putAway: 'Put away',
+  },
+  comfort: {
+    heading: 'Screen, sound and speech',
+    look: 'How the page looks',
+    looks: { device: 'As the device', day: 'Day', night: 'Night', sun: 'Strong sun' },
+    voice: 'Sound and speech',
+    buzz: {
+      label: 'Buzz with an answer',
+      help: 'One long for spray today, two short for wait, three long for do not spray.',
+      cannot: 'This device cannot buzz.',
+    },
+    readsAloud: {
+      label: 'Read questions and answers aloud',
+      help: 'Some browsers send the text to a voice service of their maker.',
+      cannot: 'This browser cannot read aloud.',
+    },
+    listens: {
+      label: 'Let me speak instead of typing',
+      help: 'Some browsers send what you say to a service of their maker to turn it into text. It needs a connection there.',
+      cannot:
+        'This browser cannot listen here. Browsers permit it on https pages only; the microphone of the keyboard may work.',
+    },
+    sendsHeard: {
+      label: 'Send what was heard at once',
+      help: 'Otherwise it waits in the box for you to look over and send.',
+      cannot: '',
+    },
+    kept: 'Kept on this device only.',
+    readAloud: 'Read aloud',
+    hush: 'Stop reading',
+    speak: 'Speak',
+    stopListening: 'Stop listening',
+    listening: 'Listening…',
+    heard: 'Heard. Look it over, then press Send.',
+    problems: {
+      refused:
+        'The browser did not give the microphone. Nothing was sent. Permit it in the settings of the browser, or type.',
+      'no-microphone': 'No microphone was found. Nothing was sent. Plug one in, or type.',
+      'no-service':
+        'The browser could not reach the service that turns speech into text. Nothing was sent. Type, or press a button.',
+      'heard-nothing': 'Nothing was heard. Nothing was sent. Try again nearer to the microphone, or type.',
+      failed: 'Listening failed. Nothing was sent. Try again, or type.',
+    },
+  },
+  broken: {
+    heading: 'The page could not draw this',
+    safe: 'What you told is kept. An answer that you cannot read whole is no answer: do not spray on it.',
+    next: 'Load the page anew. If it happens again, ask whoever looks after the server.',
+  },
   menu: { heading: 'This conversation', again: 'Start again on this field', another: 'Another field' },
   foot: [
     'Loamward is not a label, not a permit and not a qualified adviser.',

@@ -23,7 +23,7 @@ export function securityHeaders(host: string | undefined): Readonly<Record<strin
     'x-content-type-options': 'nosniff',
     'referrer-policy': 'no-referrer',
     'permissions-policy':
-      'camera=(), display-capture=(), geolocation=(self), microphone=(), payment=(), serial=(), usb=()',
+      'camera=(), display-capture=(), geolocation=(self), microphone=(self), payment=(), serial=(), usb=()',
     'cross-origin-opener-policy': 'same-origin',
     'cross-origin-resource-policy': 'same-origin',
     'x-frame-options': 'DENY',

@@ -1,20 +1,38 @@
 import { describe, expect, test } from 'vitest';
-import { textOf } from '../repo/files.ts';
+import { projectFiles, textOf } from '../repo/files.ts';
+import { edgePairs, wordPairs } from './tone-pairs.ts';
 
 const css = textOf('web/styles/tones.css');
-const light = css.split('@media (prefers-color-scheme: dark)')[0] ?? '';
-const declared = (part: string) => [...part.matchAll(/--([\w-]+): ([^;]+);/g)].map((match) => [match[1]!, match[2]!]);
-const schemes = {
-  light: new Map(declared(light) as [string, string][]),
-  dark: new Map(declared(css) as [string, string][]),
-};
 
-/** A tone's hexadecimal colour, references followed. */
-function toneOf(tones: ReadonlyMap<string, string>, name: string): string {
-  const value = tones.get(name) ?? '';
-  const reference = /^var\(--([\w-]+)\)$/.exec(value)?.[1];
-  return reference ? toneOf(tones, reference) : value;
+/** Declarations of the first block after this text. */
+function blockAfter(start: string): Map<string, string> {
+  const at = css.indexOf(start);
+  if (at < 0) throw new RangeError(`tones.css has no ${start}`);
+  const block = css.slice(css.indexOf('{', at + start.length - 1) + 1).split('}')[0]!;
+  return new Map([...block.matchAll(/--([\w-]+): ([^;]+);/g)].map((match) => [match[1]!, match[2]!]));
 }
+
+const day = blockAfter(':root {');
+const night = blockAfter(':root[data-look="night"]');
+const sun = blockAfter(':root[data-look="sun"]');
+const rootUnder = (media: string) => {
+  const within = css.slice(css.indexOf(media));
+  return new Map(
+    [
+      ...within
+        .slice(within.indexOf(':root'))
+        .split('}')[0]!
+        .matchAll(/--([\w-]+): ([^;]+);/g),
+    ].map((match) => [match[1]!, match[2]!]),
+  );
+};
+const looks = {
+  day,
+  night: new Map([...day, ...night]),
+  sun: new Map([...day, ...sun]),
+  print: new Map([...day, ...rootUnder('@media print')]),
+};
+const least = { day: 4.5, night: 4.5, sun: 7, print: 7 } as const;
 
 /** Contrast ratio of two colours, 1 to 21: WCAG 2.2, definitions of "contrast ratio" and "relative luminance". */
 function contrast(a: string, b: string): number {
@@ -30,33 +48,35 @@ function luminance(hex: string): number {
   return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
 }
 
-const words = [
-  ['text', 'ground'],
-  ['text', 'sheet'],
-  ['soft', 'ground'],
-  ['soft', 'sheet'],
-  ['on-strong', 'strong'],
-  ['on-earth', 'earth'],
-  ['ink', 'kingfisher'],
-] as const;
+describe.each(['day', 'night', 'sun', 'print'] as const)('tones by %s', (look) => {
+  const tone = (name: string) => looks[look].get(name) ?? '';
 
-const edges = [
-  ['edge', 'ground'],
-  ['edge', 'sheet'],
-  ['pattern', 'sheet'],
-  ['text', 'ground'],
-] as const;
+  test.each(wordPairs)(
+    `%s on %s is at least ${least[look]} to 1 (WCAG 2.2, 1.4.3; 1.4.6 in strong sun)`,
+    (over, under) => {
+      expect(contrast(tone(over), tone(under))).toBeGreaterThanOrEqual(least[look]);
+    },
+  );
 
-describe.each(['light', 'dark'] as const)('tones in %s', (scheme) => {
-  const tones = schemes[scheme];
-
-  test.each(words)('%s on %s is at least 4.5 to 1 (WCAG 2.2, 1.4.3)', (over, under) => {
-    expect(contrast(toneOf(tones, over), toneOf(tones, under))).toBeGreaterThanOrEqual(4.5);
+  test.each(edgePairs)('%s beside %s is at least 3 to 1 (WCAG 2.2, 1.4.11)', (over, under) => {
+    expect(contrast(tone(over), tone(under))).toBeGreaterThanOrEqual(3);
   });
+});
 
-  test.each(edges)('%s beside %s is at least 3 to 1 (WCAG 2.2, 1.4.11)', (over, under) => {
-    expect(contrast(toneOf(tones, over), toneOf(tones, under))).toBeGreaterThanOrEqual(3);
-  });
+test('a look that is not chosen is the same as the look of its name', () => {
+  expect(rootUnder('@media (prefers-color-scheme: dark)')).toEqual(night);
+  expect(rootUnder('@media (prefers-contrast: more)')).toEqual(sun);
+});
+
+test('colours stand in tones.css alone, and every tone of words is in the list of pairs', () => {
+  const sheets = projectFiles(/^web\/styles\/.*\.css$/).filter((path) => path !== 'web/styles/tones.css');
+  expect(sheets.filter((path) => /#[0-9a-f]{3,8}\b(?=[^{}]*;)|\brgba?\(|\bhsla?\(/i.test(textOf(path)))).toEqual([]);
+  const carries = new Set<string>([...wordPairs, ...edgePairs].map(([over]) => over));
+  const used = sheets.flatMap((path) =>
+    [...textOf(path).matchAll(/(?<![\w-])color: var\(--([\w-]+)\)/g)].map((match) => match[1]!),
+  );
+  expect(used.length).toBeGreaterThan(5);
+  expect(used.filter((name) => !carries.has(name))).toEqual([]);
 });
 
 test('the contrast of black on white is 21 to 1 and of a colour on itself 1 to 1, as WCAG 2.2 defines it', () => {

@@ -1,5 +1,6 @@
 import type { Chat } from '../chat/chat.ts';
 import type { ChatMeans } from '../chat/means.ts';
+import { SettingsPanel } from '../comfort/settings-panel.tsx';
 import { useStore } from '../use-store.ts';
 import { pageWords } from '../words.ts';
 import { Conversation } from './conversation.tsx';
@@ -36,6 +37,7 @@ export function App({ chat, means }: { readonly chat: Chat; readonly means: Chat
           />
         )}
       </main>
+      <SettingsPanel />
       <Foot />
     </div>
   );

@@ -3,6 +3,7 @@ import type { ConversationView } from '../../src/core/dialogue/view-types.ts';
 import type { Chat } from '../chat/chat.ts';
 import type { ChatMeans } from '../chat/means.ts';
 import type { PageState } from '../chat/page-state.ts';
+import { useBuzz } from '../comfort/use-buzz.ts';
 import { Outlook } from '../figures/outlook.tsx';
 import { pageWords } from '../words.ts';
 import { FreeText } from './free-text.tsx';
@@ -32,6 +33,7 @@ export function Conversation({ chat, state, view, means }: ConversationProps) {
   const top = useRef<HTMLDivElement>(null);
   const shown = verdict === null && !isWithdrawn ? null : `${last?.id} ${isWithdrawn}`;
   useHeadingFocus(top, shown, question && `${question.id} ${question.ask}`, state);
+  useBuzz(isWithdrawn ? null : (verdict?.verdict ?? null), shown, state.hasActed);
   const lookAgain = () => chat.request('look-again');
   const isSending = (asked: string) =>
     chat.state.get().outbox.some((message) => message.type === 'answer' && message.question === asked);
@@ -40,7 +42,9 @@ export function Conversation({ chat, state, view, means }: ConversationProps) {
       <Log view={view} onUndo={chat.undo} />
       {state.link !== 'ready' && <Unsent outbox={state.outbox} question={question} />}
       {isWithdrawn && <Withdrawn onLookAgain={lookAgain} />}
-      {verdict && !isWithdrawn && <VerdictCard verdict={verdict} isOld={isOver} onRequest={chat.request} />}
+      {verdict && !isWithdrawn && (
+        <VerdictCard verdict={verdict} isOld={isOver} isNew={state.hasActed} onRequest={chat.request} />
+      )}
       {view.outlook && !isWithdrawn && !isOver && <Outlook outlook={view.outlook} />}
       {isIdle && !isWithdrawn && (
         <button type="button" class="button is-main" onClick={lookAgain}>
@@ -53,6 +57,7 @@ export function Conversation({ chat, state, view, means }: ConversationProps) {
           question={question}
           isSending={isSending(question.id)}
           canHurry={shown === null}
+          isNew={state.hasActed && shown === null}
           onAnswer={(answer) => {
             if (!isSending(question.id)) chat.answer(question.id, answer);
           }}

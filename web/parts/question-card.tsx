@@ -1,5 +1,6 @@
 import type { QuestionView } from '../../src/core/dialogue/view-types.ts';
 import type { Chat, FormAnswer } from '../chat/chat.ts';
+import { ReadAloud } from '../speech/read-aloud.tsx';
 import { pageWords } from '../words.ts';
 import { ChoiceButtons } from './choice-buttons.tsx';
 import { Fold } from './fold.tsx';
@@ -18,11 +19,13 @@ interface QuestionCardProps extends FormProps {
   readonly isSending: boolean;
   /** True where no answer stands that could be asked for early. */
   readonly canHurry: boolean;
+  /** True where it came of something that the person did: only then it is read aloud by itself. */
+  readonly isNew: boolean;
   readonly onRequest: Chat['request'];
 }
 
 /** The open question: what, why, how to find out, and the ways to answer. */
-export function QuestionCard({ question, isSending, canHurry, onAnswer, onRequest }: QuestionCardProps) {
+export function QuestionCard({ question, isSending, canHurry, isNew, onAnswer, onRequest }: QuestionCardProps) {
   const words = pageWords.question;
   return (
     <section class="question" aria-labelledby="question-heading" aria-busy={isSending}>
@@ -30,6 +33,7 @@ export function QuestionCard({ question, isSending, canHurry, onAnswer, onReques
         {question.ask}
       </h2>
       {question.why && <p class="question-why">{question.why}</p>}
+      <ReadAloud sentences={[question.ask, ...question.choices.map(({ label }) => label)]} startsByItself={isNew} />
       {question.how && (
         <Fold title={words.how}>
           <p>{question.how}</p>

@@ -1,7 +1,7 @@
 import type { ErrorReport } from '../../src/core/errors/coded-error.ts';
 import { pageWords } from '../words.ts';
 
-/** Why the server refused something: what was expected, what came, what to do next. */
+/** Why the server refused something: what was expected, what came, what is safe, what to do next. */
 export function Refusal({ error, onPutAway }: { readonly error: ErrorReport; readonly onPutAway: () => void }) {
   const words = pageWords.refusal;
   return (
@@ -11,6 +11,7 @@ export function Refusal({ error, onPutAway }: { readonly error: ErrorReport; rea
       <p>
         {words.expected}: {error.expected}. {words.came}: {error.came}.
       </p>
+      <p>{words.safe}</p>
       <p>
         <b>{error.next}</b> <code>{error.code}</code>
       </p>

@@ -15,9 +15,11 @@ interface StatusLineProps {
 /** What goes on just now, in words: the connection, what is kept unsent, what is fetched or weighed. Always there, often empty. */
 export function StatusLine({ state, isOpening, means }: StatusLineProps) {
   const passing = useLasting(passingText(state, isOpening), saidAfterMs, means);
-  const text = standingText(state) ?? passing;
+  const standing = standingText(state);
+  const text = standing ?? passing;
+  const name = standing === null ? 'status is-said is-passing' : 'status is-said';
   return (
-    <div class={text === '' ? 'status' : 'status is-said'} role="status">
+    <div class={text === '' ? 'status' : name} role="status">
       {text}
       {state.link === 'other-version' && (
         <button type="button" class="button" onClick={() => location.reload()}>

@@ -1,6 +1,7 @@
 import type { VerdictView } from '../../src/core/dialogue/view-types.ts';
 import type { Chat } from '../chat/chat.ts';
-import { pageWords } from '../words.ts';
+import { ReadAloud } from '../speech/read-aloud.tsx';
+import { coreWords, pageWords } from '../words.ts';
 import { Basis } from './basis.tsx';
 import { Cautions } from './cautions.tsx';
 import { Dose } from './dose.tsx';
@@ -13,11 +14,13 @@ interface VerdictCardProps {
   readonly verdict: VerdictView;
   /** True once it has grown too old to stand. */
   readonly isOld: boolean;
+  /** True where it came of something that the person did: only then it is read aloud by itself. */
+  readonly isNew: boolean;
   readonly onRequest: Chat['request'];
 }
 
 /** The whole answer: sentence, mark, why, reasons, jobs, dose, cautions, what it rests on, every rule. */
-export function VerdictCard({ verdict, isOld, onRequest }: VerdictCardProps) {
+export function VerdictCard({ verdict, isOld, isNew, onRequest }: VerdictCardProps) {
   const words = pageWords.verdict;
   const hasMet = verdict.reasons.some(({ outcome }) => outcome === 'met');
   const isSpray = verdict.verdict === 'spray-today';
@@ -32,6 +35,10 @@ export function VerdictCard({ verdict, isOld, onRequest }: VerdictCardProps) {
       <p class="verdict-why">{verdict.why}</p>
       {verdict.change && <p>{verdict.change}</p>}
       {verdict.validUntilText && <p class="quiet">{verdict.validUntilText}</p>}
+      <ReadAloud
+        sentences={[verdict.headline, verdict.why, verdict.validUntilText ?? '', coreWords.verdict.safety]}
+        startsByItself={isNew}
+      />
       {isOld && (
         <p>
           <b>{words.old}</b>
