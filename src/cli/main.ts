@@ -6,11 +6,12 @@ import { build } from './commands/build.ts';
 import { decide } from './commands/decide.ts';
 import { rulesCheck } from './commands/rules-check.ts';
 import { serve } from './commands/serve.ts';
+import { understandCommand } from './commands/understand.ts';
 import type { Io } from './io.ts';
 import { versionOf } from './version.ts';
 
 /** Every subcommand, in the order of `--help`. */
-export const commands: readonly Command[] = [serve, ask, decide, rulesCheck, build];
+export const commands: readonly Command[] = [serve, ask, decide, understandCommand, rulesCheck, build];
 
 /** Exit status for bad input. */
 const badInput = 2;

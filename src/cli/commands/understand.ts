@@ -1,0 +1,66 @@
+import { type UnderstandingReport, understandingReport } from '../../core/dialogue/understand/report.ts';
+import { codedError } from '../../core/errors/coded-error.ts';
+import { nearestName } from '../../core/errors/nearest.ts';
+import { type FactId, factIds } from '../../core/facts/registry/index.ts';
+import { type Command, type Parsed, textOption } from '../command.ts';
+import { firstPack, loadNamedPack } from '../packs.ts';
+
+/** `loamward understand`: what the chat would take from a text. */
+export const understandCommand: Command = {
+  name: 'understand',
+  summary: 'Says what the chat would take from a text, and what it would ask again.',
+  options: {
+    text: { type: 'string', value: 'TEXT', help: 'what a person typed or spoke' },
+    asked: { type: 'string', value: 'FACT', help: 'the fact that the open question asks for' },
+    previous: { type: 'string', value: 'FACT', help: 'the fact spoken of before, which a correction means' },
+    pack: { type: 'string', value: 'PACK', help: `treatment pack, by id or path; ${firstPack} where none is named` },
+    json: { type: 'boolean', help: 'print one JSON object' },
+  },
+  examples: [
+    'npx loamward understand --text "9.2 at 30 cm, not cracked, drains aren\'t running"',
+    'npx loamward understand --text "eight and a half" --asked soil.temperature30cmC --json',
+  ],
+  run: async (parsed, io) => {
+    const text = textOption(parsed, 'text');
+    if (text === undefined || text.trim() === '') {
+      throw codedError('OPTION_VALUE', { expected: '--text TEXT', came: 'no text' });
+    }
+    const { pack } = await loadNamedPack(io, textOption(parsed, 'pack') ?? firstPack);
+    const asked = factOption(parsed, 'asked');
+    const previous = factOption(parsed, 'previous');
+    const question = asked === null ? null : (pack.questions.find(({ facts }) => facts.includes(asked)) ?? null);
+    if (asked !== null && question === null) {
+      const askable = pack.questions.flatMap(({ facts }) => facts);
+      throw codedError('OPTION_VALUE', { expected: `a fact that is asked: ${askable.join(', ')}`, came: asked });
+    }
+    const report = understandingReport(text, { asked: question, pack, recent: previous === null ? [] : [previous] });
+    io.write(parsed.options['json'] ? `${JSON.stringify(report)}\n` : asText(report));
+    return 0;
+  },
+};
+
+function factOption(parsed: Parsed, name: string): FactId | null {
+  const came = textOption(parsed, name);
+  if (came === undefined) return null;
+  const id = factIds.find((one) => one === came);
+  if (id !== undefined) return id;
+  const nearest = nearestName(came, factIds);
+  throw codedError('FACT_UNKNOWN_ID', { expected: 'a fact id', came, ...(nearest ? { nearest } : {}) });
+}
+
+function asText(report: UnderstandingReport): string {
+  const list = (values: object): string[] =>
+    Object.entries(values).map(([id, value]) => `  ${id} = ${JSON.stringify(value)}`);
+  const part = (title: string, lines: readonly string[]): string[] => (lines.length === 0 ? [] : [title, ...lines]);
+  const quoted = (texts: readonly string[]) => texts.map((text) => `  ${text}`);
+  const lines = [
+    ...part('Taken:', list(report.facts)),
+    ...part('Asked again first:', list(report.offered)),
+    ...part('Supposed only:', list(report.supposed)),
+    ...part('Seen hours ago:', list(report.hoursAgo)),
+    ...part('Wanted:', quoted(report.intents)),
+    ...part('Cannot be taken:', quoted(report.refused)),
+    ...part('Not understood:', quoted(report.notUnderstood)),
+  ];
+  return `${(lines.length === 0 ? ['Nothing was taken from that.'] : lines).join('\n')}\n`;
+}
