@@ -9,6 +9,8 @@ import type { Pack } from '../core/rules/pack-types.ts';
 import { hollinBankFarm } from '../demo/hollin-bank-farm.ts';
 import { attachChat } from './chat/chat-server.ts';
 import { createHub } from './chat/hub.ts';
+import { serveHandOver } from './hand-over/routes.ts';
+import { createShownStore, type ShownStore } from './hand-over/shown-store.ts';
 import { faultName, type Log, silentLog } from './log.ts';
 import { sendError, sendNotFound, servePages } from './pages.ts';
 import { securityHeaders } from './security-headers.ts';
@@ -28,6 +30,8 @@ export interface AppMeans {
   readonly newId: () => string;
   /** Version of the program, told to pages that go on without a connection. */
   readonly coreVersion?: string;
+  /** Where answers shown under a link are kept; the server's memory where none is given. */
+  readonly shown?: ShownStore;
   /** Folder of the built page. */
   readonly webRoot: string;
   /** Fields offered at the start; the invented farm where none are given. */
@@ -42,7 +46,13 @@ export interface AppMeans {
 /** Makes the server without listening. Close it by `app.close()`: chat clients are told (1001) and gone within 2 s. */
 export async function buildApp(means: AppMeans): Promise<FastifyInstance> {
   const { clock, packs, store, settings, newId, forecastService } = means;
-  const { fields = hollinBankFarm, coreVersion = '', timers = systemTimers, log = silentLog } = means;
+  const {
+    fields = hollinBankFarm,
+    coreVersion = '',
+    shown = createShownStore(),
+    timers = systemTimers,
+    log = silentLog,
+  } = means;
   const pack = packs[0];
   const files = await readWebFiles(means.webRoot);
   const app = fastify({
@@ -97,6 +107,7 @@ export async function buildApp(means: AppMeans): Promise<FastifyInstance> {
     sendError(reply, 'UPGRADE_NEEDED', { expected: 'a web socket upgrade', came: 'a plain request' }),
   );
   serveSync(app, { hub, store, packs, fields, forecastService, settings, log, now: clock.now, coreVersion });
+  serveHandOver(app, { hub, store, shown, files, settings, log, now: clock.now });
   servePages(app, files);
   return app;
 }

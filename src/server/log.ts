@@ -13,6 +13,8 @@ export interface LogLine {
     | 'message'
     | 'message-refused'
     | 'handed-over'
+    | 'shown'
+    | 'taken-back'
     | 'fault';
   readonly code?: ErrorCode;
   /** Kind of message, from the closed list of the protocol. */

@@ -52,6 +52,11 @@ export const serverSettingTable = {
     range: [1, 2400],
     meaning: 'Hours without use after which a conversation is dropped.',
   },
+  LOAMWARD_SHOWN_DAYS: {
+    standard: '30',
+    range: [1, 365],
+    meaning: 'Days for which an answer is shown under the link that was made for it, unless it is taken back before.',
+  },
 } as const satisfies Record<string, Setting>;
 
 /** Name of a setting. */

@@ -18,6 +18,8 @@ export interface ServerSettings {
   readonly keptConversations: number;
   readonly keptEvents: number;
   readonly keptHours: number;
+  /** Days for which an answer is shown under its link. */
+  readonly shownDays: number;
 }
 
 /** Environment variables, or anything of their form. */
@@ -43,6 +45,7 @@ export function serverSettingsFrom(env: Environment): ServerSettings {
     keptConversations: whole('LOAMWARD_KEPT_CONVERSATIONS'),
     keptEvents: whole('LOAMWARD_KEPT_EVENTS'),
     keptHours: whole('LOAMWARD_KEPT_HOURS'),
+    shownDays: whole('LOAMWARD_SHOWN_DAYS'),
   };
 }
 

@@ -1,59 +1,12 @@
-import { randomBytes, randomUUID } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
-import { createConversation } from '../../src/adapters/conversation/create-conversation.ts';
-import { dialogueOver } from '../../src/adapters/conversation/dialogue-over.ts';
 import { createMemoryStore } from '../../src/adapters/store/memory-store.ts';
 import type { ConversationEvent } from '../../src/core/dialogue/events.ts';
 import { eventSchemas } from '../../src/core/protocol/events/event-schema.ts';
-import type { EventMessage } from '../../src/core/protocol/messages.ts';
 import { hollinBankFarm } from '../../src/demo/hollin-bank-farm.ts';
 import { shipped } from '../cases/shipped-pack.ts';
-import { goodChoices, goodNumbers } from '../demo/support.ts';
 import { greet } from './support/chat-client.ts';
-import { startTestServer, type TestServer } from './support/test-server.ts';
+import { callServer as call, newToken, startReal, talkAlone } from './support/talk-alone.ts';
 
-const dialogue = dialogueOver([shipped.pack]);
-const startReal = (more: Parameters<typeof startTestServer>[0] = {}) =>
-  startTestServer({ packs: [shipped.pack], dialogue, ...more });
-
-/** A conversation that a page runs by itself to its verdict on the invented field. */
-async function talkAlone({ time }: TestServer, field = 'mill-piece') {
-  const conversation = createConversation({
-    dialogue,
-    clock: time.clock,
-    newId: randomUUID,
-    fields: hollinBankFarm,
-    pack: shipped.pack,
-    forecastService: { forecastFor: () => Promise.reject(new TypeError('no signal')) },
-  });
-  let count = 0;
-  const stamp = () => ({ id: randomUUID(), at: time.clock.now(), device: 'phone', count: ++count });
-  const send = async (message: EventMessage) => {
-    expect(await conversation.receive(message)).toBeNull();
-    await conversation.settled();
-    time.advance(5000);
-  };
-  await send({ type: 'start', ...stamp(), field });
-  for (let question = conversation.view()?.question; question && count < 20; question = conversation.view()?.question) {
-    const numbers = Object.fromEntries(question.boxes.map(({ fact }) => [fact, goodNumbers[fact] ?? 0]));
-    const choices = [...(goodChoices[question.id] ?? [])];
-    await send({ type: 'answer', ...stamp(), question: question.id, choices, numbers, doesNotKnow: false });
-  }
-  return conversation;
-}
-
-const newToken = () => randomBytes(32).toString('hex');
-
-async function call(server: TestServer, path: string, token: string | null, events?: unknown) {
-  const response = await fetch(`${server.url}${path}`, {
-    ...(events === undefined ? {} : { method: 'POST', body: JSON.stringify(events) }),
-    headers: {
-      ...(token === null ? {} : { authorization: `Bearer ${token}` }),
-      ...(events === undefined ? {} : { 'content-type': 'application/json' }),
-    },
-  });
-  return { status: response.status, body: await response.json() };
-}
 const ids = (events: readonly ConversationEvent[]) => events.map(({ id }) => id).sort();
 
 describe('handing over what was said without a connection', () => {

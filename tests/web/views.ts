@@ -31,6 +31,8 @@ export const plainVerdict: VerdictView = {
   at: '2026-11-12T10:00:00Z',
   validUntil: '2026-11-12T11:00:00Z',
   validUntilText: null,
+  givenText: 'Given at 10:00.',
+  goodUntilText: null,
   canCheckRest: false,
   change: null,
   rules: [],

@@ -99,6 +99,10 @@ export interface VerdictView {
   readonly validUntil: string | null;
   /** Until when it stands; null for what is no spray today. */
   readonly validUntilText: string | null;
+  /** When it was given, with the day: for whoever reads it later. */
+  readonly givenText: string;
+  /** Until when a spray-today stands, with the day, and that it is withdrawn after; null for what is no spray today. */
+  readonly goodUntilText: string | null;
   /** True where questions are left that were not asked because the answer is already sure. */
   readonly canCheckRest: boolean;
   /** How it differs from the verdict before, in a sentence; null for the first. */

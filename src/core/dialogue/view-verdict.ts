@@ -1,5 +1,11 @@
 import { describeChange } from '../words/change.ts';
-import { describeForecast, describePack, describeValidUntil } from '../words/forecast.ts';
+import {
+  describeForecast,
+  describeGiven,
+  describeGoodUntil,
+  describePack,
+  describeValidUntil,
+} from '../words/forecast.ts';
 import type { VerdictGivenEvent } from './events.ts';
 import { jobsFor } from './find-out.ts';
 import type { State } from './state.ts';
@@ -32,6 +38,8 @@ export function verdictView(
     at: decision.at,
     validUntil: decision.validUntil,
     validUntilText: decision.verdict === 'spray-today' ? describeValidUntil(decision.validUntil, moment, words) : null,
+    givenText: describeGiven(decision.at, pack.zone, words),
+    goodUntilText: decision.verdict === 'spray-today' ? describeGoodUntil(decision.validUntil, pack.zone, words) : null,
     canCheckRest: standing?.canCheckRest ?? false,
     change: before ? describeChange(before, decision, words) : null,
     rules: standing ? ruleViews(decision, pack, words) : [],

@@ -82,6 +82,8 @@ const verdictView = z.strictObject({
   at: text,
   validUntil: textOrNull,
   validUntilText: textOrNull,
+  givenText: text,
+  goodUntilText: textOrNull,
   canCheckRest: z.boolean(),
   change: textOrNull,
   rules: z.array(ruleView),

@@ -39,6 +39,16 @@ export function describeValidUntil(validUntil: string | null, { now, zone }: Rea
   return words.forecast.validUntil(showTime(secondsOf(validUntil), zone, now, words));
 }
 
+/** When an answer was given, with the day, in the field's zone. `at` is an ISO instant UTC. */
+export function describeGiven(at: string, zone: string, words: Catalogue): string {
+  return words.handOver.given(showTime(secondsOf(at), zone, null, words));
+}
+
+/** Until when an answer stands, with the day, and that it is withdrawn after; null where nothing ages. */
+export function describeGoodUntil(validUntil: string | null, zone: string, words: Catalogue): string | null {
+  return validUntil === null ? null : words.handOver.goodUntil(showTime(secondsOf(validUntil), zone, null, words));
+}
+
 /** Which rules judged: title, version and the first letters of the content hash. */
 export function describePack({ title, version, hash }: PackStamp, words: Catalogue): string {
   return words.forecast.pack(title, version, hash.slice(0, 12));

@@ -116,6 +116,16 @@ export const protocolErrors = {
     next: 'Wait a minute, then try again; nothing is lost.',
     httpStatus: 429,
   },
+  HAND_OVER_NOTHING: {
+    says: 'No answer stands that could be handed over.',
+    next: 'Answer the open question or look again, then hand over what comes.',
+    httpStatus: 409,
+  },
+  SHOWN_GONE: {
+    says: 'Nothing is shown under this address: it has ended, was taken back, or never was.',
+    next: 'Do not spray on an answer that cannot be read; ask for a new one.',
+    httpStatus: 404,
+  },
   VERDICT_NOT_REPEATED: {
     says: 'An answer that was handed over does not follow from the facts recorded with it.',
     next: 'Do not spray on it. Look again; the device keeps what was said.',

@@ -1,6 +1,7 @@
 import { dialogueWords } from './dialogue.ts';
 import { doseWords } from './dose.ts';
 import { forecastWords } from './forecast.ts';
+import { handOverWords } from './hand-over.ts';
 import { marginWords } from './margins.ts';
 import { outlookWords } from './outlook.ts';
 import { phraseWords } from './phrases.ts';
@@ -18,4 +19,5 @@ export const english = {
   outlook: outlookWords,
   dose: doseWords,
   dialogue: dialogueWords,
+  handOver: handOverWords,
 };

@@ -1,0 +1,98 @@
+import type { ConversationView } from '../dialogue/view-types.ts';
+import type { VerdictWord } from '../verdict/types.ts';
+import type { Catalogue } from './catalogue.ts';
+import { liftBeside } from './jobs.ts';
+import { capital } from './units.ts';
+
+/** One part of a hand-over: a heading and its sentences. */
+export interface HandOverPart {
+  readonly id: 'reasons' | 'jobs' | 'advice' | 'dose' | 'answers' | 'cautions' | 'basis';
+  readonly heading: string;
+  readonly lines: readonly string[];
+}
+
+/** An answer as it is printed, sent or shown to somebody else: all words made, plain data, nothing secret. */
+export interface HandOver {
+  /** ISO 639-1 code. */
+  readonly language: string;
+  readonly title: string;
+  /** The label of what is invented; null on a real field. */
+  readonly invented: string | null;
+  readonly verdict: VerdictWord;
+  readonly headline: string;
+  readonly why: string;
+  /** When it was given, by the clock at the field. */
+  readonly given: string;
+  /** Until when a spray-today stands and that it is withdrawn after; null for other verdicts. */
+  readonly goodUntil: string | null;
+  readonly safety: string;
+  readonly copy: string;
+  readonly parts: readonly HandOverPart[];
+  /** The conversation's moment at which it was handed over, and that after which a spray-today is withdrawn: ISO instants UTC. */
+  readonly madeAt: string;
+  readonly validUntil: string | null;
+}
+
+/** The verdict that stands, for somebody else; null where none stands. */
+export function handOverOf(view: ConversationView, words: Catalogue): HandOver | null {
+  const { verdict, field } = view;
+  if (verdict === null) return null;
+  const said = words.handOver;
+  return {
+    language: words.language,
+    title: said.title(field?.name ?? said.ownField),
+    invented: field?.invented ? said.invented : null,
+    verdict: verdict.verdict,
+    headline: verdict.headline,
+    why: verdict.why,
+    given: verdict.givenText,
+    goodUntil: verdict.goodUntilText,
+    safety: words.verdict.safety,
+    copy: said.copy,
+    parts: partsOf(view, verdict, words),
+    madeAt: view.now,
+    validUntil: verdict.verdict === 'spray-today' ? verdict.validUntil : null,
+  };
+}
+
+function partsOf(
+  { said }: ConversationView,
+  verdict: NonNullable<ConversationView['verdict']>,
+  words: Catalogue,
+): HandOverPart[] {
+  const { headings, reason, notKnown, answer, caution } = words.handOver;
+  const { authorities } = words.verdict;
+  const reasonLine = (one: (typeof verdict.reasons)[number], lift: string | null) =>
+    reason(
+      one.outcome === 'unknown' ? notKnown(one.title) : one.title,
+      sentences(one.text, one.marginText, lift),
+      authorities[one.authority],
+    );
+  const lines: Readonly<Record<HandOverPart['id'], readonly string[]>> = {
+    reasons: verdict.reasons.map((one) => reasonLine(one, liftBeside(one, verdict.reasons))),
+    jobs: verdict.jobs,
+    advice: verdict.advice.map((one) => reasonLine(one, null)),
+    dose: verdict.verdict === 'do-not-spray' ? [] : [verdict.doseText],
+    answers: said.map(({ label, value, from }) => answer(capital(label), value, from)),
+    cautions: verdict.cautions.map(({ text, authority }) => caution(text, authorities[authority])),
+    basis: [verdict.forecastText, verdict.packText],
+  };
+  return (Object.keys(lines) as HandOverPart['id'][])
+    .filter((id) => lines[id].length > 0)
+    .map((id) => ({ id, heading: headings[id], lines: lines[id] }));
+}
+
+function sentences(...parts: readonly (string | null)[]): string {
+  return parts
+    .filter((part) => part !== null && part !== '')
+    .map((part) => (/[.!?]$/.test(part ?? '') ? part : `${part}.`))
+    .join(' ');
+}
+
+/** A hand-over as plain text for sending, one line a sentence; headings stand alone, points begin with a dash. */
+export function handOverText(handOver: HandOver): string {
+  const { title, invented, headline, why, given, goodUntil, safety, copy, parts } = handOver;
+  const head = [title, invented, '', headline, why, given, goodUntil, safety];
+  const body = parts.flatMap(({ heading, lines }) => ['', heading, ...lines.map((line) => `- ${line}`)]);
+  return `${[...head, ...body, '', copy].filter((line) => line !== null).join('\n')}\n`;
+}

@@ -1,0 +1,71 @@
+import type { Catalogue } from '../../core/words/catalogue.ts';
+import type { HandOver } from '../../core/words/hand-over.ts';
+
+/** What the page of a shown answer is made of. */
+export interface ShownPage {
+  readonly handOver: HandOver;
+  /** Last day on which it is shown, in words. */
+  readonly untilText: string;
+  /** True once a spray-today among it has grown too old. */
+  readonly isWithdrawn: boolean;
+  /** Seconds after which it will have; null where it never does. The page loads itself anew then. */
+  readonly secondsLeft: number | null;
+}
+
+/** The page of a shown answer: no script, nothing loaded but the style sheet, everything escaped. */
+export function shownPage(page: ShownPage, styles: readonly string[], words: Catalogue): string {
+  const { handOver, untilText, isWithdrawn, secondsLeft } = page;
+  const { shown } = words.handOver;
+  const verdict = isWithdrawn
+    ? `<section class="withdrawn"><h2>${escapeHtml(shown.withdrawn)}</h2><p><s>${escapeHtml(handOver.headline)}</s></p></section>`
+    : `<h2 class="sheet-verdict">${escapeHtml(handOver.headline)}</h2>`;
+  const parts = handOver.parts.map(
+    ({ heading, lines }) =>
+      `<h3>${escapeHtml(heading)}</h3><ul>${lines.map((line) => `<li>${escapeHtml(line)}</li>`).join('')}</ul>`,
+  );
+  const refresh = secondsLeft === null ? '' : `<meta http-equiv="refresh" content="${Math.ceil(secondsLeft) + 1}">`;
+  return document(
+    handOver.language,
+    handOver.title,
+    styles,
+    `<h1>${escapeHtml(handOver.title)}</h1>${handOver.invented === null ? '' : `<p><b class="invented">${escapeHtml(handOver.invented)}</b></p>`}
+${verdict}${paragraphs([handOver.why, handOver.given, handOver.goodUntil, handOver.safety])}
+${parts.join('\n')}
+<footer>${paragraphs([handOver.copy, untilText])}<p><a class="button" href="/">${escapeHtml(shown.ask)}</a></p></footer>`,
+    refresh,
+  );
+}
+
+/** The page where nothing is shown: what happened, what is safe, what to do next. */
+export function gonePage(styles: readonly string[], words: Catalogue, code: string): string {
+  const { shown } = words.handOver;
+  return document(
+    words.language,
+    shown.goneHeading,
+    styles,
+    `<h1>${escapeHtml(shown.goneHeading)}</h1>${paragraphs([shown.gone, shown.goneSafe, shown.goneNext])}<p><code>${code}</code></p><p><a class="button" href="/">${escapeHtml(shown.ask)}</a></p>`,
+    '',
+  );
+}
+
+function document(language: string, title: string, styles: readonly string[], body: string, more: string): string {
+  const links = styles.map((href) => `<link rel="stylesheet" href="${escapeHtml(href)}">`).join('');
+  return `<!doctype html>
+<html lang="${escapeHtml(language)}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="robots" content="noindex, nofollow"><meta name="referrer" content="no-referrer">${more}
+<title>${escapeHtml(title)}</title>${links}</head>
+<body><main class="page sheet">${body}</main></body></html>
+`;
+}
+
+function paragraphs(lines: readonly (string | null)[]): string {
+  return lines
+    .filter((line) => line !== null)
+    .map((line) => `<p>${escapeHtml(line)}</p>`)
+    .join('');
+}
+
+/** Text as HTML, fit for an element and for an attribute in double quotes. */
+export function escapeHtml(text: string): string {
+  return text.replace(/[&<>"']/g, (letter) => `&#${letter.charCodeAt(0)};`);
+}
