@@ -28,7 +28,8 @@ export interface Chat {
   readonly stop: () => void;
 }
 
-const tokenKey = 'loamward.token';
+/** Where the device keeps the token of its conversation. */
+export const tokenKey = 'loamward.token';
 
 /** How long the page says that the connection is back, ms. */
 const cameBackForMs = 6000;

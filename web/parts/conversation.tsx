@@ -1,6 +1,6 @@
 import { useRef } from 'preact/hooks';
 import type { ConversationView } from '../../src/core/dialogue/view-types.ts';
-import type { Chat } from '../chat/chat.ts';
+import { type Chat, tokenKey } from '../chat/chat.ts';
 import type { ChatMeans } from '../chat/means.ts';
 import type { PageState } from '../chat/page-state.ts';
 import { useBuzz } from '../comfort/use-buzz.ts';
@@ -43,7 +43,13 @@ export function Conversation({ chat, state, view, means }: ConversationProps) {
       {state.link !== 'ready' && <Unsent outbox={state.outbox} question={question} />}
       {isWithdrawn && <Withdrawn onLookAgain={lookAgain} />}
       {verdict && !isWithdrawn && (
-        <VerdictCard verdict={verdict} isOld={isOver} isNew={state.hasActed} onRequest={chat.request} />
+        <VerdictCard
+          verdict={verdict}
+          isOld={isOver}
+          isNew={state.hasActed}
+          onRequest={chat.request}
+          handOver={{ view, token: means.memory.read(tokenKey), isOnline: state.link === 'ready' }}
+        />
       )}
       {view.outlook && !isWithdrawn && !isOver && <Outlook outlook={view.outlook} />}
       {isIdle && !isWithdrawn && (

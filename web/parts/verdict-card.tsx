@@ -1,10 +1,12 @@
 import type { VerdictView } from '../../src/core/dialogue/view-types.ts';
 import type { Chat } from '../chat/chat.ts';
+import type { PanelProps } from '../hand-over/panel.tsx';
 import { ReadAloud } from '../speech/read-aloud.tsx';
 import { coreWords, pageWords } from '../words.ts';
 import { Basis } from './basis.tsx';
 import { Cautions } from './cautions.tsx';
 import { Dose } from './dose.tsx';
+import { HandOver } from './hand-over.tsx';
 import { JobList } from './job-list.tsx';
 import { ReasonList } from './reason-list.tsx';
 import { Trace } from './trace.tsx';
@@ -17,10 +19,11 @@ interface VerdictCardProps {
   /** True where it came of something that the person did: only then it is read aloud by itself. */
   readonly isNew: boolean;
   readonly onRequest: Chat['request'];
+  readonly handOver: PanelProps;
 }
 
 /** The whole answer: sentence, mark, why, reasons, jobs, dose, cautions, what it rests on, every rule. */
-export function VerdictCard({ verdict, isOld, isNew, onRequest }: VerdictCardProps) {
+export function VerdictCard({ verdict, isOld, isNew, onRequest, handOver }: VerdictCardProps) {
   const words = pageWords.verdict;
   const hasMet = verdict.reasons.some(({ outcome }) => outcome === 'met');
   const isSpray = verdict.verdict === 'spray-today';
@@ -61,6 +64,7 @@ export function VerdictCard({ verdict, isOld, isNew, onRequest }: VerdictCardPro
       )}
       <Cautions cautions={verdict.cautions} isOpen={isSpray} />
       <Basis verdict={verdict} />
+      {!isOld && <HandOver {...handOver} />}
       <Trace rules={verdict.rules} />
       {!isOld && (
         <button type="button" class="button is-quiet" onClick={() => onRequest('look-again')}>
