@@ -4,7 +4,7 @@ import { dirname, join } from 'node:path';
 import { codedError } from '../core/errors/coded-error.ts';
 
 /** What the built page is made from. */
-const sources = ['web', 'src/core', 'vite.config.ts', 'package-lock.json'];
+const sources = ['web', 'src/core', 'src/adapters/conversation', 'src/demo', 'vite.config.ts', 'package-lock.json'];
 
 /** Builds the page into dist/web where it is missing or older than its sources. Resolves to true where it was built. */
 export async function buildPage(root: string, always = false): Promise<boolean> {

@@ -1,3 +1,4 @@
+import { setImmediate } from 'node:timers/promises';
 import fastify, { type FastifyInstance } from 'fastify';
 import { type Clock, systemTimers, type Timers } from '../adapters/clock.ts';
 import { createConversation } from '../adapters/conversation/create-conversation.ts';
@@ -87,7 +88,10 @@ export async function buildApp(means: AppMeans): Promise<FastifyInstance> {
     now: clock.now,
     newId,
     run: (keep, restored) =>
-      createConversation({ dialogue, clock, newId, forecastService, fields, pack, keep }, restored),
+      createConversation(
+        { dialogue, clock, newId, nextTurn: setImmediate, forecastService, fields, pack, keep },
+        restored,
+      ),
   });
   const chat = attachChat(app.server, {
     settings,

@@ -74,18 +74,24 @@ describe('the shape of the project', () => {
       'src/demo': ['src/core', 'src/demo'],
       'src/server': ['src/core', 'src/adapters', 'src/demo', 'src/server'],
       'src/cli': ['src/core', 'src/adapters', 'src/demo', 'src/server', 'src/cli'],
-      web: ['src/core', 'web'],
+      web: ['src/core', 'src/adapters/conversation', 'src/demo', 'web'],
     };
     const areaOf = (path: string) => (path.startsWith('web/') ? 'web' : path.split('/').slice(0, 2).join('/'));
+    const lies = (path: string, area: string) => path.startsWith(`${area}/`);
     const wrong = projectFiles(/^(src|web)\/.*\.tsx?$/).flatMap((path) => {
       const areas = allowed[areaOf(path)];
       if (!areas) return [];
       return importsOf(path)
         .filter((name) => name.startsWith('.'))
-        .filter((name) => !areas.includes(areaOf(normalize(join(dirname(path), name)))))
+        .filter((name) => !areas.some((area) => lies(normalize(join(dirname(path), name)), area)))
         .map((name) => `${path} imports ${name}`);
     });
     expect(wrong).toEqual([]);
+  });
+
+  test('what a page runs without a connection carries no Node module', () => {
+    const carried = projectFiles(/^(src\/adapters\/conversation|src\/demo|web)\/.*\.tsx?$/);
+    expect(carried.filter((path) => importsOf(path).some((name) => name.startsWith('node:')))).toEqual([]);
   });
 
   test('zod comes as a namespace, so that the page does not carry every locale', () => {

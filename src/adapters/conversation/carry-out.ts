@@ -1,4 +1,3 @@
-import { setImmediate } from 'node:timers/promises';
 import type { ConversationEvent, Effect, EventStamp } from '../../core/dialogue/events.ts';
 import { isLoamwardError, reportOf } from '../../core/errors/coded-error.ts';
 import { epochSeconds } from '../../core/units/brands.ts';
@@ -22,7 +21,7 @@ export async function carryOut<C extends ConversationState>(
   effect: CarriedEffect,
   context: EffectContext<C>,
 ): Promise<ConversationEvent> {
-  await setImmediate();
+  await (context.means.nextTurn ?? timerTurn)();
   try {
     return await (effect.kind === 'evaluate' ? evaluate(effect.tag, context) : fetchForecast(effect, context));
   } catch (thrown) {
@@ -33,6 +32,11 @@ export async function carryOut<C extends ConversationState>(
       ? { kind: 'evaluation-failed', ...context.stamp(), tag: effect.tag, error }
       : { kind: 'forecast-failed', ...context.stamp(), error };
   }
+}
+
+/** A turn of the event loop, in Node and in a page. */
+function timerTurn(): Promise<void> {
+  return new Promise((resolve) => void setTimeout(resolve));
 }
 
 async function evaluate<C extends ConversationState>(

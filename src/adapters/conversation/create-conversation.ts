@@ -16,7 +16,7 @@ import type {
   RunningConversation,
 } from './types.ts';
 
-/** Device name in the stamps of events that the runner itself makes. */
+/** Device name in the stamps of events that the runner itself makes, where none is given. */
 export const runnerDevice = 'runner';
 
 /** What the runner adds comes after all that it came of, also where a device's clock is ahead or the same to the second. */
@@ -30,10 +30,10 @@ export function createConversation<C extends ConversationState>(
   means: ConversationMeans<C>,
   restored: readonly ConversationEvent[] = [],
 ): RunningConversation {
-  const { dialogue, clock, fields, pack } = means;
+  const { dialogue, clock, fields, pack, device = runnerDevice } = means;
   const opened = dialogue.open(restored, clock.now());
   let state = opened.conversation;
-  let count = restored.reduce((most, each) => (each.device === runnerDevice ? Math.max(most, each.count) : most), 0);
+  let count = restored.reduce((most, each) => (each.device === device ? Math.max(most, each.count) : most), 0);
   const listeners = new Set<ConversationListener>();
   const running = new Set<Promise<void>>();
   let turn: Promise<unknown> = Promise.resolve();
@@ -41,7 +41,7 @@ export function createConversation<C extends ConversationState>(
   const stamp = (): EventStamp => {
     count += 1;
     const at = Math.max(clock.now(), (state.events.at(-1)?.at ?? 0) + tick);
-    return { id: means.newId(), at: epochSeconds(at), device: runnerDevice, count };
+    return { id: means.newId(), at: epochSeconds(at), device, count };
   };
   const started = (): StartedEvent | undefined => state.events.findLast((event) => event.kind === 'started');
   let shown: { readonly state: C; readonly view: ConversationView } | null = null;

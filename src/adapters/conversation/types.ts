@@ -53,6 +53,10 @@ export interface ConversationMeans<C extends ConversationState> {
   readonly dialogue: Dialogue<C>;
   readonly clock: Clock;
   readonly newId: () => string;
+  /** Device name in the stamps of events that the runner itself makes; `runner` where it is absent. */
+  readonly device?: string;
+  /** Lets what waits have its turn before an effect is carried out; a timer where it is absent. */
+  readonly nextTurn?: () => Promise<void>;
   readonly forecastService: ForecastSource;
   readonly fields: readonly OfferedField[];
   /** Pack that a new conversation is begun under. */

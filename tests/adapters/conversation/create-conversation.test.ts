@@ -1,3 +1,4 @@
+import { setImmediate } from 'node:timers/promises';
 import { describe, expect, test } from 'vitest';
 import { createConversation } from '../../../src/adapters/conversation/create-conversation.ts';
 import type { ConversationMeans } from '../../../src/adapters/conversation/types.ts';
@@ -19,6 +20,7 @@ function means(more: Partial<ConversationMeans<PlainState>> = {}): ConversationM
     dialogue: plainDialogue(),
     clock: { now: () => at },
     newId: () => `made-${++ids}`,
+    nextTurn: setImmediate,
     fields: hollinBankFarm,
     pack: emptyPack,
     forecastService: { forecastFor: async () => ({ forecast }) },
@@ -113,11 +115,27 @@ describe('a running conversation', () => {
       ),
     );
     const done = Promise.all(all).then(() => true);
-    while (!(await Promise.race([done, new Promise((resolve) => setImmediate(resolve, false))]))) waiting.shift()?.();
+    while (!(await Promise.race([done, new Promise((resolve) => globalThis.setImmediate(resolve, false))])))
+      waiting.shift()?.();
     const said = conversation.events().flatMap((event) => (event.kind === 'said' ? [event.text] : []));
     expect(said).toEqual(['a', 'b', 'c']);
     waiting.shift()?.();
     await conversation.settled();
+  });
+
+  test('names its own events after the device that it is given, and goes on counting from kept ones', async () => {
+    const { nextTurn: _ours, ...others } = means({ device: 'phone-7' });
+    const first = createConversation(others);
+    await first.receive({ type: 'start', ...stamp(), field: 'mill-piece' });
+    await first.settled();
+    const again = createConversation(others, first.events());
+    await again.receive({ type: 'start', ...stamp(), field: 'top-brow' });
+    await again.settled();
+    const own = again.events().filter(({ kind }) => kind === 'forecast-attached');
+    expect(own.map(({ device, count }) => [device, count])).toEqual([
+      ['phone-7', 1],
+      ['phone-7', 2],
+    ]);
   });
 
   test('an evaluation that fails or breaks comes back as a coded event', async () => {
