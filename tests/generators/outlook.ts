@@ -32,7 +32,9 @@ export function windowWith(more: Partial<Window> = {}): Window {
     ifLifted: [],
     unknown: [],
     endedBy: [block('too-windy')],
-    sureness: null,
+    firstSureness: null,
+    surest: null,
+    daylight: null,
     ...more,
   };
 }

@@ -1,5 +1,6 @@
+import { sunPlaceOf } from '../facts/derive/place.ts';
 import { localDate } from '../facts/local-day.ts';
-import { resolveFacts } from '../facts/resolve.ts';
+import { contextOf, resolveFacts } from '../facts/resolve.ts';
 import { soilWaterDays } from '../facts/soil-water-days.ts';
 import { compileRules } from '../rules/compile.ts';
 import { evaluateReference } from '../rules/reference.ts';
@@ -36,7 +37,12 @@ export function outlookOf(input: OutlookInput): Outlook {
     zone,
     hours,
     untold,
-    windows: windowsOf(hours, at, numberParameter(parameters, 'shortestWindowHours')),
+    windows: windowsOf(hours, {
+      now: at,
+      shortestHours: numberParameter(parameters, 'shortestWindowHours'),
+      likelyLeast: numberParameter(parameters, 'windowLikelyLeast'),
+      place: sunPlaceOf(contextOf(now)),
+    }),
     reachesTo: reachOf(hours),
     ...soilTemperatureAhead(now, compiled),
     soilWater: soilWaterDays(now),

@@ -39,6 +39,26 @@ export function showSpan(from: EpochSeconds, until: EpochSeconds, zone: string, 
   return time.acrossDays(days[0], showClock(first, words), days[1], showClock(last, words));
 }
 
+/** The same, without the day where it is that of `start`: "10:00 to 14:00". */
+export function showSpanFrom(
+  start: EpochSeconds,
+  from: EpochSeconds,
+  until: EpochSeconds,
+  zone: string,
+  words: Catalogue,
+): string {
+  const span = showSpan(from, until, zone, words);
+  const day = showWeekday(DateTime.fromSeconds(from, { zone }), words);
+  const isSameDay = DateTime.fromSeconds(start, { zone }).hasSame(DateTime.fromSeconds(from, { zone }), 'day');
+  return isSameDay ? span.replace(`${day}, `, '') : span;
+}
+
+/** Clock times alone, for a span within a day that is named already: "07:15 to 16:20". */
+export function showClocks(from: EpochSeconds, until: EpochSeconds, zone: string, words: Catalogue): string {
+  const [first, last] = [from, until].map((at) => showClock(DateTime.fromSeconds(at, { zone }), words));
+  return `${first} ${words.outlook.figures.to} ${last}`;
+}
+
 function showClock(local: DateTime, words: Catalogue): string {
   const clock = local.toFormat('HH:mm');
   return local.minus({ hours: 1 }).toFormat('HH:mm') === clock ? words.outlook.time.secondTime(clock) : clock;

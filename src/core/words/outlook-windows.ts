@@ -1,7 +1,7 @@
 import type { HourBlock, Window } from '../outlook/types.ts';
 import type { Catalogue } from './catalogue.ts';
 import { describeSureness } from './outlook-chance.ts';
-import { showSpan } from './outlook-times.ts';
+import { showClocks, showSpan } from './outlook-times.ts';
 import type { DefinitionOf } from './phrases.ts';
 import { joinWords, lowerFirst } from './units.ts';
 
@@ -57,13 +57,27 @@ export function describeWindow(stretch: Window, wording: OutlookWording, before?
   const { words, zone } = wording;
   const said = words.outlook.window;
   const span = showSpan(stretch.from, stretch.until, zone, words);
-  const hours = words.outlook.hours(stretch.hours);
+  const hours = describeHours(stretch, wording);
   const conditions = describeConditions(stretch, wording);
   const isSame = before !== undefined && conditions === describeConditions(before, wording);
   const onCondition = isSame ? said.clearIfSame(span, hours) : said.clearIf(span, hours, conditions);
   const when = conditions === '' ? said.clear(span, hours) : onCondition;
-  const sure = stretch.sureness === null ? '' : describeSureness(stretch.sureness, words);
+  const sure = stretch.surest === null ? '' : describeSureness(stretch, zone, words);
   return [when, sure, describeEnd(stretch, wording)].filter((part) => part !== '').join(' ');
+}
+
+/** How long a window is and which of it the sun is up: "20 h, of which 07:15 to 16:20 in daylight". */
+export function describeHours({ from, until, hours, daylight }: Window, { words, zone }: OutlookWording): string {
+  const { light, hours: inHours } = words.outlook;
+  const length = inHours(hours);
+  if (daylight === null) return length;
+  const [first] = daylight;
+  if (first === undefined) return light.none(length);
+  if (first.from === from && first.until === until) return light.all(length);
+  const clocks = showClocks(first.from, first.until, zone, words);
+  if (daylight.length === 1) return light.one(length, clocks);
+  const seconds = daylight.reduce((sum, one) => sum + one.until - one.from, 0);
+  return light.several(length, inHours(Math.floor(seconds / 3600)), clocks);
 }
 
 function describeEnd({ endedBy }: Window, wording: OutlookWording): string {

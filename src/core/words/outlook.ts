@@ -4,7 +4,7 @@ import type { VerdictWord } from '../verdict/types.ts';
 import { describeSureness } from './outlook-chance.ts';
 import { describeFallThrough } from './outlook-soil.ts';
 import { showDayAndTime, showSpan } from './outlook-times.ts';
-import { describeConditions, namesOf, type OutlookWording } from './outlook-windows.ts';
+import { describeConditions, describeHours, namesOf, type OutlookWording } from './outlook-windows.ts';
 
 /** What lies further ahead than two days no longer spoils a spraying of today. */
 const soonSeconds = 48 * 3600;
@@ -31,7 +31,7 @@ export function describeOutlook(outlook: Outlook, verdict: VerdictWord, wording:
   const more = outlook.windows.length - 1;
   return [
     firstWindow(first, wording),
-    describeSureness(first.sureness, words),
+    describeSureness(first, zone, words),
     ...(more > 0 ? [said.moreWindows(more)] : []),
     ...soil,
     said.ends(reach),
@@ -43,7 +43,7 @@ function firstWindow(stretch: Window, wording: OutlookWording): string {
   const { words, zone } = wording;
   const said = words.outlook;
   const span = showSpan(stretch.from, stretch.until, zone, words);
-  const hours = said.hours(stretch.hours);
+  const hours = describeHours(stretch, wording);
   const conditions = describeConditions(stretch, wording, namedInParagraph);
   return conditions === '' ? said.mayComeRight(span, hours) : said.mayComeRightIf(span, hours, conditions);
 }

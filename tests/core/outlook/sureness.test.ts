@@ -55,13 +55,14 @@ test('members with a gap do not count, and with gaps in all of them the band doe
   expect(at(outlookWith([gap]).hours, 30)).toEqual(at(outlookWith(null).hours, 30));
 });
 
-test('a window is as sure as its least sure hour', () => {
-  const gusty = (_: EpochSeconds, hour: number) => (hour === 10 ? 16.5 : 8);
+test('a window with one unsure hour names the likely stretch beside it, hours on either side', () => {
+  const gusty = (_: EpochSeconds, hour: number) => (hour === 10 ? 17.5 : 8);
   const { hours, windows } = outlookOf(input({ weather: { columns: { windSpeed10mKmh: gusty } } }));
   const tenth = hoursAfter(morning, 10);
+  expect(at(hours, 10).sureness).toBeLessThan(0.66);
   const around = windows.find(({ from, until }) => from <= tenth && tenth < until)!;
-  expect(around.sureness).toBe(at(hours, 10).sureness);
-  expect(around.hours).toBeGreaterThan(1);
+  expect(around.surest!.from > tenth || around.surest!.until <= tenth).toBe(true);
+  expect(around.surest!.sureness).toBeGreaterThan(0.66);
 });
 
 test('the soil line begins on the day asked about, widens, and goes past the forecast on the usual air', () => {

@@ -6,7 +6,7 @@ import { catalogueOf } from '../../../src/core/words/catalogue.ts';
 import { describeOutlook } from '../../../src/core/words/outlook.ts';
 import { describeSureness, showShare } from '../../../src/core/words/outlook-chance.ts';
 import { showSpan } from '../../../src/core/words/outlook-times.ts';
-import { describeWindow } from '../../../src/core/words/outlook-windows.ts';
+import { describeHours, describeWindow } from '../../../src/core/words/outlook-windows.ts';
 import { block, hoursOn, outlookWith, windowWith } from '../../generators/outlook.ts';
 
 const words = catalogueOf('en');
@@ -22,19 +22,25 @@ const wording = {
   definitionOf: factDefinition,
   titleOf: (rule: string) => titles[rule] ?? rule,
 };
+/** The whole of an invented window, so sure in its least sure hour. */
+function sure(sureness: number) {
+  const { from, until } = windowWith();
+  return { firstSureness: sureness, surest: { from, until, sureness } };
+}
+
 const cracked = windowWith({
   state: 'clear-if',
   ifLifted: [block('soil-cracked', 'days')],
   lookAgain: ['soil.feel', 'crop.trueLeaves'],
   unknown: ['wind.towardsSensitive'],
-  sureness: 0.72,
+  ...sure(0.72),
 });
 
 describe('the paragraph', () => {
   test('of a wait says when, for how long, how sure, where the forecast ends, and that the day itself decides', () => {
-    const outlook = outlookWith({ windows: [windowWith({ sureness: 0.93 }), windowWith(), windowWith()] });
+    const outlook = outlookWith({ windows: [windowWith(sure(0.93)), windowWith(), windowWith()] });
     expect(describeOutlook(outlook, 'wait', wording)).toMatchInlineSnapshot(
-      `"It may come right on Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way then. The weather for it is very likely to hold throughout (about 9 in 10). 2 more such stretches follow. The forecast ends on Monday 16 November, 10:00; what comes after is not known. Ask again on the day itself: no forecast can give the answer beforehand."`,
+      `"It may come right on Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way then. Hour by hour its weather is very likely to hold (about 9 in 10). 2 more such stretches follow. The forecast ends on Monday 16 November, 10:00; what comes after is not known. Ask again on the day itself: no forecast can give the answer beforehand."`,
     );
   });
 
@@ -47,7 +53,7 @@ describe('the paragraph', () => {
       chanceOfWarmingBack: 0.34,
     };
     expect(describeOutlook(outlookWith({ windows: [cracked], fallThrough }), 'wait', wording)).toMatchInlineSnapshot(
-      `"It may come right on Friday 13 November, 09:00 to 14:00 (5 h), but only if what is in the way now has gone (cracks in the soil); a fresh look finds the feel of the soil and the crop still fit; you find the way the wind blows fit. The weather for it is likely to hold throughout (about 7 in 10). The soil at 30 cm is likely to fall below 10 C for good between 13 and 18 November (about 8 in 10). Once below, it may warm back above for a while (about 3 in 10). The forecast ends on Monday 16 November, 10:00; what comes after is not known. Ask again on the day itself: no forecast can give the answer beforehand."`,
+      `"It may come right on Friday 13 November, 09:00 to 14:00 (5 h), but only if what is in the way now has gone (cracks in the soil); a fresh look finds the feel of the soil and the crop still fit; you find the way the wind blows fit. Hour by hour its weather is likely to hold (about 7 in 10). The soil at 30 cm is likely to fall below 10 C for good between 13 and 18 November (about 8 in 10). Once below, it may warm back above for a while (about 3 in 10). The forecast ends on Monday 16 November, 10:00; what comes after is not known. Ask again on the day itself: no forecast can give the answer beforehand."`,
     );
   });
 
@@ -106,17 +112,17 @@ describe('a window', () => {
     const said = [
       windowWith(),
       cracked,
-      windowWith({ endedBy: 'forecast-ends', sureness: 0.4 }),
-      windowWith({ endedBy: 'look-again', sureness: 0.1 }),
+      windowWith({ endedBy: 'forecast-ends', ...sure(0.4) }),
+      windowWith({ endedBy: 'look-again', ...sure(0.1) }),
     ].map((one) => describeWindow(one, wording));
     said.push(describeWindow(cracked, wording, cracked));
     expect(said).toMatchInlineSnapshot(`
       [
         "Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way. Ended by: too windy.",
-        "Friday 13 November, 09:00 to 14:00 (5 h): only if what is in the way now has gone (cracks in the soil); a fresh look finds the feel of the soil and the crop still fit; you find the way the wind blows fit. The weather for it is likely to hold throughout (about 7 in 10). Ended by: too windy.",
-        "Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way. The weather for it is about as likely to hold throughout as not (about 4 in 10). There the forecast ends; it may last longer.",
-        "Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way. The weather for it is unlikely to hold throughout (about 1 in 10). After that, what you saw is too old: look again.",
-        "Friday 13 November, 09:00 to 14:00 (5 h): on the same conditions. The weather for it is likely to hold throughout (about 7 in 10). Ended by: too windy.",
+        "Friday 13 November, 09:00 to 14:00 (5 h): only if what is in the way now has gone (cracks in the soil); a fresh look finds the feel of the soil and the crop still fit; you find the way the wind blows fit. Hour by hour its weather is likely to hold (about 7 in 10). Ended by: too windy.",
+        "Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way. Hour by hour its weather is about as likely to hold as not (about 4 in 10). There the forecast ends; it may last longer.",
+        "Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way. Hour by hour its weather is unlikely to hold (about 1 in 10). After that, what you saw is too old: look again.",
+        "Friday 13 November, 09:00 to 14:00 (5 h): on the same conditions. Hour by hour its weather is likely to hold (about 7 in 10). Ended by: too windy.",
       ]
     `);
   });
@@ -158,13 +164,56 @@ describe('a chance', () => {
   });
 
   test.each([
-    [0.97, 'very likely to hold throughout (more than 9 in 10)'],
-    [0.9, 'very likely to hold throughout (about 9 in 10)'],
-    [0.66, 'likely to hold throughout (about 6 in 10)'],
-    [0.5, 'about as likely to hold throughout as not (about 5 in 10)'],
-    [0.05, 'unlikely to hold throughout (less than 1 in 10)'],
-    [null, 'cannot be told'],
+    [0.97, 'very likely to hold (more than 9 in 10)'],
+    [0.9, 'very likely to hold (about 9 in 10)'],
+    [0.66, 'likely to hold (about 6 in 10)'],
+    [0.5, 'about as likely to hold as not (about 5 in 10)'],
+    [0.05, 'unlikely to hold (less than 1 in 10)'],
   ])('%s has its word', (chance, text) => {
-    expect(describeSureness(chance, words)).toContain(text);
+    expect(describeSureness(windowWith(sure(chance)), wording.zone, words)).toContain(text);
+  });
+
+  test('of a window whose hours differ is told of its surest stretch, and of its first hours where they are others', () => {
+    const stretch = (from: number, until: number, sureness: number) => ({
+      from: hoursOn(from),
+      until: hoursOn(until),
+      sureness,
+    });
+    const said = [
+      windowWith({ firstSureness: 0.8, surest: stretch(23, 26, 0.8) }),
+      windowWith({ firstSureness: 0.4, surest: stretch(25, 28, 0.8) }),
+      windowWith({ firstSureness: 0.3, surest: stretch(24, 26, 0.5) }),
+      windowWith({ until: hoursOn(60), firstSureness: 0.4, surest: stretch(45, 50, 0.93) }),
+      windowWith({
+        surest: stretch(25, 28, 0.8),
+        daylight: [{ from: hoursOn(23), until: hoursOn(30) }],
+      }),
+      windowWith(),
+    ].map((one) => describeSureness(one, wording.zone, words));
+    expect(said).toMatchInlineSnapshot(`
+      [
+        "Surest is 09:00 to 12:00: hour by hour its weather is likely to hold (about 8 in 10).",
+        "Surest is 11:00 to 14:00: hour by hour its weather is likely to hold (about 8 in 10). For its first hours: about 4 in 10.",
+        "No useful part of it is likely to hold; the best is 10:00 to 12:00, about as likely to hold as not (about 5 in 10). For its first hours: about 3 in 10.",
+        "Surest is Saturday 14 November, 07:00 to 12:00: hour by hour its weather is very likely to hold (about 9 in 10). For its first hours: about 4 in 10.",
+        "Surest in daylight is 11:00 to 14:00: hour by hour its weather is likely to hold (about 8 in 10).",
+        "How sure its weather is cannot be told from this forecast.",
+      ]
+    `);
+  });
+});
+
+describe('which hours of a window are dark', () => {
+  const lit = (...spans: [number, number][]) => ({
+    daylight: spans.map(([from, until]) => ({ from: hoursOn(from), until: hoursOn(until) })),
+  });
+  test.each([
+    [lit([23, 28]), '5 h, all in daylight'],
+    [lit([23, 26.5]), '5 h, of which 09:00 to 12:30 in daylight'],
+    [lit(), '5 h, all in the dark'],
+    [lit([23, 24], [47, 51]), '5 h, of which 5 h in daylight, first 09:00 to 10:00'],
+    [{}, '5 h'],
+  ])('%j is told', (daylight, text) => {
+    expect(describeHours(windowWith(daylight), wording)).toBe(text);
   });
 });

@@ -45,7 +45,7 @@ export function outlookView(input: OutlookViewInput): OutlookView {
       from: instantText(stretch.from),
       until: instantText(stretch.until),
     })),
-    changes: isSpray ? [] : [...new Set(outlook.changes.map((change) => describeNeed(change, wording)))],
+    changes: isSpray ? [] : [...new Set(outlook.changes.map((change) => describeNeed(change, wording, outlook)))],
     least: isSpray ? null : describeLeast(outlook.smallestSet, wording),
     hours: hoursFigure(outlook, wording),
     soil: soilFigure(outlook, parameters, wording),

@@ -37,11 +37,25 @@ export const outlookWords = {
   notSpoiled: (reach: string) =>
     `The forecast, up to ${reach}, shows nothing that would spoil it. Look at the sky before you fill the tank all the same.`,
   hours: (count: number) => `${count} h`,
+  light: {
+    all: (hours: string) => `${hours}, all in daylight`,
+    none: (hours: string) => `${hours}, all in the dark`,
+    one: (hours: string, clocks: string) => `${hours}, of which ${clocks} in daylight`,
+    several: (hours: string, lit: string, clocks: string) => `${hours}, of which ${lit} in daylight, first ${clocks}`,
+  },
   chance: {
-    veryLikely: (share: string) => `The weather for it is very likely to hold throughout (${share}).`,
-    likely: (share: string) => `The weather for it is likely to hold throughout (${share}).`,
-    even: (share: string) => `The weather for it is about as likely to hold throughout as not (${share}).`,
-    unlikely: (share: string) => `The weather for it is unlikely to hold throughout (${share}).`,
+    whole: (sure: string) => `Hour by hour its weather is ${sure}.`,
+    surest: (span: string, sure: string, isLit: boolean) =>
+      `Surest${isLit ? ' in daylight' : ''} is ${span}: hour by hour its weather is ${sure}.`,
+    best: (span: string, sure: string, isLit: boolean) =>
+      `No useful part of it${isLit ? ' in daylight' : ''} is likely to hold; the best is ${span}, ${sure}.`,
+    first: (share: string) => `For its first hours: ${share}.`,
+    hold: {
+      veryLikely: (share: string) => `very likely to hold (${share})`,
+      likely: (share: string) => `likely to hold (${share})`,
+      even: (share: string) => `about as likely to hold as not (${share})`,
+      unlikely: (share: string) => `unlikely to hold (${share})`,
+    },
     untold: 'How sure its weather is cannot be told from this forecast.',
   },
   share: {
@@ -122,6 +136,7 @@ export const outlookWords = {
     },
     forecastAt: (time: string) => `In the forecast from ${time}.`,
     notInForecast: 'Not within the forecast.',
+    notForSure: 'Not for sure within the forecast.',
     least: (labels: string) => `The least that would turn today's answer, as far as it is known: ${labels}.`,
   },
   states: {
