@@ -30,7 +30,7 @@ export function describeSureness(
   const isLikely = surest.sureness >= leastChance.likely;
   const isLit = daylight?.some((one) => one.from <= surest.from && surest.until <= one.until) === true;
   const part = isLikely ? chance.surest(span, sure, isLit) : chance.best(span, sure, isLit);
-  if (surest.from === from || firstSureness === null) return part;
+  if (surest.from === from || firstSureness === null || firstSureness >= leastChance.likely) return part;
   return `${part} ${chance.first(showShare(firstSureness, words))}`;
 }
 

@@ -20,12 +20,11 @@ export function namesOf(blocks: readonly Pick<HourBlock, 'rule'>[], { words, tit
   return joinWords([...new Set(blocks.map(({ rule }) => lowerFirst(titleOf(rule))))], words.values.and);
 }
 
-/** What a clear-if window rests on: what must have gone, looked at again, or found out; of what is to be found out `most` at most by name. */
-export function describeConditions(
-  stretch: Window,
-  wording: OutlookWording,
-  most: number = Number.POSITIVE_INFINITY,
-): string {
+/**
+ * What a clear-if window rests on: what must have gone, be looked at again, or be found out. With `most` in short: so many things to
+ * look at by name and the number of the others.
+ */
+export function describeConditions(stretch: Window, wording: OutlookWording, most: number | null = null): string {
   const { words, definitionOf } = wording;
   const { conditions } = words.outlook;
   /** What a person can look at; what nobody is asked for is named only where there is nothing else. */
@@ -36,10 +35,15 @@ export function describeConditions(
   };
   const again = namesFor(stretch.lookAgain);
   const first = namesFor(stretch.unknown).filter((name) => !again.includes(name));
+  const gone = stretch.ifLifted.length > 0 ? [conditions.gone(namesOf(stretch.ifLifted, wording))] : [];
+  if (most !== null && again.length + first.length > 0) {
+    const short = joinWords(shortened([...again, ...first], most, words), words.values.and);
+    return [...gone, again.length > 0 ? conditions.allFit(short) : conditions.findOut(short)].join('; ');
+  }
   const parts = [
-    ...(stretch.ifLifted.length > 0 ? [conditions.gone(namesOf(stretch.ifLifted, wording))] : []),
+    ...gone,
     ...(again.length > 0 ? [conditions.lookAgain(joinWords(again, words.values.and))] : []),
-    ...(first.length > 0 ? [conditions.findOut(joinWords(shortened(first, most, words), words.values.and))] : []),
+    ...(first.length > 0 ? [conditions.findOut(joinWords(first, words.values.and))] : []),
   ];
   return parts.join('; ');
 }

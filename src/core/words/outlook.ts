@@ -3,13 +3,13 @@ import type { HourBlock, Outlook, Window } from '../outlook/types.ts';
 import type { VerdictWord } from '../verdict/types.ts';
 import { describeSureness } from './outlook-chance.ts';
 import { describeFallThrough } from './outlook-soil.ts';
-import { showDayAndTime, showSpan } from './outlook-times.ts';
+import { showDayAndTime, showEnd, showSpan } from './outlook-times.ts';
 import { describeConditions, describeHours, namesOf, type OutlookWording } from './outlook-windows.ts';
 
 /** What lies further ahead than two days no longer spoils a spraying of today. */
 const soonSeconds = 48 * 3600;
 
-/** How much that is to be found out the paragraph names; the windows below it name all. */
+/** How much that is to be looked at the paragraph names; the windows below it name all. */
 const namedInParagraph = 3;
 
 /**
@@ -24,7 +24,7 @@ export function describeOutlook(outlook: Outlook, verdict: VerdictWord, wording:
   if (untold !== null)
     return [said.untold(said.untoldBecause[untold.reason] ?? words.values.reasons[untold.reason]), ...soil].join(' ');
   if (reachesTo === null) return [said.noForecast, ...soil].join(' ');
-  const reach = showDayAndTime(reachesTo, zone, words);
+  const reach = showEnd(reachesTo, zone, words);
   if (verdict === 'spray-today') return [spoilSentence(outlook, reach, wording), ...soil].join(' ');
   const first = outlook.windows[0];
   if (first === undefined) return [...noWindow(outlook, reach, wording), ...soil].join(' ');

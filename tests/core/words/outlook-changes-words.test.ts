@@ -108,7 +108,7 @@ describe('what would have to change', () => {
         "Soil temperature at 30 cm: 10.8 C; it has to fall by 0.8 C, to 10.0 C. That takes days. Not within the forecast.",
         "Soil temperature at 30 cm: 10.8 C; it has to fall by 0.8 C, to 10.0 C. That takes days. In the forecast from Tuesday 17 November, 10:00.",
         "Soil temperature at 30 cm: not known; find it out. The limit is 10.0 C. That takes days. Not within the forecast.",
-        "Soil surface: cracked has to have gone. That takes days.",
+        "Soil surface: no longer cracked. That takes days.",
         "No-spray distance known and marked: not known; it has to be yes. You can see to that.",
         "Date: not before 1 October 2027. That does not come this season.",
       ]

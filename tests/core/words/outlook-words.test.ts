@@ -40,7 +40,7 @@ describe('the paragraph', () => {
   test('of a wait says when, for how long, how sure, where the forecast ends, and that the day itself decides', () => {
     const outlook = outlookWith({ windows: [windowWith(sure(0.93)), windowWith(), windowWith()] });
     expect(describeOutlook(outlook, 'wait', wording)).toMatchInlineSnapshot(
-      `"It may come right on Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way then. Hour by hour its weather is very likely to hold (about 9 in 10). 2 more such stretches follow. The forecast ends on Monday 16 November, 10:00; what comes after is not known. Ask again on the day itself: no forecast can give the answer beforehand."`,
+      `"It may come right on Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way then. Each hour of it is very likely to hold (about 9 in 10). 2 more such stretches follow. What comes after Monday 16 November, 10:00 is not known: the forecast ends or tells too little. Ask again on the day itself."`,
     );
   });
 
@@ -53,7 +53,7 @@ describe('the paragraph', () => {
       chanceOfWarmingBack: 0.34,
     };
     expect(describeOutlook(outlookWith({ windows: [cracked], fallThrough }), 'wait', wording)).toMatchInlineSnapshot(
-      `"It may come right on Friday 13 November, 09:00 to 14:00 (5 h), but only if what is in the way now has gone (cracks in the soil); a fresh look finds the feel of the soil and the crop still fit; you find the way the wind blows fit. Hour by hour its weather is likely to hold (about 7 in 10). The soil at 30 cm is likely to fall below 10 C for good between 13 and 18 November (about 8 in 10). Once below, it may warm back above for a while (about 3 in 10). The forecast ends on Monday 16 November, 10:00; what comes after is not known. Ask again on the day itself: no forecast can give the answer beforehand."`,
+      `"It may come right on Friday 13 November, 09:00 to 14:00 (5 h), but only if what is in the way now has gone (cracks in the soil); a fresh look finds the feel of the soil, the crop and the way the wind blows fit. Each hour of it is likely to hold (about 7 in 10). The soil at 30 cm is likely to fall below 10 C for good between 13 and 18 November (about 8 in 10). Once below, it may warm back above for a while (about 3 in 10). What comes after Monday 16 November, 10:00 is not known: the forecast ends or tells too little. Ask again on the day itself."`,
     );
   });
 
@@ -74,7 +74,7 @@ describe('the paragraph', () => {
       hourBlocks: index < 50 ? [block('too-windy')] : [],
     }));
     expect(describeOutlook(outlookWith({ hours }), 'wait', wording)).toMatchInlineSnapshot(
-      `"Up to Monday 16 November, 10:00, where the forecast ends, there is no stretch long enough in which nothing stands in the way. In the way throughout: near water, no-spray distance not marked."`,
+      `"Up to Monday 16 November, 10:00, as far as the forecast tells enough, there is no stretch long enough in which nothing stands in the way. In the way throughout: near water, no-spray distance not marked."`,
     );
   });
 
@@ -119,10 +119,10 @@ describe('a window', () => {
     expect(said).toMatchInlineSnapshot(`
       [
         "Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way. Ended by: too windy.",
-        "Friday 13 November, 09:00 to 14:00 (5 h): only if what is in the way now has gone (cracks in the soil); a fresh look finds the feel of the soil and the crop still fit; you find the way the wind blows fit. Hour by hour its weather is likely to hold (about 7 in 10). Ended by: too windy.",
-        "Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way. Hour by hour its weather is about as likely to hold as not (about 4 in 10). There the forecast ends; it may last longer.",
-        "Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way. Hour by hour its weather is unlikely to hold (about 1 in 10). After that, what you saw is too old: look again.",
-        "Friday 13 November, 09:00 to 14:00 (5 h): on the same conditions. Hour by hour its weather is likely to hold (about 7 in 10). Ended by: too windy.",
+        "Friday 13 November, 09:00 to 14:00 (5 h): only if what is in the way now has gone (cracks in the soil); a fresh look finds the feel of the soil and the crop still fit; you find the way the wind blows fit. Each hour of it is likely to hold (about 7 in 10). Ended by: too windy.",
+        "Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way. Each hour of it is about as likely to hold as not (about 4 in 10). From there the forecast tells too little; it may last longer.",
+        "Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way. Each hour of it is unlikely to hold (about 1 in 10). After that, what you saw is too old: look again.",
+        "Friday 13 November, 09:00 to 14:00 (5 h): on the same conditions. Each hour of it is likely to hold (about 7 in 10). Ended by: too windy.",
       ]
     `);
   });
@@ -192,11 +192,11 @@ describe('a chance', () => {
     ].map((one) => describeSureness(one, wording.zone, words));
     expect(said).toMatchInlineSnapshot(`
       [
-        "Surest is 09:00 to 12:00: hour by hour its weather is likely to hold (about 8 in 10).",
-        "Surest is 11:00 to 14:00: hour by hour its weather is likely to hold (about 8 in 10). For its first hours: about 4 in 10.",
+        "Surest: 09:00 to 12:00, each hour likely to hold (about 8 in 10).",
+        "Surest: 11:00 to 14:00, each hour likely to hold (about 8 in 10). For its first hours: about 4 in 10.",
         "No useful part of it is likely to hold; the best is 10:00 to 12:00, about as likely to hold as not (about 5 in 10). For its first hours: about 3 in 10.",
-        "Surest is Saturday 14 November, 07:00 to 12:00: hour by hour its weather is very likely to hold (about 9 in 10). For its first hours: about 4 in 10.",
-        "Surest in daylight is 11:00 to 14:00: hour by hour its weather is likely to hold (about 8 in 10).",
+        "Surest: Saturday 14 November, 07:00 to 12:00, each hour very likely to hold (about 9 in 10). For its first hours: about 4 in 10.",
+        "Surest in daylight: 11:00 to 14:00, each hour likely to hold (about 8 in 10).",
         "How sure its weather is cannot be told from this forecast.",
       ]
     `);

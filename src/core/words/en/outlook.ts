@@ -21,7 +21,7 @@ export const outlookWords = {
   moreWindows: (count: number) =>
     count === 1 ? 'One more such stretch follows.' : `${count} more such stretches follow.`,
   noWindow: (reach: string) =>
-    `Up to ${reach}, where the forecast ends, there is no stretch long enough in which nothing stands in the way.`,
+    `Up to ${reach}, as far as the forecast tells enough, there is no stretch long enough in which nothing stands in the way.`,
   throughout: (titles: string) => `In the way throughout: ${titles}.`,
   untold: (reason: string) => `Of the coming days nothing can be told: ${reason}.`,
   untoldBecause: {
@@ -29,8 +29,8 @@ export const outlookWords = {
     'forecast-gap': 'the forecast is not of this place',
   } as Readonly<Partial<Record<UnknownReason, string>>>,
   noForecast: 'Without a forecast nothing can be told of the coming days.',
-  ends: (reach: string) => `The forecast ends on ${reach}; what comes after is not known.`,
-  askThen: 'Ask again on the day itself: no forecast can give the answer beforehand.',
+  ends: (reach: string) => `What comes after ${reach} is not known: the forecast ends or tells too little.`,
+  askThen: 'Ask again on the day itself.',
   spoiled: (titles: string, time: string) => `What could still spoil it: ${titles}, from ${time}.`,
   spoiledLater: (titles: string, time: string) =>
     `As the forecast stands, nothing spoils it before ${time}; then: ${titles}. Look at the sky before you fill the tank all the same.`,
@@ -44,9 +44,9 @@ export const outlookWords = {
     several: (hours: string, lit: string, clocks: string) => `${hours}, of which ${lit} in daylight, first ${clocks}`,
   },
   chance: {
-    whole: (sure: string) => `Hour by hour its weather is ${sure}.`,
+    whole: (sure: string) => `Each hour of it is ${sure}.`,
     surest: (span: string, sure: string, isLit: boolean) =>
-      `Surest${isLit ? ' in daylight' : ''} is ${span}: hour by hour its weather is ${sure}.`,
+      `Surest${isLit ? ' in daylight' : ''}: ${span}, each hour ${sure}.`,
     best: (span: string, sure: string, isLit: boolean) =>
       `No useful part of it${isLit ? ' in daylight' : ''} is likely to hold; the best is ${span}, ${sure}.`,
     first: (share: string) => `For its first hours: ${share}.`,
@@ -67,6 +67,7 @@ export const outlookWords = {
     gone: (titles: string) => `what is in the way now has gone (${titles})`,
     lookAgain: (names: string) => `a fresh look finds ${names} still fit`,
     findOut: (names: string) => `you find ${names} fit`,
+    allFit: (names: string) => `a fresh look finds ${names} fit`,
     more: (count: number) => `${count} more`,
   },
   /** What is looked at, in running text; the label stands in for what is not listed. */
@@ -97,7 +98,7 @@ export const outlookWords = {
     clearIf: (span: string, hours: string, conditions: string) => `${span} (${hours}): only if ${conditions}.`,
     clearIfSame: (span: string, hours: string) => `${span} (${hours}): on the same conditions.`,
     endedBy: (titles: string) => `Ended by: ${titles}.`,
-    forecastEnds: 'There the forecast ends; it may last longer.',
+    forecastEnds: 'From there the forecast tells too little; it may last longer.',
     lookAgain: 'After that, what you saw is too old: look again.',
   },
   soil: {
@@ -126,7 +127,7 @@ export const outlookWords = {
     findOut: (label: string, to: string) => `${label}: not known; find it out. The limit is ${to}.`,
     notKnown: 'not known',
     choice: (label: string, now: string, to: string) => `${label}: ${now}; it has to be ${to}.`,
-    sign: (label: string, sign: string) => `${label}: ${sign} has to have gone.`,
+    sign: (label: string, sign: string) => `${label}: no longer ${sign}.`,
     day: (label: string, to: string) => `${label}: not before ${to}.`,
     lifts: {
       hours: 'Weather can bring that within hours.',
@@ -154,7 +155,8 @@ export const outlookWords = {
         `${days} days, a row each from midnight to midnight: ${clear} with nothing in the way that can be told, ${clearIf} only if looked at again.`,
       clear: 'Nothing in the way',
       clearIf: 'Only if looked at again',
-      inTheWay: 'In the way',
+      forHours: 'In the way, for hours',
+      forDays: 'In the way, for days or longer',
       none: 'none',
     },
     soil: {
@@ -192,6 +194,7 @@ export const outlookWords = {
     table: 'As a table',
     more: 'Soil, rain and water in figures',
     windows: 'Hours to look at',
+    hourByHour: 'Hour by hour',
     changes: 'What would have to change',
     moreWindows: (count: number) => `${count} more`,
   },
