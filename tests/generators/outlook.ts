@@ -34,6 +34,7 @@ export function windowWith(more: Partial<Window> = {}): Window {
     endedBy: [block('too-windy')],
     firstSureness: null,
     surest: null,
+    soilBelow: null,
     daylight: null,
     ...more,
   };

@@ -66,6 +66,8 @@ export interface Window {
    * forecast gives none.
    */
   readonly surest: SureStretch | null;
+  /** Chance that the soil at 30 cm is below the limit, as it begins and as it ends; null where that is settled or not told. */
+  readonly soilBelow: { readonly limitC: number; readonly first: number; readonly last: number } | null;
   /** When the sun is up within it, to 5 minutes inwards; null where the place is not known. */
   readonly daylight: readonly Span[] | null;
 }

@@ -85,6 +85,7 @@ function windowOf(hours: readonly OpenHour[], plan: WindowPlan, after: HourOutlo
     endedBy: endedBy(last, after),
     firstSureness: firstSureness(hours, plan.shortestHours),
     surest: surestStretch(hours, plan, daylight),
+    soilBelow: null,
     daylight,
   };
 }

@@ -34,6 +34,13 @@ export function describeSureness(
   return `${part} ${chance.first(showShare(firstSureness, words))}`;
 }
 
+/** The chance that the soil is cold enough in a window that rests on it; empty where it does not, or nothing is told. */
+export function describeSoilBelow({ soilBelow }: Window, words: Catalogue): string {
+  if (soilBelow === null) return '';
+  const { limitC, first, last } = soilBelow;
+  return words.outlook.chance.soil(`${limitC} C`, showShare(first, words), showShare(last, words));
+}
+
 function holds(chance: number, words: Catalogue): string {
   const { hold } = words.outlook.chance;
   const share = showShare(chance, words);

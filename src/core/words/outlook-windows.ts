@@ -1,6 +1,6 @@
 import type { HourBlock, Window } from '../outlook/types.ts';
 import type { Catalogue } from './catalogue.ts';
-import { describeSureness } from './outlook-chance.ts';
+import { describeSoilBelow, describeSureness } from './outlook-chance.ts';
 import { showClocks, showSpan } from './outlook-times.ts';
 import type { DefinitionOf } from './phrases.ts';
 import { joinWords, lowerFirst } from './units.ts';
@@ -67,7 +67,9 @@ export function describeWindow(stretch: Window, wording: OutlookWording, before?
   const onCondition = isSame ? said.clearIfSame(span, hours) : said.clearIf(span, hours, conditions);
   const when = conditions === '' ? said.clear(span, hours) : onCondition;
   const sure = stretch.surest === null ? '' : describeSureness(stretch, zone, words);
-  return [when, sure, describeEnd(stretch, wording)].filter((part) => part !== '').join(' ');
+  return [when, describeSoilBelow(stretch, words), sure, describeEnd(stretch, wording)]
+    .filter((part) => part !== '')
+    .join(' ');
 }
 
 /** How long a window is and which of it the sun is up: "20 h, of which 07:15 to 16:20 in daylight". */

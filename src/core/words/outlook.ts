@@ -1,7 +1,7 @@
 import { DateTime } from 'luxon';
 import type { HourBlock, Outlook, Window } from '../outlook/types.ts';
 import type { VerdictWord } from '../verdict/types.ts';
-import { describeSureness } from './outlook-chance.ts';
+import { describeSoilBelow, describeSureness } from './outlook-chance.ts';
 import { describeFallThrough } from './outlook-soil.ts';
 import { showDayAndTime, showEnd, showSpan } from './outlook-times.ts';
 import { describeConditions, describeHours, namesOf, type OutlookWording } from './outlook-windows.ts';
@@ -31,6 +31,7 @@ export function describeOutlook(outlook: Outlook, verdict: VerdictWord, wording:
   const more = outlook.windows.length - 1;
   return [
     firstWindow(first, wording),
+    ...(first.soilBelow === null ? [] : [describeSoilBelow(first, words)]),
     describeSureness(first, zone, words),
     ...(more > 0 ? [said.moreWindows(more)] : []),
     ...soil,

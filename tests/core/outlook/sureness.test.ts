@@ -65,6 +65,18 @@ test('a window with one unsure hour names the likely stretch beside it, hours on
   expect(around.surest!.sureness).toBeGreaterThan(0.66);
 });
 
+test('a window on a day on which the soil straddles its limit carries the chance of that day, and one on cold soil none', () => {
+  const { windows, soilTemperature, fallThrough } = outlookOf(input({ facts: { 'soil.temperature30cmC': 10.2 } }));
+  const open = windows.filter(({ unknown }) => unknown.includes('soil.temperature30cmC'));
+  expect(open.length).toBeGreaterThan(0);
+  for (const { soilBelow, from } of open) {
+    const near = soilTemperature.filter((point) => Math.abs(point.at - from) <= 12 * 3600);
+    expect(near.map(({ chanceBelow }) => chanceBelow)).toContain(soilBelow!.first);
+    expect(soilBelow!.limitC).toBe(fallThrough!.limitC);
+  }
+  expect(outlookOf(input({ facts: { 'soil.temperature30cmC': 4 } })).windows[0]!.soilBelow).toBeNull();
+});
+
 test('the soil line begins on the day asked about, widens, and goes past the forecast on the usual air', () => {
   const { soilTemperature, fallThrough } = outlookOf(input({ facts: { 'soil.temperature30cmC': 11 } }));
   expect(soilTemperature[0]!.at).toBeLessThanOrEqual(hoursAfter(morning, 24));

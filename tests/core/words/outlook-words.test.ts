@@ -203,6 +203,16 @@ describe('a chance', () => {
   });
 });
 
+test('a window that rests on the soil says the chance that it is cold enough, as it begins and as it ends', () => {
+  const soilBelow = { limitC: 10, first: 0.14, last: 0.43 };
+  const said = 'Chance that the soil at 30 cm is below 10 C: about 1 in 10 as it begins, about 4 in 10 as it ends.';
+  const one = windowWith({ soilBelow });
+  expect(describeWindow(one, wording)).toContain(said);
+  expect(describeOutlook(outlookWith({ windows: [one] }), 'wait', wording)).toContain(said);
+  const steady = windowWith({ soilBelow: { ...soilBelow, last: 0.16 } });
+  expect(describeWindow(steady, wording)).toContain('below 10 C then: about 1 in 10.');
+});
+
 describe('which hours of a window are dark', () => {
   const lit = (...spans: [number, number][]) => ({
     daylight: spans.map(([from, until]) => ({ from: hoursOn(from), until: hoursOn(until) })),

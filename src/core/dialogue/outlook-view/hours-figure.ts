@@ -76,8 +76,11 @@ function spansOf(hours: readonly HourOutlook[], state: HourOutlook['state'], { w
 }
 
 function inTheWay(hours: readonly HourOutlook[], kind: 'hourBlocks' | 'dayBlocks', wording: OutlookWording): string {
-  const blocks = hours.filter(({ state }) => state === 'blocked').flatMap((one) => one[kind]);
+  const blocked = hours.filter(({ state }) => state === 'blocked');
+  const blocks = blocked.flatMap((one) => one[kind]);
   if (blocks.length > 0) return namesOf(blocks, wording);
   const { states, figures } = wording.words.outlook;
-  return hours.some(({ state }) => state === 'beyond-forecast') ? states['beyond-forecast'] : figures.hours.none;
+  return blocked.length === 0 && hours.some(({ state }) => state === 'beyond-forecast')
+    ? states['beyond-forecast']
+    : figures.hours.none;
 }

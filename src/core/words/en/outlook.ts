@@ -56,6 +56,10 @@ export const outlookWords = {
       even: (share: string) => `about as likely to hold as not (${share})`,
       unlikely: (share: string) => `unlikely to hold (${share})`,
     },
+    soil: (limit: string, first: string, last: string) =>
+      first === last
+        ? `Chance that the soil at 30 cm is below ${limit} then: ${first}.`
+        : `Chance that the soil at 30 cm is below ${limit}: ${first} as it begins, ${last} as it ends.`,
     untold: 'How sure its weather is cannot be told from this forecast.',
   },
   share: {
