@@ -20,6 +20,7 @@ export function Outlook({ outlook }: { readonly outlook: OutlookView }) {
       <Patterns />
       <h2 id="outlook-heading">{outlook.heading}</h2>
       <p class="outlook-text">{outlook.paragraph}</p>
+      {outlook.further !== '' && <p>{outlook.further}</p>}
       {(windows.length > 0 || hours) && (
         <Fold title={windows.length > 0 ? words.windows : words.hourByHour}>
           <Windows windows={windows.slice(0, shownWindows)} />

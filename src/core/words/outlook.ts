@@ -13,31 +13,36 @@ const soonSeconds = 48 * 3600;
 const namedInParagraph = 3;
 
 /**
- * The coming days in one short paragraph: when it may come right and for how long, what must be looked at again, how sure, when
- * the soil falls through its limit, where the forecast ends. For a spray-today: what could still spoil it.
+ * The coming days in one short paragraph: when it may come right and for how long, what must be looked at again, how sure that is. For
+ * a spray-today: what could still spoil it.
  */
 export function describeOutlook(outlook: Outlook, verdict: VerdictWord, wording: OutlookWording): string {
   const { words, zone } = wording;
   const said = words.outlook;
   const { untold, reachesTo } = outlook;
-  const soil = soilSentences(outlook, verdict, wording);
-  if (untold !== null)
-    return [said.untold(said.untoldBecause[untold.reason] ?? words.values.reasons[untold.reason]), ...soil].join(' ');
-  if (reachesTo === null) return [said.noForecast, ...soil].join(' ');
+  if (untold !== null) return said.untold(said.untoldBecause[untold.reason] ?? words.values.reasons[untold.reason]);
+  if (reachesTo === null) return said.noForecast;
   const reach = showEnd(reachesTo, zone, words);
-  if (verdict === 'spray-today') return [spoilSentence(outlook, reach, wording), ...soil].join(' ');
+  if (verdict === 'spray-today') return spoilSentence(outlook, reach, wording);
   const first = outlook.windows[0];
-  if (first === undefined) return [...noWindow(outlook, reach, wording), ...soil].join(' ');
-  const more = outlook.windows.length - 1;
+  if (first === undefined) return noWindow(outlook, reach, wording).join(' ');
   return [
     firstWindow(first, wording),
     ...(first.soilBelow === null ? [] : [describeSoilBelow(first, words)]),
     describeSureness(first, zone, words),
-    ...(more > 0 ? [said.moreWindows(more)] : []),
-    ...soil,
-    said.ends(reach),
     said.askThen,
   ].join(' ');
+}
+
+/** What else is worth knowing of the coming days: further windows, the soil through its limit, where the forecast ends; may be empty. */
+export function describeFurther(outlook: Outlook, verdict: VerdictWord, wording: OutlookWording): string {
+  const { words, zone } = wording;
+  const said = words.outlook;
+  const { untold, reachesTo, windows } = outlook;
+  const soil = soilSentences(outlook, verdict, wording);
+  if (untold !== null || reachesTo === null || verdict === 'spray-today' || windows.length === 0) return soil.join(' ');
+  const more = windows.length > 1 ? [said.moreWindows(windows.length - 1)] : [];
+  return [...more, ...soil, said.ends(showEnd(reachesTo, zone, words))].join(' ');
 }
 
 function firstWindow(stretch: Window, wording: OutlookWording): string {

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { factDefinition } from '../../../src/core/facts/registry/index.ts';
 import { epochSeconds } from '../../../src/core/units/brands.ts';
 import { catalogueOf } from '../../../src/core/words/catalogue.ts';
-import { describeOutlook } from '../../../src/core/words/outlook.ts';
+import { describeFurther, describeOutlook } from '../../../src/core/words/outlook.ts';
 import { describeSureness, showShare } from '../../../src/core/words/outlook-chance.ts';
 import { showSpan } from '../../../src/core/words/outlook-times.ts';
 import { describeHours, describeWindow } from '../../../src/core/words/outlook-windows.ts';
@@ -40,7 +40,7 @@ describe('the paragraph', () => {
   test('of a wait says when, for how long, how sure, where the forecast ends, and that the day itself decides', () => {
     const outlook = outlookWith({ windows: [windowWith(sure(0.93)), windowWith(), windowWith()] });
     expect(describeOutlook(outlook, 'wait', wording)).toMatchInlineSnapshot(
-      `"It may come right on Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way then. Each hour of it is very likely to hold (about 9 in 10). 2 more such stretches follow. What comes after Monday 16 November, 10:00 is not known: the forecast ends or tells too little. Ask again on the day itself."`,
+      `"It may come right on Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way then. Hour by hour the weather is very likely to hold (about 9 in 10). Ask again on the day itself."`,
     );
   });
 
@@ -52,8 +52,11 @@ describe('the paragraph', () => {
       day90: '2026-11-18',
       chanceOfWarmingBack: 0.34,
     };
-    expect(describeOutlook(outlookWith({ windows: [cracked], fallThrough }), 'wait', wording)).toMatchInlineSnapshot(
-      `"It may come right on Friday 13 November, 09:00 to 14:00 (5 h), but only if what is in the way now has gone (cracks in the soil); a fresh look finds the feel of the soil, the crop and the way the wind blows fit. Each hour of it is likely to hold (about 7 in 10). The soil at 30 cm is likely to fall below 10 C for good between 13 and 18 November (about 8 in 10). Once below, it may warm back above for a while (about 3 in 10). What comes after Monday 16 November, 10:00 is not known: the forecast ends or tells too little. Ask again on the day itself."`,
+    const outlook = outlookWith({ windows: [cracked, windowWith()], fallThrough });
+    expect(describeFurther(outlook, 'wait', wording)).toMatchInlineSnapshot(`"One more such stretch follows. The soil at 30 cm is likely to fall below 10 C for good between 13 and 18 November (about 8 in 10). Once below, it may warm back above for a while (about 3 in 10). What comes after Monday 16 November, 10:00 is not known: the forecast ends or tells too little."`);
+    expect(describeFurther(outlookWith(), 'spray-today', wording)).toBe('');
+    expect(describeOutlook(outlook, 'wait', wording)).toMatchInlineSnapshot(
+      `"It may come right on Friday 13 November, 09:00 to 14:00 (5 h), but only if what is in the way now has gone (cracks in the soil); a fresh look finds the feel of the soil, the crop and the way the wind blows fit. Hour by hour the weather is likely to hold (about 7 in 10). Ask again on the day itself."`,
     );
   });
 
@@ -119,10 +122,10 @@ describe('a window', () => {
     expect(said).toMatchInlineSnapshot(`
       [
         "Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way. Ended by: too windy.",
-        "Friday 13 November, 09:00 to 14:00 (5 h): only if what is in the way now has gone (cracks in the soil); a fresh look finds the feel of the soil and the crop still fit; you find the way the wind blows fit. Each hour of it is likely to hold (about 7 in 10). Ended by: too windy.",
-        "Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way. Each hour of it is about as likely to hold as not (about 4 in 10). From there the forecast tells too little; it may last longer.",
-        "Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way. Each hour of it is unlikely to hold (about 1 in 10). After that, what you saw is too old: look again.",
-        "Friday 13 November, 09:00 to 14:00 (5 h): on the same conditions. Each hour of it is likely to hold (about 7 in 10). Ended by: too windy.",
+        "Friday 13 November, 09:00 to 14:00 (5 h): only if what is in the way now has gone (cracks in the soil); a fresh look finds the feel of the soil and the crop still fit; you find the way the wind blows fit. Hour by hour the weather is likely to hold (about 7 in 10). Ended by: too windy.",
+        "Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way. Hour by hour the weather is about as likely to hold as not (about 4 in 10). From there the forecast tells too little; it may last longer.",
+        "Friday 13 November, 09:00 to 14:00 (5 h): nothing that can be told now stands in the way. Hour by hour the weather is unlikely to hold (about 1 in 10). After that, what you saw is too old: look again.",
+        "Friday 13 November, 09:00 to 14:00 (5 h): on the same conditions. Hour by hour the weather is likely to hold (about 7 in 10). Ended by: too windy.",
       ]
     `);
   });
@@ -192,11 +195,11 @@ describe('a chance', () => {
     ].map((one) => describeSureness(one, wording.zone, words));
     expect(said).toMatchInlineSnapshot(`
       [
-        "Surest: 09:00 to 12:00, each hour likely to hold (about 8 in 10).",
-        "Surest: 11:00 to 14:00, each hour likely to hold (about 8 in 10). For its first hours: about 4 in 10.",
-        "No useful part of it is likely to hold; the best is 10:00 to 12:00, about as likely to hold as not (about 5 in 10). For its first hours: about 3 in 10.",
-        "Surest: Saturday 14 November, 07:00 to 12:00, each hour very likely to hold (about 9 in 10). For its first hours: about 4 in 10.",
-        "Surest in daylight: 11:00 to 14:00, each hour likely to hold (about 8 in 10).",
+        "Surest: 09:00 to 12:00; hour by hour the weather is likely to hold (about 8 in 10).",
+        "Surest: 11:00 to 14:00; hour by hour the weather is likely to hold (about 8 in 10). For the first hours: about 4 in 10.",
+        "In no useful part is the weather likely to hold; the best is 10:00 to 12:00, about as likely to hold as not (about 5 in 10). For the first hours: about 3 in 10.",
+        "Surest: Saturday 14 November, 07:00 to 12:00; hour by hour the weather is very likely to hold (about 9 in 10). For the first hours: about 4 in 10.",
+        "Surest in daylight: 11:00 to 14:00; hour by hour the weather is likely to hold (about 8 in 10).",
         "How sure its weather is cannot be told from this forecast.",
       ]
     `);

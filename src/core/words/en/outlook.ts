@@ -44,12 +44,12 @@ export const outlookWords = {
     several: (hours: string, lit: string, clocks: string) => `${hours}, of which ${lit} in daylight, first ${clocks}`,
   },
   chance: {
-    whole: (sure: string) => `Each hour of it is ${sure}.`,
+    whole: (sure: string) => `Hour by hour the weather is ${sure}.`,
     surest: (span: string, sure: string, isLit: boolean) =>
-      `Surest${isLit ? ' in daylight' : ''}: ${span}, each hour ${sure}.`,
+      `Surest${isLit ? ' in daylight' : ''}: ${span}; hour by hour the weather is ${sure}.`,
     best: (span: string, sure: string, isLit: boolean) =>
-      `No useful part of it${isLit ? ' in daylight' : ''} is likely to hold; the best is ${span}, ${sure}.`,
-    first: (share: string) => `For its first hours: ${share}.`,
+      `In no useful part${isLit ? ' by daylight' : ''} is the weather likely to hold; the best is ${span}, ${sure}.`,
+    first: (share: string) => `For the first hours: ${share}.`,
     hold: {
       veryLikely: (share: string) => `very likely to hold (${share})`,
       likely: (share: string) => `likely to hold (${share})`,
