@@ -24,7 +24,7 @@ export function climatologyFrom(days: readonly ArchiveDay[], source: string): Si
   const byDay = Array.from({ length: daysOfYear }, (): number[] => []);
   for (const { iso, airC } of known) byDay[dayOfYear(iso) - 1]?.push(airC);
   const means = byDay.map((_, day) => {
-    const window = Array.from(
+    const around = Array.from(
       { length: 2 * windowDays + 1 },
       (_, k) => (day + k - windowDays + daysOfYear) % daysOfYear,
     );
