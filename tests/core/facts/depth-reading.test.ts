@@ -50,6 +50,14 @@ describe('in a facts file', () => {
     );
   });
 
+  test('two readings a minute apart that disagree are one with a band over both', () => {
+    const given = [
+      { value: 9, readAt: '2026-11-06T08:00Z' },
+      { value: 12, readAt: '2026-11-06T08:01Z' },
+    ];
+    expect(parse(given).map(({ reading }) => reading)).toEqual([{ type: 'number', value: 10.5, low: 9, high: 12 }]);
+  });
+
   test.each([
     [{ value: 7, depthCm: 10 }, 'DEPTH_NEEDS_HOUR'],
     [{ value: 7, depthCm: 2, readAt: '2026-11-05T15:00Z' }, 'DEPTH_NOT_30CM'],

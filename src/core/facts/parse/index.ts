@@ -9,6 +9,7 @@ import { parseChoice } from './choice.ts';
 import { parseCountry } from './country.ts';
 import { parseDate } from './date.ts';
 import { cameAs, isJsonObject, keyAs, pointerStep, type ReadingParser } from './given.ts';
+import { joinVisits } from './join-visits.ts';
 import { parseNumber } from './number.ts';
 import { parseReadElsewhere } from './read-elsewhere.ts';
 import { parseSigns } from './signs.ts';
@@ -38,7 +39,7 @@ export function parseFacts(json: unknown, at: EpochSeconds, zone: string): FactO
   return givenFacts(json).flatMap(([id, given]): FactObservation[] => {
     if (id === soilTemperature && Array.isArray(given) && given.length > 0 && given.every(saysWhen)) {
       const all = given.map((one, index) => observationOf(id, one, `${pointerStep(id)}/${index}`, at, zone));
-      return all.toSorted((a, b) => a.at - b.at);
+      return joinVisits(all.toSorted((a, b) => a.at - b.at));
     }
     if (factDefinition(id).type !== 'date') return [observationOf(id, given, pointerStep(id), at, zone)];
     const reading = parseReading(id, given);
