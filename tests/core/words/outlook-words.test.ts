@@ -53,7 +53,9 @@ describe('the paragraph', () => {
       chanceOfWarmingBack: 0.34,
     };
     const outlook = outlookWith({ windows: [cracked, windowWith()], fallThrough });
-    expect(describeFurther(outlook, 'wait', wording)).toMatchInlineSnapshot(`"One more such stretch follows. The soil at 30 cm is likely to fall below 10 C for good between 13 and 18 November (about 8 in 10). Once below, it may warm back above for a while (about 3 in 10). What comes after Monday 16 November, 10:00 is not known: the forecast ends or tells too little."`);
+    expect(describeFurther(outlook, 'wait', wording)).toMatchInlineSnapshot(
+      `"One more such stretch follows. The soil at 30 cm is likely to fall below 10 C for good between 13 and 18 November (about 8 in 10). Once below, it may warm back above for a while (about 3 in 10). What comes after Monday 16 November, 10:00 is not known: the forecast ends or tells too little."`,
+    );
     expect(describeFurther(outlookWith(), 'spray-today', wording)).toBe('');
     expect(describeOutlook(outlook, 'wait', wording)).toMatchInlineSnapshot(
       `"It may come right on Friday 13 November, 09:00 to 14:00 (5 h), but only if what is in the way now has gone (cracks in the soil); a fresh look finds the feel of the soil, the crop and the way the wind blows fit. Hour by hour the weather is likely to hold (about 7 in 10). Ask again on the day itself."`,
