@@ -74,7 +74,7 @@ async function onFigures(options: BrowserContextOptions, use: (page: Page) => Pr
     page.on('console', (message) => faults.push(message.text()));
     page.on('pageerror', (error) => faults.push(String(error)));
     await page.goto(`http://127.0.0.1:${(server.address() as AddressInfo).port}/`);
-    await page.locator('.figure').first().waitFor();
+    await page.locator('.outlook').first().waitFor();
     await page.evaluate(() => {
       for (const fold of document.querySelectorAll('details')) fold.open = true;
     });

@@ -32,7 +32,10 @@ export function windowWith(more: Partial<Window> = {}): Window {
     ifLifted: [],
     unknown: [],
     endedBy: [block('too-windy')],
-    sureness: null,
+    firstSureness: null,
+    surest: null,
+    soilBelow: null,
+    daylight: null,
     ...more,
   };
 }

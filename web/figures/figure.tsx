@@ -20,7 +20,7 @@ interface FigureProps {
 export function Figure({ name, view, height = figureSize.height, legend, children }: FigureProps) {
   return (
     <figure class={`figure is-${name}`}>
-      <h4>{view.title}</h4>
+      <h3>{view.title}</h3>
       <svg viewBox={`0 0 ${figureSize.width} ${height}`} role="img" aria-describedby={`${name}-text`}>
         <title>{view.title}</title>
         {children}

@@ -20,14 +20,18 @@ export function Outlook({ outlook }: { readonly outlook: OutlookView }) {
       <Patterns />
       <h2 id="outlook-heading">{outlook.heading}</h2>
       <p class="outlook-text">{outlook.paragraph}</p>
-      {windows.length > 0 && <h3>{words.windows}</h3>}
-      <Windows windows={windows.slice(0, shownWindows)} />
-      {rest.length > 0 && (
-        <Fold title={words.moreWindows(rest.length)}>
-          <Windows windows={rest} />
+      {outlook.further !== '' && <p>{outlook.further}</p>}
+      {(windows.length > 0 || hours) && (
+        <Fold title={windows.length > 0 ? words.windows : words.hourByHour}>
+          <Windows windows={windows.slice(0, shownWindows)} />
+          {hours && <HoursChart view={hours} />}
+          {rest.length > 0 && (
+            <Fold title={words.moreWindows(rest.length)}>
+              <Windows windows={rest} />
+            </Fold>
+          )}
         </Fold>
       )}
-      {hours && <HoursChart view={hours} />}
       {changes.length > 0 && (
         <Fold title={words.changes}>
           <ul class="cautions">

@@ -3,7 +3,7 @@ import type { Chat, FormAnswer } from '../chat/chat.ts';
 import { ReadAloud } from '../speech/read-aloud.tsx';
 import { pageWords } from '../words.ts';
 import { ChoiceButtons } from './choice-buttons.tsx';
-import { Fold } from './fold.tsx';
+import { How } from './how.tsx';
 import { NumberForm } from './number-form.tsx';
 import { PlaceForm } from './place-form.tsx';
 import { SignList } from './sign-list.tsx';
@@ -34,11 +34,7 @@ export function QuestionCard({ question, isSending, canHurry, isNew, onAnswer, o
       </h2>
       {question.why && <p class="question-why">{question.why}</p>}
       <ReadAloud sentences={[question.ask, ...question.choices.map(({ label }) => label)]} startsByItself={isNew} />
-      {question.how && (
-        <Fold title={words.how}>
-          <p>{question.how}</p>
-        </Fold>
-      )}
+      {question.how && <How question={question} />}
       <AnswerForm question={question} onAnswer={onAnswer} />
       {question.form !== 'confirm' && (
         <div class="question-others">

@@ -26,10 +26,11 @@ export function tableLines({ columns, rows }: TableView): string[] {
   });
 }
 
-function sentences({ heading, paragraph, windows, changes, least }: OutlookView): string[] {
+function sentences({ heading, paragraph, further, windows, changes, least }: OutlookView): string[] {
   return [
     heading.toUpperCase(),
     paragraph,
+    ...(further === '' ? [] : [further]),
     ...titled(
       'Hours to look at',
       windows.map(({ text }) => text),

@@ -23,6 +23,7 @@ export function questionView(open: OpenQuestion, state: State, context: ViewCont
     ask,
     why: text?.why ?? '',
     how: text?.how ?? '',
+    picture: question.picture ?? null,
     form: question.form,
     choices: (question.choices ?? []).map(({ id, label, help }) => ({
       id,
@@ -69,6 +70,7 @@ function confirmView(
     ask,
     why: open.kind === 'unusual' ? dialogue.confirmWhyUnusual : dialogue.confirmWhyDoubtful,
     how: dialogue.confirmHow,
+    picture: null,
     form: 'confirm',
     choices: [
       { id: 'yes', label: dialogue.yes, help: null },

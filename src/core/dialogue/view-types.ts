@@ -43,6 +43,8 @@ export interface QuestionView {
   readonly ask: string;
   readonly why: string;
   readonly how: string;
+  /** Id of a drawing that shows how; null where there is none. */
+  readonly picture: string | null;
   readonly form: 'number' | 'choice' | 'signs' | 'place' | 'confirm';
   readonly choices: readonly ChoiceView[];
   readonly boxes: readonly NumberBoxView[];

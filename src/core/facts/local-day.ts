@@ -78,3 +78,9 @@ function utcNoon(iso: string): number {
   const [year, month, day] = iso.split('-').map(Number) as [number, number, number];
   return Date.UTC(year, month - 1, day, 12) / 1000;
 }
+
+/** The moment of a minute of a calendar day on the clocks of a zone. */
+export function momentOfDay(iso: string, minute: number, zone: string): EpochSeconds {
+  const day = DateTime.fromISO(iso, { zone });
+  return epochSeconds(day.set({ hour: Math.floor(minute / 60), minute: minute % 60 }).toSeconds());
+}

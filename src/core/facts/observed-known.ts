@@ -1,4 +1,5 @@
 import type { EpochSeconds } from '../units/brands.ts';
+import { workedOutNote } from './depth-reading.ts';
 import { mergeSigns } from './observed-signs.ts';
 import { atPrecision } from './precision.ts';
 import { type FactId, factDefinition } from './registry/index.ts';
@@ -31,7 +32,8 @@ function knownNumber(id: FactId, reading: Extract<Reading, { type: 'number' }>, 
   const kept = atPrecision(definition, { value, low, high });
   const isBanded = kept.low !== kept.high;
   if (!isBanded || definition.cautiousEnd === undefined || origin.source === 'told') {
-    return { known: true, type: 'number', ...kept, ...origin };
+    const note = workedOutNote(reading);
+    return { known: true, type: 'number', ...kept, ...origin, ...(note === null ? {} : { note }) };
   }
   return { known: true, type: 'number', ...cautiousEnd(kept.high), ...origin, note: cautiousNote(kept.low, kept.high) };
 }

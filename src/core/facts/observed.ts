@@ -1,6 +1,7 @@
 import type { EpochSeconds } from '../units/brands.ts';
 import { type AgeingInput, goodUntilOf } from './ageing.ts';
 import { isUnsettledCountry } from './country-codes.ts';
+import { isWorkedOut } from './depth-reading.ts';
 import { type DatedReading, knownFrom, type LiveReading } from './observed-known.ts';
 import { fitsFact } from './reading-fits.ts';
 import { type FactId, factDefinition } from './registry/index.ts';
@@ -38,7 +39,9 @@ export function observedOf(
   const still = dated.filter((reading) => reading.goodUntil > at);
   const live = still.filter((reading): reading is LiveReading => isReading(id, reading));
   const told = live.filter(({ source }) => source === 'told');
-  const given = live.filter(({ source }) => source !== 'told');
+  const seen = live.filter(({ source }) => source !== 'told');
+  const direct = seen.filter(({ reading }) => !isWorkedOut(reading));
+  const given = direct.length > 0 ? direct : seen;
   return {
     given: knownFrom(id, given),
     told: knownFrom(id, told),

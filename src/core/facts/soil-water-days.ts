@@ -1,5 +1,7 @@
 import { DateTime } from 'luxon';
+import { soilWaterOfClass } from '../science/soil/water-shares.ts';
 import { type BandedFlow, balanceDays, type DayOfWater } from '../science/water/daily-balance.ts';
+import { totalAvailableWater } from '../science/water/root-zone.ts';
 import { numberParameter } from '../units/parameter.ts';
 import { lastStamp } from '../weather/series.ts';
 import { type WaterHours, waterHours } from '../weather/water-hours.ts';
@@ -9,7 +11,8 @@ import { contextOf } from './resolve.ts';
 
 /**
  * Water in the soil day by day from the moment at which it was felt or measured to the last whole day that the forecast
- * holds, under young rape (`youngCropCoefficient`) over `deficitDepthM`, with rain's band. What was felt too long ago for the
+ * holds, under young rape (`youngCropCoefficient`) over `deficitDepthM`, with the band of rain and of the balance itself
+ * (`balanceErrorMmPerRootDay`). What was felt too long ago for the
  * rules still serves, as long as the forecast holds every hour since. Empty without a forecast that may be used, without the
  * soil felt or measured, or where rain or evapotranspiration is missing from the start.
  */
@@ -25,12 +28,29 @@ export function soilWaterDays(input: ResolveInput): DayOfWater[] {
   const found = hoursFrom(start);
   if (fresh === null && !found.completeBefore) return [];
   const share = numberParameter(parameters, 'forecastRainBandShare') * trusted.growth;
-  return balanceDays({
+  const days = balanceDays({
     soils: start.soils,
     depthM: numberParameter(parameters, 'deficitDepthM'),
     cover: { kind: 'crop', coefficient: numberParameter(parameters, 'youngCropCoefficient') },
     flows: flowsOf(found, share, input.zone),
   });
+  const error = numberParameter(parameters, 'balanceErrorMmPerRootDay');
+  const mostMm = mostDeficitMm(start, numberParameter(parameters, 'deficitDepthM'));
+  return days.map((day, index) => widened(day, error * Math.sqrt(index + 1), mostMm));
+}
+
+/** The band of a day wider by the balance's own error, mm, within what the soil can lack. */
+function widened(day: DayOfWater, errorMm: number, mostMm: number): DayOfWater {
+  return {
+    ...day,
+    deficitLowMm: Math.max(0, day.deficitLowMm - errorMm),
+    deficitHighMm: Math.max(day.deficitHighMm, Math.min(mostMm, day.deficitHighMm + errorMm)),
+  };
+}
+
+/** What the soils that may be can lack at most, mm: all their available water. */
+function mostDeficitMm({ soils }: Deficit, depthM: number): number {
+  return Math.max(...soils.map(({ texture }) => totalAvailableWater(soilWaterOfClass(texture), depthM)));
 }
 
 function lastDeficit(input: ResolveInput, { observations }: FactContext): Deficit | null {

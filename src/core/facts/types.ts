@@ -74,7 +74,14 @@ export type Resolved = Known | Unknown;
 
 /** What a person said or measured, before ageing: one row, never changed; a later row of the same fact outranks it. */
 export type Reading =
-  | { readonly type: 'number'; readonly value: number; readonly low?: number; readonly high?: number }
+  | {
+      readonly type: 'number';
+      readonly value: number;
+      readonly low?: number;
+      readonly high?: number;
+      /** The reading at another depth (cm, C) and local hour that a soil temperature was worked out from. */
+      readonly from?: { readonly depthCm: number; readonly valueC: number; readonly hour: string };
+    }
   | { readonly type: 'choice'; readonly possible: readonly string[] }
   | {
       readonly type: 'signs';

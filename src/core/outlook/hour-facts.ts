@@ -4,9 +4,7 @@ import { groupObservations, pickFact, placeOf } from '../facts/resolve.ts';
 import type { Resolved, Unknown } from '../facts/types.ts';
 import type { CompiledRules } from '../rules/types.ts';
 import { type EpochSeconds, epochSeconds } from '../units/brands.ts';
-import { numberParameter } from '../units/parameter.ts';
-import { hourSeconds } from '../weather/series.ts';
-import { trustIn } from '../weather/trust.ts';
+import { growthAhead, trustIn } from '../weather/trust.ts';
 import { type HeldObservation, holdObservations } from './hold-facts.ts';
 import type { OutlookInput } from './input.ts';
 import { slowFacts, slowlyMoving } from './slow-facts.ts';
@@ -41,10 +39,9 @@ export function factsAhead(input: OutlookInput, compiled: CompiledRules, wanted:
   const ageing = { zone, parameters, forecast };
   const holders = new Map(factIds.map((id) => [id, holdObservations(id, observations(id), now, ageing)]));
   const heldOf = (id: FactId, at: EpochSeconds) => holders.get(id)!(at);
-  const perDay = numberParameter(parameters, 'forecastLeadGrowthSharePerDay');
   const trustedAt = (at: EpochSeconds, grown: boolean): TrustedForecast => ({
     forecast,
-    growth: trust.growth * (grown ? 1 + (perDay * Math.max(0, at - now)) / (24 * hourSeconds) : 1),
+    growth: grown ? growthAhead(trust.growth, now, at, parameters) : trust.growth,
     oldestAt: epochSeconds(Math.max(trust.oldestAt, at)),
   });
   const slow = slowFacts(now, zone);

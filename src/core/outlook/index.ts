@@ -1,5 +1,6 @@
+import { sunPlaceOf } from '../facts/derive/place.ts';
 import { localDate } from '../facts/local-day.ts';
-import { resolveFacts } from '../facts/resolve.ts';
+import { contextOf, resolveFacts } from '../facts/resolve.ts';
 import { soilWaterDays } from '../facts/soil-water-days.ts';
 import { compileRules } from '../rules/compile.ts';
 import { evaluateReference } from '../rules/reference.ts';
@@ -10,6 +11,7 @@ import { hourSeconds } from '../weather/series.ts';
 import { type ChangesInput, changesByRule, smallestSetOf } from './changes/needed.ts';
 import type { OutlookInput } from './input.ts';
 import { scanHours } from './scan.ts';
+import { withSoilBelow } from './soil-below.ts';
 import { soilTemperatureAhead } from './soil-temperature.ts';
 import type { HourOutlook, Outlook, Spoiled } from './types.ts';
 import { windowsOf } from './windows.ts';
@@ -31,14 +33,21 @@ export function outlookOf(input: OutlookInput): Outlook {
   const { hours, untold, liftedAt } = scanHours(input);
   const changes: ChangesInput = { compiled, facts, at, today, forecastAt: (rule) => liftedAt.get(rule) ?? null };
   const sprays = verdictWord(evaluateReference(compiled, facts)) === 'spray-today';
+  const soil = soilTemperatureAhead(now, compiled);
+  const windows = windowsOf(hours, {
+    now: at,
+    shortestHours: numberParameter(parameters, 'shortestWindowHours'),
+    likelyLeast: numberParameter(parameters, 'windowLikelyLeast'),
+    place: sunPlaceOf(contextOf(now)),
+  });
   return {
     at,
     zone,
     hours,
     untold,
-    windows: windowsOf(hours, at, numberParameter(parameters, 'shortestWindowHours')),
+    windows: withSoilBelow(windows, soil),
     reachesTo: reachOf(hours),
-    ...soilTemperatureAhead(now, compiled),
+    ...soil,
     soilWater: soilWaterDays(now),
     changes: changesByRule(changes),
     smallestSet: smallestSetOf(changes),

@@ -58,8 +58,29 @@ export interface Window {
   readonly unknown: readonly FactId[];
   /** What ends it: rules of the hour after, the end of the forecast, or that what was observed must be looked at again. */
   readonly endedBy: readonly HourBlock[] | 'forecast-ends' | 'look-again';
-  /** The least of its hours' sureness. */
-  readonly sureness: number | null;
+  /** Least sureness of its first hours, as many as are useful at least; null where the forecast gives none. */
+  readonly firstSureness: number | null;
+  /**
+   * The longest stretch of useful length in it whose every hour is likely (`windowLikelyLeast`); where there is none, the one
+   * of the least useful length whose least sure hour is the surest. Within daylight where that is long enough. Null where the
+   * forecast gives none.
+   */
+  readonly surest: SureStretch | null;
+  /** Chance that the soil at 30 cm is below the limit, as it begins and as it ends; null where that is settled or not told. */
+  readonly soilBelow: { readonly limitC: number; readonly first: number; readonly last: number } | null;
+  /** When the sun is up within it, to 5 minutes inwards; null where the place is not known. */
+  readonly daylight: readonly Span[] | null;
+}
+
+/** From one moment to another. */
+export interface Span {
+  readonly from: EpochSeconds;
+  readonly until: EpochSeconds;
+}
+
+/** A stretch of hours and the sureness of its least sure hour, 0 to 1. */
+export interface SureStretch extends Span {
+  readonly sureness: number;
 }
 
 /** Soil temperature at 30 cm at one moment: middle, the band that holds 80 % and 95 %, and the chance of being below the limit. */

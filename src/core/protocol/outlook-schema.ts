@@ -50,6 +50,7 @@ const water = z.strictObject({
 export const outlookSchema: z.ZodType<OutlookView> = z.strictObject({
   heading: text,
   paragraph: text,
+  further: text,
   windows: z.array(z.strictObject({ text, state: z.enum(['clear', 'clear-if']), from: text, until: text })),
   changes: z.array(text),
   least: text.nullable(),

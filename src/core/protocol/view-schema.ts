@@ -103,6 +103,7 @@ const question = z.strictObject({
   ask: text,
   why: text,
   how: text,
+  picture: textOrNull,
   form: z.enum(['number', 'choice', 'signs', 'place', 'confirm']),
   choices: z.array(z.strictObject({ id: text, label: text, help: textOrNull })),
   boxes: z.array(

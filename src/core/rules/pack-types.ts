@@ -1,6 +1,7 @@
 import type { FactId } from '../facts/registry/index.ts';
 import type { Reading } from '../facts/types.ts';
 import type { Parameter } from '../units/parameter.ts';
+import type { PictureId } from './pack/picture-ids.ts';
 import type { Rule } from './types.ts';
 
 /** One answer offered as a button: what it says and which readings it gives. */
@@ -28,6 +29,8 @@ export interface Question {
   readonly group: 'season' | 'field' | 'crop' | 'soil' | 'weather' | 'dose';
   /** Asked only by those who want the dose; never for the verdict. */
   readonly forDose?: true;
+  /** Drawing that shows how to find out. */
+  readonly picture?: PictureId;
   readonly choices?: readonly AnswerChoice[];
   readonly text: Readonly<Record<string, QuestionText>>;
 }

@@ -1,8 +1,5 @@
 import type { FactId } from '../facts/registry/index.ts';
-import type { ResolvedFacts } from '../facts/resolved.ts';
-import { evaluateReference } from '../rules/reference.ts';
 import type { ConditionTrace, RuleTrace, Trace } from '../rules/trace-types.ts';
-import type { CompiledRules } from '../rules/types.ts';
 
 /**
  * The unknown stops and holds whose outcome can still change the verdict, given the certain outcomes of the others: none once a
@@ -27,11 +24,6 @@ export function usefulFacts(trace: Trace): ReadonlySet<FactId> {
   const facts = new Set<FactId>();
   for (const { condition } of openRules(trace)) collectUnsettled(condition, facts);
   return facts;
-}
-
-/** True where knowing this fact (better) could still change the verdict, in the sense of `usefulFacts`. */
-export function couldChangeVerdict(compiled: CompiledRules, facts: ResolvedFacts, factId: FactId): boolean {
-  return usefulFacts(evaluateReference(compiled, facts)).has(factId);
 }
 
 function collectUnsettled(condition: ConditionTrace, facts: Set<FactId>): void {

@@ -25,7 +25,7 @@ export function verdictOf(trace: Trace, facts: ResolvedFacts, order: readonly Fa
 }
 
 /** The word alone. */
-export function verdictWord(trace: Trace): VerdictWord {
+export function verdictWord(trace: readonly Pick<RuleTrace, 'effect' | 'outcome'>[]): VerdictWord {
   const some = (effect: RuleTrace['effect'], outcome: RuleTrace['outcome']): boolean =>
     trace.some((rule) => rule.effect === effect && rule.outcome === outcome);
   if (some('stop', 'met')) return 'do-not-spray';

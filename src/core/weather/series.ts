@@ -5,11 +5,6 @@ import { variableMeanings } from './variables.ts';
 /** Seconds between two stamps of a forecast. */
 export const hourSeconds = 3600;
 
-/** Index of the stamp that opens the hour holding `at` (stamp <= at < stamp + 1 h); null outside the forecast. */
-export function hourIndexAt(forecast: Forecast, at: EpochSeconds): number | null {
-  return within(forecast, Math.floor(offsetHours(forecast, at)));
-}
-
 /**
  * Index of the stamp whose value holds at `at`: for an instant the nearest stamp, at most 30 min away; for a preceding-hour
  * variable the stamp that ends the hour holding `at` (09:00 belongs to the hour stamped 10:00). Null outside the forecast.

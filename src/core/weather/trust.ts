@@ -17,6 +17,15 @@ export type ForecastTrust =
   | { readonly usable: false; readonly reason: 'too-old' | 'forecast-gap'; readonly note: string };
 
 /**
+ * Factor on the bands of a forecast for a moment ahead of `now`, from that for its age: wider by
+ * `forecastLeadGrowthSharePerDay` with each day ahead.
+ */
+export function growthAhead(growth: number, now: EpochSeconds, at: EpochSeconds, parameters: Parameters): number {
+  const days = Math.max(0, at - now) / (24 * hourSeconds);
+  return growth * (1 + numberParameter(parameters, 'forecastLeadGrowthSharePerDay') * days);
+}
+
+/**
  * Judges a forecast by its age and by the distance from its grid cell to the field (or, where the field's place is not
  * known, to the point asked for). Too old is from `forecastOldestHours` on; bands grow after `forecastFreshHours`.
  */

@@ -1,4 +1,6 @@
+import type { Window } from '../outlook/types.ts';
 import type { Catalogue } from './catalogue.ts';
+import { showSpanFrom } from './outlook-times.ts';
 
 /**
  * Least chance for each word, 0 to 1. The words and their ranges are those of the IPCC guidance note on the treatment of
@@ -14,12 +16,35 @@ export function showShare(chance: number, words: Catalogue): string {
   return tenths < 1 ? words.outlook.share.least : words.outlook.share.about(Math.min(9, tenths));
 }
 
-/** How sure the weather of a window is, as a sentence; null is that the forecast does not tell. */
-export function describeSureness(sureness: number | null, words: Catalogue): string {
+/** How sure the weather of a window is hour by hour: all of it, or the surest stretch and its first hours; that it is not told. */
+export function describeSureness(
+  { from, until, surest, firstSureness, daylight }: Window,
+  zone: string,
+  words: Catalogue,
+): string {
   const { chance } = words.outlook;
-  if (sureness === null) return chance.untold;
-  const share = showShare(sureness, words);
-  if (sureness >= leastChance.veryLikely) return chance.veryLikely(share);
-  if (sureness >= leastChance.likely) return chance.likely(share);
-  return sureness >= leastChance.even ? chance.even(share) : chance.unlikely(share);
+  if (surest === null) return chance.untold;
+  const sure = holds(surest.sureness, words);
+  if (surest.from === from && surest.until === until) return chance.whole(sure);
+  const span = showSpanFrom(from, surest.from, surest.until, zone, words);
+  const isLikely = surest.sureness >= leastChance.likely;
+  const isLit = daylight?.some((one) => one.from <= surest.from && surest.until <= one.until) === true;
+  const part = isLikely ? chance.surest(span, sure, isLit) : chance.best(span, sure, isLit);
+  if (surest.from === from || firstSureness === null || firstSureness >= leastChance.likely) return part;
+  return `${part} ${chance.first(showShare(firstSureness, words))}`;
+}
+
+/** The chance that the soil is cold enough in a window that rests on it; empty where it does not, or nothing is told. */
+export function describeSoilBelow({ soilBelow }: Window, words: Catalogue): string {
+  if (soilBelow === null) return '';
+  const { limitC, first, last } = soilBelow;
+  return words.outlook.chance.soil(`${limitC} C`, showShare(first, words), showShare(last, words));
+}
+
+function holds(chance: number, words: Catalogue): string {
+  const { hold } = words.outlook.chance;
+  const share = showShare(chance, words);
+  if (chance >= leastChance.veryLikely) return hold.veryLikely(share);
+  if (chance >= leastChance.likely) return hold.likely(share);
+  return chance >= leastChance.even ? hold.even(share) : hold.unlikely(share);
 }

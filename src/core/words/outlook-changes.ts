@@ -1,24 +1,43 @@
-import type { NeededChange } from '../outlook/types.ts';
+import { DateTime } from 'luxon';
+import type { FallThrough, NeededChange, Outlook } from '../outlook/types.ts';
 import type { Catalogue } from './catalogue.ts';
 import { showNumber } from './numbers.ts';
+import { describeFallThrough } from './outlook-soil.ts';
 import { showDayAndTime } from './outlook-times.ts';
 import type { OutlookWording } from './outlook-windows.ts';
 import { showDay } from './times.ts';
 import { capital, joinWords, unitSuffix } from './units.ts';
 import { describeValue, showChoice } from './values.ts';
 
-/** The smallest change that lifts a rule: from what to what, who or what brings it, and when the forecast holds it. */
-export function describeNeed(change: NeededChange, wording: OutlookWording): string {
+/**
+ * The smallest change that lifts a rule: from what to what, who or what brings it, and when the forecast holds it. A soil that is
+ * to fall through its limit later than the forecast tells for sure is told by the model's range of days.
+ */
+export function describeNeed(
+  change: NeededChange,
+  wording: OutlookWording,
+  { at, fallThrough }: Pick<Outlook, 'at' | 'fallThrough'>,
+): string {
   const { words, zone, definitionOf } = wording;
   const { changes } = words.outlook;
   const { lifts, forecastAt, fact } = change;
+  const falls = fallThrough !== null && isFallOf(change, fallThrough) ? laterFall(fallThrough, at, wording) : null;
   const isTold = (lifts === 'hours' || lifts === 'days') && definitionOf(fact).obtained.some((way) => way !== 'asked');
   return [
     need(change, wording),
     changes.lifts[lifts],
     ...(forecastAt !== null ? [changes.forecastAt(showDayAndTime(forecastAt, zone, words))] : []),
-    ...(forecastAt === null && isTold ? [changes.notInForecast] : []),
+    ...(forecastAt === null && isTold ? [falls ?? changes.notInForecast] : []),
   ].join(' ');
+}
+
+function isFallOf({ fact, to, by }: NeededChange, { limitC }: FallThrough): boolean {
+  return fact === 'soil.temperature30cmC' && to === limitC && by !== null && by < 0;
+}
+
+function laterFall(fall: FallThrough, at: Outlook['at'], { words, zone }: OutlookWording): string {
+  const today = DateTime.fromSeconds(at, { zone }).toISODate() ?? '';
+  return `${words.outlook.changes.notForSure} ${describeFallThrough(fall, today, words)}`;
 }
 
 /** The smallest set that would turn today's answer, by name; null where there is none. */

@@ -19,6 +19,12 @@ export function showDayAndTime(at: EpochSeconds, zone: string, words: Catalogue)
   return words.outlook.time.at(showWeekday(local, words), showClock(local, words));
 }
 
+/** A moment up to which something lasts: midnight is the end of the day before, "Friday 13 November, 24:00". */
+export function showEnd(at: EpochSeconds, zone: string, words: Catalogue): string {
+  const [day, clock] = endParts(DateTime.fromSeconds(at, { zone }), words);
+  return words.outlook.time.at(day, clock);
+}
+
 /** ISO day as "12 November"; what is no such day is given back as it came. */
 export function showDayOfYear(iso: string, words: Catalogue): string {
   const [, month = '', day = ''] = iso.split('-');
@@ -30,13 +36,37 @@ export function showDayOfYear(iso: string, words: Catalogue): string {
 export function showSpan(from: EpochSeconds, until: EpochSeconds, zone: string, words: Catalogue): string {
   const [first, last] = [DateTime.fromSeconds(from, { zone }), DateTime.fromSeconds(until, { zone })];
   const { time } = words.outlook;
-  const endsDay = last.toSeconds() === first.plus({ days: 1 }).startOf('day').toSeconds();
-  if (endsDay) return time.sameDay(showWeekday(first, words), showClock(first, words), time.endOfDay);
-  if (first.hasSame(last, 'day')) {
-    return time.sameDay(showWeekday(first, words), showClock(first, words), showClock(last, words));
-  }
-  const days = [showWeekday(first, words), showWeekday(last, words)] as const;
-  return time.acrossDays(days[0], showClock(first, words), days[1], showClock(last, words));
+  const day = showWeekday(first, words);
+  const [untilDay, untilClock] = endParts(last, words);
+  if (day === untilDay) return time.sameDay(day, showClock(first, words), untilClock);
+  return time.acrossDays(day, showClock(first, words), untilDay, untilClock);
+}
+
+/** Day and clock at which something ends. */
+function endParts(local: DateTime, words: Catalogue): [string, string] {
+  const isMidnight = local.toSeconds() === local.startOf('day').toSeconds();
+  if (isMidnight) return [showWeekday(local.minus({ seconds: 1 }), words), words.outlook.time.endOfDay];
+  return [showWeekday(local, words), showClock(local, words)];
+}
+
+/** The same, without the day where it is that of `start`: "10:00 to 14:00". */
+export function showSpanFrom(
+  start: EpochSeconds,
+  from: EpochSeconds,
+  until: EpochSeconds,
+  zone: string,
+  words: Catalogue,
+): string {
+  const span = showSpan(from, until, zone, words);
+  const day = showWeekday(DateTime.fromSeconds(from, { zone }), words);
+  const isSameDay = DateTime.fromSeconds(start, { zone }).hasSame(DateTime.fromSeconds(from, { zone }), 'day');
+  return isSameDay ? span.replace(`${day}, `, '') : span;
+}
+
+/** Clock times alone, for a span within a day that is named already: "07:15 to 16:20". */
+export function showClocks(from: EpochSeconds, until: EpochSeconds, zone: string, words: Catalogue): string {
+  const [first, last] = [from, until].map((at) => showClock(DateTime.fromSeconds(at, { zone }), words));
+  return `${first} ${words.outlook.figures.to} ${last}`;
 }
 
 function showClock(local: DateTime, words: Catalogue): string {

@@ -1,7 +1,7 @@
 import type { HourBlock, Window } from '../outlook/types.ts';
 import type { Catalogue } from './catalogue.ts';
-import { describeSureness } from './outlook-chance.ts';
-import { showSpan } from './outlook-times.ts';
+import { describeSoilBelow, describeSureness } from './outlook-chance.ts';
+import { showClocks, showSpan } from './outlook-times.ts';
 import type { DefinitionOf } from './phrases.ts';
 import { joinWords, lowerFirst } from './units.ts';
 
@@ -20,12 +20,11 @@ export function namesOf(blocks: readonly Pick<HourBlock, 'rule'>[], { words, tit
   return joinWords([...new Set(blocks.map(({ rule }) => lowerFirst(titleOf(rule))))], words.values.and);
 }
 
-/** What a clear-if window rests on: what must have gone, looked at again, or found out; of what is to be found out `most` at most by name. */
-export function describeConditions(
-  stretch: Window,
-  wording: OutlookWording,
-  most: number = Number.POSITIVE_INFINITY,
-): string {
+/**
+ * What a clear-if window rests on: what must have gone, be looked at again, or be found out. With `most` in short: so many things to
+ * look at by name and the number of the others.
+ */
+export function describeConditions(stretch: Window, wording: OutlookWording, most: number | null = null): string {
   const { words, definitionOf } = wording;
   const { conditions } = words.outlook;
   /** What a person can look at; what nobody is asked for is named only where there is nothing else. */
@@ -36,10 +35,15 @@ export function describeConditions(
   };
   const again = namesFor(stretch.lookAgain);
   const first = namesFor(stretch.unknown).filter((name) => !again.includes(name));
+  const gone = stretch.ifLifted.length > 0 ? [conditions.gone(namesOf(stretch.ifLifted, wording))] : [];
+  if (most !== null && again.length + first.length > 0) {
+    const short = joinWords(shortened([...again, ...first], most, words), words.values.and);
+    return [...gone, again.length > 0 ? conditions.allFit(short) : conditions.findOut(short)].join('; ');
+  }
   const parts = [
-    ...(stretch.ifLifted.length > 0 ? [conditions.gone(namesOf(stretch.ifLifted, wording))] : []),
+    ...gone,
     ...(again.length > 0 ? [conditions.lookAgain(joinWords(again, words.values.and))] : []),
-    ...(first.length > 0 ? [conditions.findOut(joinWords(shortened(first, most, words), words.values.and))] : []),
+    ...(first.length > 0 ? [conditions.findOut(joinWords(first, words.values.and))] : []),
   ];
   return parts.join('; ');
 }
@@ -57,13 +61,29 @@ export function describeWindow(stretch: Window, wording: OutlookWording, before?
   const { words, zone } = wording;
   const said = words.outlook.window;
   const span = showSpan(stretch.from, stretch.until, zone, words);
-  const hours = words.outlook.hours(stretch.hours);
+  const hours = describeHours(stretch, wording);
   const conditions = describeConditions(stretch, wording);
   const isSame = before !== undefined && conditions === describeConditions(before, wording);
   const onCondition = isSame ? said.clearIfSame(span, hours) : said.clearIf(span, hours, conditions);
   const when = conditions === '' ? said.clear(span, hours) : onCondition;
-  const sure = stretch.sureness === null ? '' : describeSureness(stretch.sureness, words);
-  return [when, sure, describeEnd(stretch, wording)].filter((part) => part !== '').join(' ');
+  const sure = stretch.surest === null ? '' : describeSureness(stretch, zone, words);
+  return [when, describeSoilBelow(stretch, words), sure, describeEnd(stretch, wording)]
+    .filter((part) => part !== '')
+    .join(' ');
+}
+
+/** How long a window is and which of it the sun is up: "20 h, of which 07:15 to 16:20 in daylight". */
+export function describeHours({ from, until, hours, daylight }: Window, { words, zone }: OutlookWording): string {
+  const { light, hours: inHours } = words.outlook;
+  const length = inHours(hours);
+  if (daylight === null) return length;
+  const [first] = daylight;
+  if (first === undefined) return light.none(length);
+  if (first.from === from && first.until === until) return light.all(length);
+  const clocks = showClocks(first.from, first.until, zone, words);
+  if (daylight.length === 1) return light.one(length, clocks);
+  const seconds = daylight.reduce((sum, one) => sum + one.until - one.from, 0);
+  return light.several(length, inHours(Math.floor(seconds / 3600)), clocks);
 }
 
 function describeEnd({ endedBy }: Window, wording: OutlookWording): string {

@@ -1,49 +1,55 @@
 import { DateTime } from 'luxon';
 import type { HourBlock, Outlook, Window } from '../outlook/types.ts';
 import type { VerdictWord } from '../verdict/types.ts';
-import { describeSureness } from './outlook-chance.ts';
+import { describeSoilBelow, describeSureness } from './outlook-chance.ts';
 import { describeFallThrough } from './outlook-soil.ts';
-import { showDayAndTime, showSpan } from './outlook-times.ts';
-import { describeConditions, namesOf, type OutlookWording } from './outlook-windows.ts';
+import { showDayAndTime, showEnd, showSpan } from './outlook-times.ts';
+import { describeConditions, describeHours, namesOf, type OutlookWording } from './outlook-windows.ts';
 
 /** What lies further ahead than two days no longer spoils a spraying of today. */
 const soonSeconds = 48 * 3600;
 
-/** How much that is to be found out the paragraph names; the windows below it name all. */
+/** How much that is to be looked at the paragraph names; the windows below it name all. */
 const namedInParagraph = 3;
 
 /**
- * The coming days in one short paragraph: when it may come right and for how long, what must be looked at again, how sure, when
- * the soil falls through its limit, where the forecast ends. For a spray-today: what could still spoil it.
+ * The coming days in one short paragraph: when it may come right and for how long, what must be looked at again, how sure that is. For
+ * a spray-today: what could still spoil it.
  */
 export function describeOutlook(outlook: Outlook, verdict: VerdictWord, wording: OutlookWording): string {
   const { words, zone } = wording;
   const said = words.outlook;
   const { untold, reachesTo } = outlook;
-  const soil = soilSentences(outlook, verdict, wording);
-  if (untold !== null)
-    return [said.untold(said.untoldBecause[untold.reason] ?? words.values.reasons[untold.reason]), ...soil].join(' ');
-  if (reachesTo === null) return [said.noForecast, ...soil].join(' ');
-  const reach = showDayAndTime(reachesTo, zone, words);
-  if (verdict === 'spray-today') return [spoilSentence(outlook, reach, wording), ...soil].join(' ');
+  if (untold !== null) return said.untold(said.untoldBecause[untold.reason] ?? words.values.reasons[untold.reason]);
+  if (reachesTo === null) return said.noForecast;
+  const reach = showEnd(reachesTo, zone, words);
+  if (verdict === 'spray-today') return spoilSentence(outlook, reach, wording);
   const first = outlook.windows[0];
-  if (first === undefined) return [...noWindow(outlook, reach, wording), ...soil].join(' ');
-  const more = outlook.windows.length - 1;
+  if (first === undefined) return noWindow(outlook, reach, wording).join(' ');
   return [
     firstWindow(first, wording),
-    describeSureness(first.sureness, words),
-    ...(more > 0 ? [said.moreWindows(more)] : []),
-    ...soil,
-    said.ends(reach),
+    ...(first.soilBelow === null ? [] : [describeSoilBelow(first, words)]),
+    describeSureness(first, zone, words),
     said.askThen,
   ].join(' ');
+}
+
+/** What else is worth knowing of the coming days: further windows, the soil through its limit, where the forecast ends; may be empty. */
+export function describeFurther(outlook: Outlook, verdict: VerdictWord, wording: OutlookWording): string {
+  const { words, zone } = wording;
+  const said = words.outlook;
+  const { untold, reachesTo, windows } = outlook;
+  const soil = soilSentences(outlook, verdict, wording);
+  if (untold !== null || reachesTo === null || verdict === 'spray-today' || windows.length === 0) return soil.join(' ');
+  const more = windows.length > 1 ? [said.moreWindows(windows.length - 1)] : [];
+  return [...more, ...soil, said.ends(showEnd(reachesTo, zone, words))].join(' ');
 }
 
 function firstWindow(stretch: Window, wording: OutlookWording): string {
   const { words, zone } = wording;
   const said = words.outlook;
   const span = showSpan(stretch.from, stretch.until, zone, words);
-  const hours = said.hours(stretch.hours);
+  const hours = describeHours(stretch, wording);
   const conditions = describeConditions(stretch, wording, namedInParagraph);
   return conditions === '' ? said.mayComeRight(span, hours) : said.mayComeRightIf(span, hours, conditions);
 }

@@ -66,7 +66,10 @@ export function describeReading(definition: FactDefinition, reading: Reading, wo
   const { value, low = value, high = value } = reading;
   const unit = unitSuffix(definition.unit, words, showWhole(value));
   if (low === value && high === value) return `${showWhole(value)}${unit}`;
-  return words.values.band(showWhole(value), showWhole(low), showWhole(high), unit);
+  const banded = words.values.band(showWhole(value), showWhole(low), showWhole(high), unit);
+  if (reading.from === undefined) return banded;
+  const { depthCm, valueC, hour } = reading.from;
+  return words.values.workedOut(banded, showWhole(valueC), showWhole(depthCm), hour);
 }
 
 function describeSignsRead(reading: Extract<Reading, { type: 'signs' }>, words: Catalogue): string {

@@ -23,6 +23,8 @@ export function factsPage(): string {
     'or *unknown* (and why). Ids are public: case files, the command line and the protocol use them.',
     '',
     'In a facts file for `loamward decide` a value is plain, or `{ "value": 9.8, "low": 9.4, "high": 10.3 }` with a band.',
+    'A soil temperature may add `"depthCm"` and `"readAt"` (ISO 8601 with its offset): from 5 to 100 cm it is worked out at 30 cm,',
+    'with a wider band. A list of such values is several readings.',
     'A choice may be a list: one of these; for `soil.surface` a list holds all the signs seen, and with',
     '`{ "value": ["friable"], "possible": ["cracked"] }` those that may be there too. A missing key or `null` is derived where',
     'that can be done, else unknown. Yes and no may also be written `true` and `false`. A key that stands twice is refused.',

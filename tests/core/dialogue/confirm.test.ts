@@ -40,6 +40,7 @@ describe('a value far outside what is usual', () => {
         "form": "confirm",
         "how": "Answer yes or no, or give the right value.",
         "id": "confirm:soil.temperature30cmC",
+        "picture": null,
         "why": "A slip of the finger here would change the answer.",
       }
     `);

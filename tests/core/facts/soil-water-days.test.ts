@@ -12,11 +12,11 @@ type Given = Readonly<Partial<Record<FactId, string>>>;
 const week = (plan: Partial<ForecastPlan> = {}) =>
   buildForecast({ from: hoursAfter(at, -33), fetchedAt: at, hours: 240, ...plan });
 
-function waterOf(forecast: ReturnType<typeof week> | null, given: Given, { seen = at, now = at } = {}) {
+function waterOf(forecast: ReturnType<typeof week> | null, given: Given, { seen = at, now = at, error = 0 } = {}) {
   return soilWaterDays({
     at: now,
     zone: 'Europe/London',
-    parameters: testParameters(),
+    parameters: testParameters({ balanceErrorMmPerRootDay: error }),
     forecast,
     observations: (Object.keys(given) as FactId[]).map((fact) => ({
       fact,
@@ -63,6 +63,21 @@ describe('water in the soil from what was felt', () => {
       );
     };
     expect(width(40)).toBeGreaterThan(width(0));
+  });
+
+  test("the balance's own error widens the band by the root of the days, within what the soil can lack", () => {
+    const bare = waterOf(week(), moistClay);
+    const wide = waterOf(week(), moistClay, { error: 3 });
+    for (const [index, day] of wide.entries()) {
+      const error = 3 * Math.sqrt(index + 1);
+      expect(day.deficitMm).toBe(bare[index]?.deficitMm);
+      expect(day.deficitLowMm).toBeCloseTo(Math.max(0, bare[index]!.deficitLowMm - error), 9);
+      expect(day.deficitHighMm).toBeLessThanOrEqual(bare[index]!.deficitHighMm + error + 1e-9);
+    }
+    // 0.3 m of clay can lack 36 mm: 42 less 30 % by volume (Saxton & Rawls 2006, Table 3).
+    const [first] = wide;
+    expect(first!.deficitHighMm).toBeCloseTo(bare[0]!.deficitHighMm + 3, 9);
+    expect(Math.abs(waterOf(week(), moistClay, { error: 300 }).at(-1)!.deficitHighMm - 36)).toBeLessThan(1);
   });
 
   test('days that begin to lack rain or evapotranspiration are left out, and none is guessed', () => {

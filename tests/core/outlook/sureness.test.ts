@@ -55,13 +55,26 @@ test('members with a gap do not count, and with gaps in all of them the band doe
   expect(at(outlookWith([gap]).hours, 30)).toEqual(at(outlookWith(null).hours, 30));
 });
 
-test('a window is as sure as its least sure hour', () => {
-  const gusty = (_: EpochSeconds, hour: number) => (hour === 10 ? 16.5 : 8);
+test('a window with one unsure hour names the likely stretch beside it, hours on either side', () => {
+  const gusty = (_: EpochSeconds, hour: number) => (hour === 10 ? 17.5 : 8);
   const { hours, windows } = outlookOf(input({ weather: { columns: { windSpeed10mKmh: gusty } } }));
   const tenth = hoursAfter(morning, 10);
+  expect(at(hours, 10).sureness).toBeLessThan(0.66);
   const around = windows.find(({ from, until }) => from <= tenth && tenth < until)!;
-  expect(around.sureness).toBe(at(hours, 10).sureness);
-  expect(around.hours).toBeGreaterThan(1);
+  expect(around.surest!.from > tenth || around.surest!.until <= tenth).toBe(true);
+  expect(around.surest!.sureness).toBeGreaterThan(0.66);
+});
+
+test('a window on a day on which the soil straddles its limit carries the chance of that day, and one on cold soil none', () => {
+  const { windows, soilTemperature, fallThrough } = outlookOf(input({ facts: { 'soil.temperature30cmC': 10.2 } }));
+  const open = windows.filter(({ unknown }) => unknown.includes('soil.temperature30cmC'));
+  expect(open.length).toBeGreaterThan(0);
+  for (const { soilBelow, from } of open) {
+    const near = soilTemperature.filter((point) => Math.abs(point.at - from) <= 12 * 3600);
+    expect(near.map(({ chanceBelow }) => chanceBelow)).toContain(soilBelow!.first);
+    expect(soilBelow!.limitC).toBe(fallThrough!.limitC);
+  }
+  expect(outlookOf(input({ facts: { 'soil.temperature30cmC': 4 } })).windows[0]!.soilBelow).toBeNull();
 });
 
 test('the soil line begins on the day asked about, widens, and goes past the forecast on the usual air', () => {

@@ -31,14 +31,18 @@ function hoursOf(letters: string): HourOutlook[] {
   }));
 }
 
+const plan = { now: morning, shortestHours: 2, likelyLeast: 0.66, place: null };
+
 const spans = (letters: string, shortest = 2, now = morning) =>
-  windowsOf(hoursOf(letters), now, shortest).map(({ from, until, hours, state, endedBy }) => [
-    (from - morning) / 3600,
-    (until - morning) / 3600,
-    hours,
-    state,
-    typeof endedBy === 'string' ? endedBy : endedBy.map(({ rule }) => rule).join(),
-  ]);
+  windowsOf(hoursOf(letters), { ...plan, now, shortestHours: shortest }).map(
+    ({ from, until, hours, state, endedBy }) => [
+      (from - morning) / 3600,
+      (until - morning) / 3600,
+      hours,
+      state,
+      typeof endedBy === 'string' ? endedBy : endedBy.map(({ rule }) => rule).join(),
+    ],
+  );
 
 describe('windows', () => {
   test.each([
@@ -80,11 +84,11 @@ describe('windows', () => {
 
   test('hours that do not follow on one another are never joined', () => {
     const hours = hoursOf('cccccc').filter((_, index) => index !== 3);
-    expect(windowsOf(hours, morning, 2).map((one) => one.hours)).toEqual([3, 2]);
+    expect(windowsOf(hours, plan).map((one) => one.hours)).toEqual([3, 2]);
   });
 
   test('they say what to look at again, what must have gone and what is open', () => {
-    const [, second] = windowsOf(hoursOf('cauab'), morning, 2);
+    const [, second] = windowsOf(hoursOf('cauab'), plan);
     expect(second).toMatchObject({ lookAgain: ['soil.surface'], ifLifted: [cracks], unknown: ['wind.boomKmh'] });
   });
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { epochSeconds } from '../../../src/core/units/brands.ts';
-import { ageHours, hourIndexAt, valueAt } from '../../../src/core/weather/series.ts';
+import { ageHours, valueAt } from '../../../src/core/weather/series.ts';
 import { at, forecastOf } from './forecast-of.ts';
 
 const day = forecastOf('2026-11-06T08:00Z', 4, {
@@ -40,16 +40,6 @@ describe('reading a forecast at a moment', () => {
     expect(valueAt(day, 'cloudCoverPercent', at('2026-11-06T09:10Z'))).toBeNull();
   });
 
-  test.each([
-    ['2026-11-06T07:59Z', null],
-    ['2026-11-06T08:00Z', 0],
-    ['2026-11-06T09:59Z', 1],
-    ['2026-11-06T11:59Z', 3],
-    ['2026-11-06T12:00Z', null],
-  ])('the hour holding %s', (moment, index) => {
-    expect(hourIndexAt(day, at(moment))).toBe(index);
-  });
-
   test('age counts from fetching and is never negative', () => {
     expect(ageHours(day, at('2026-11-06T14:00Z'))).toBe(6);
     expect(ageHours(day, at('2026-11-06T07:00Z'))).toBe(0);
@@ -58,7 +48,6 @@ describe('reading a forecast at a moment', () => {
   test('an empty forecast says nothing', () => {
     const none = forecastOf('2026-11-06T08:00Z', 0, {});
     expect(valueAt(none, 'precipitationMm', at('2026-11-06T08:00Z'))).toBeNull();
-    expect(hourIndexAt(none, at('2026-11-06T08:00Z'))).toBeNull();
   });
 
   test('whatever the moment, the preceding-hour stamp read lies after it by at most an hour', () => {

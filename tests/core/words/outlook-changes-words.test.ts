@@ -62,6 +62,24 @@ describe('what would have to change', () => {
     ...more,
   });
 
+  test('of a soil too warm beyond the forecast is told by the range of days with its chance', () => {
+    const fallThrough = {
+      limitC: 10,
+      day10: '2026-11-29',
+      day50: '2026-12-02',
+      day90: '2026-12-06',
+      chanceOfWarmingBack: 0,
+    };
+    const later = (more: Partial<NeededChange>) => describeNeed(change(more), wording, { at: lookedAt, fallThrough });
+    expect(later({})).toBe(
+      'Soil temperature at 30 cm: 10.8 C; it has to fall by 0.8 C, to 10.0 C. That takes days. ' +
+        'Not for sure within the forecast. The soil at 30 cm is likely to fall below 10 C for good between 29 November and ' +
+        '6 December (about 8 in 10).',
+    );
+    expect(later({ to: 9 })).toContain('Not within the forecast.');
+    expect(later({ forecastAt: lookedAt })).not.toContain('for good');
+  });
+
   test('is told in the fact’s unit, with what brings it and when', () => {
     const said = [
       change({}),
@@ -84,13 +102,13 @@ describe('what would have to change', () => {
         lifts: 'person',
       }),
       change({ fact: 'date', unit: null, to: '2027-10-01', by: 320, lifts: 'season' }),
-    ].map((one) => describeNeed(one, wording));
+    ].map((one) => describeNeed(one, wording, { at: lookedAt, fallThrough: null }));
     expect(said).toMatchInlineSnapshot(`
       [
         "Soil temperature at 30 cm: 10.8 C; it has to fall by 0.8 C, to 10.0 C. That takes days. Not within the forecast.",
         "Soil temperature at 30 cm: 10.8 C; it has to fall by 0.8 C, to 10.0 C. That takes days. In the forecast from Tuesday 17 November, 10:00.",
         "Soil temperature at 30 cm: not known; find it out. The limit is 10.0 C. That takes days. Not within the forecast.",
-        "Soil surface: cracked has to have gone. That takes days.",
+        "Soil surface: no longer cracked. That takes days.",
         "No-spray distance known and marked: not known; it has to be yes. You can see to that.",
         "Date: not before 1 October 2027. That does not come this season.",
       ]

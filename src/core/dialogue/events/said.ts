@@ -1,8 +1,10 @@
+import { isWorkedOut } from '../../facts/depth-reading.ts';
 import type { Reading } from '../../facts/types.ts';
 import type { FoldContext } from '../context.ts';
 import type { SaidEvent } from '../events.ts';
 import { applyIntents } from '../intents.ts';
-import { note } from '../note-down.ts';
+import { momentOf, note } from '../note-down.ts';
+import { offeredReadings } from '../offered-readings.ts';
 import { isConfirmation, packQuestion } from '../open-question.ts';
 import type { State } from '../state.ts';
 import { suppose } from '../suppose.ts';
@@ -21,19 +23,25 @@ export function applySaid(before: State, event: SaidEvent, context: FoldContext)
   const supposed = supposedText(event.text);
   if (supposed !== null) return suppose(typed, event, supposed, told, context);
   const understanding = context.understand(event.text, told);
-  const offered = understanding.readings.map((one) => ({ ...one, agoHours: one.agoHours ?? 0 }));
+  const { offered, refused } = offeredReadings(understanding.readings, momentOf(before, event), pack.zone);
   const { state: taken, readings } = takeReadings(typed, event, offered);
   const answers = question !== null && offered.some((one) => question.facts.includes(one.fact) && isWhole(one.reading));
   const answered = answers
     ? { ...taken, answered: [...taken.answered, { question: question.id, event: event.id }] }
     : taken;
-  const noted = noteUnderstanding(answered, event, understanding, readings);
+  const noted = noteUnderstanding(
+    answered,
+    event,
+    { ...understanding, refused: [...understanding.refused, ...refused] },
+    readings,
+  );
   const done = applyIntents(noted, event, understanding, context);
   return done === typed ? note(done, event, { kind: 'nothing-found' }) : done;
 }
 
-/** Naming some signs says nothing of the others, so the checklist stays open. */
+/** Naming some signs says nothing of the others, and a worked-out band may settle nothing: then the question stays open. */
 function isWhole(reading: Reading): boolean {
+  if (isWorkedOut(reading)) return false;
   return reading.type !== 'signs' || reading.complete;
 }
 

@@ -29,12 +29,13 @@ export function hoursFigure({ hours, zone }: Outlook, wording: OutlookWording): 
       runs: runsOf(ofDay, start.toSeconds()),
     })),
     table: {
-      columns: [said.day, said.hours.clear, said.hours.clearIf, said.hours.inTheWay],
+      columns: [said.day, said.hours.clear, said.hours.clearIf, said.hours.forHours, said.hours.forDays],
       rows: days.map(({ start, hours: ofDay }) => [
         showShortDay(start, words),
         spansOf(ofDay, 'clear', wording),
         spansOf(ofDay, 'clear-if', wording),
-        inTheWay(ofDay, wording),
+        inTheWay(ofDay, 'hourBlocks', wording),
+        inTheWay(ofDay, 'dayBlocks', wording),
       ]),
     },
   };
@@ -74,11 +75,12 @@ function spansOf(hours: readonly HourOutlook[], state: HourOutlook['state'], { w
   return shown.map((span) => span.slice(span.indexOf(', ') + 2)).join('; ') || words.outlook.figures.hours.none;
 }
 
-function inTheWay(hours: readonly HourOutlook[], wording: OutlookWording): string {
-  const blocks = hours
-    .filter(({ state }) => state === 'blocked')
-    .flatMap((one) => [...one.dayBlocks, ...one.hourBlocks]);
+function inTheWay(hours: readonly HourOutlook[], kind: 'hourBlocks' | 'dayBlocks', wording: OutlookWording): string {
+  const blocked = hours.filter(({ state }) => state === 'blocked');
+  const blocks = blocked.flatMap((one) => one[kind]);
   if (blocks.length > 0) return namesOf(blocks, wording);
   const { states, figures } = wording.words.outlook;
-  return hours.some(({ state }) => state === 'beyond-forecast') ? states['beyond-forecast'] : figures.hours.none;
+  return blocked.length === 0 && hours.some(({ state }) => state === 'beyond-forecast')
+    ? states['beyond-forecast']
+    : figures.hours.none;
 }

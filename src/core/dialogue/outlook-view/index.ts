@@ -5,7 +5,7 @@ import type { Parameters } from '../../units/parameter.ts';
 import type { VerdictWord } from '../../verdict/types.ts';
 import type { Forecast } from '../../weather/forecast.ts';
 import type { Catalogue } from '../../words/catalogue.ts';
-import { describeOutlook } from '../../words/outlook.ts';
+import { describeFurther, describeOutlook } from '../../words/outlook.ts';
 import { describeLeast, describeNeed } from '../../words/outlook-changes.ts';
 import { describeWindow, type OutlookWording } from '../../words/outlook-windows.ts';
 import { instantText } from '../moment.ts';
@@ -39,13 +39,14 @@ export function outlookView(input: OutlookViewInput): OutlookView {
   return {
     heading: isSpray ? words.outlook.heading.now : words.outlook.heading.later,
     paragraph: describeOutlook(outlook, verdict, wording),
+    further: describeFurther(outlook, verdict, wording),
     windows: outlook.windows.map((stretch, index, all) => ({
       text: describeWindow(stretch, wording, all[index - 1]),
       state: stretch.state,
       from: instantText(stretch.from),
       until: instantText(stretch.until),
     })),
-    changes: isSpray ? [] : [...new Set(outlook.changes.map((change) => describeNeed(change, wording)))],
+    changes: isSpray ? [] : [...new Set(outlook.changes.map((change) => describeNeed(change, wording, outlook)))],
     least: isSpray ? null : describeLeast(outlook.smallestSet, wording),
     hours: hoursFigure(outlook, wording),
     soil: soilFigure(outlook, parameters, wording),

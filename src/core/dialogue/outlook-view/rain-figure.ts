@@ -1,11 +1,11 @@
 import { DateTime } from 'luxon';
 import type { Outlook } from '../../outlook/types.ts';
 import { epochSeconds } from '../../units/brands.ts';
-import { numberParameter, type Parameters } from '../../units/parameter.ts';
+import type { Parameters } from '../../units/parameter.ts';
 import type { Forecast } from '../../weather/forecast.ts';
 import { rainAhead } from '../../weather/rain-ahead.ts';
 import { sumAhead } from '../../weather/sums.ts';
-import { trustIn } from '../../weather/trust.ts';
+import { growthAhead, trustIn } from '../../weather/trust.ts';
 import { showNumber } from '../../words/numbers.ts';
 import { showShortDay, showWeekday } from '../../words/outlook-times.ts';
 import type { OutlookWording } from '../../words/outlook-windows.ts';
@@ -32,11 +32,11 @@ export function rainFigure(
   if (reachesTo === null || !trust.usable || typeof limitMm !== 'number') return null;
   const from = epochSeconds(Math.floor(at / hourSeconds) * hourSeconds);
   const hours = Math.floor(hoursBetween(from, reachesTo));
-  const perDay = numberParameter(parameters, 'forecastLeadGrowthSharePerDay');
   const starts = (step: number) => Array.from({ length: Math.ceil(hours / step) }, (_, index) => index * step);
   const momentAt = (hour: number) => epochSeconds(from + hour * hourSeconds);
   const sums = starts(stepHours).flatMap((hour) => {
-    const ahead = rainAhead(forecast, momentAt(hour), sumHours, trust.growth * (1 + (perDay * hour) / 24), parameters);
+    const growth = growthAhead(trust.growth, at, momentAt(hour), parameters);
+    const ahead = rainAhead(forecast, momentAt(hour), sumHours, growth, parameters);
     return ahead === null ? [] : [{ hour, mm: tenth(ahead.totalMm.high) }];
   });
   const bars = starts(barHours).map((hour) => {

@@ -76,6 +76,8 @@ export interface WaterFigure extends FigureView {
 export interface OutlookView {
   readonly heading: string;
   readonly paragraph: string;
+  /** What else is worth knowing, in sentences; may be empty. */
+  readonly further: string;
   readonly windows: readonly {
     readonly text: string;
     readonly state: 'clear' | 'clear-if';

@@ -1,4 +1,5 @@
 import { type ErrorReport, reportOf } from '../../errors/coded-error.ts';
+import { depthProblem, is30cm } from '../../facts/depth-reading.ts';
 import type { FactId } from '../../facts/registry/index.ts';
 import { fitsMeasure, readingOfAmount } from './amount-reading.ts';
 import { depthOf } from './depth.ts';
@@ -13,6 +14,8 @@ import type { Amount, Scan } from './scan.ts';
 export interface ReadAmount extends FactReading {
   readonly doubtful: boolean;
   readonly at: number;
+  /** Depth in cm where it is not 30 cm. */
+  readonly depthCm?: number;
 }
 
 /** What the quantities of a clause come to. */
@@ -34,6 +37,7 @@ const table = Object.entries(measures) as readonly (readonly [FactId, Measure])[
 export function readAmounts(scan: Scan, context: ReaderContext): Amounts {
   const { depths, others } = depthOf(scan, context.asked.includes(soilTemperature));
   const depthCm = depths[0]?.cm ?? null;
+  const isSpan = depths.some(({ amount }) => amount.quantity.numeral.low !== undefined);
   const readings: ReadAmount[] = [];
   const refused: ErrorReport[] = [];
   let denied = 0;
@@ -53,13 +57,18 @@ export function readAmounts(scan: Scan, context: ReaderContext): Amounts {
     const { fact } = found;
     const isOfThing = fact === 'field.waterDistanceM' && scan.subjects.some((one) => one.at === amount.at + 1);
     const doubtful = isOfThing || found.doubtful || context.isDoubtful || quantity.bound === 'near';
-    const wrongDepth = fact === soilTemperature ? depthProblem(scan, depthCm ?? context.carriedDepthCm) : null;
+    const namedCm = fact === soilTemperature ? (depthCm ?? context.carriedDepthCm) : null;
+    const wrongDepth = fact === soilTemperature ? depthRefusal(scan, namedCm, isSpan, context.hasHour) : null;
     const reading = wrongDepth ?? readingOfAmount(fact, quantity, context.isDoubtful, context.pack);
     if (reading === null) lost += 1;
     else if ('code' in reading) refused.push(reading);
-    else readings.push({ fact, reading, doubtful, at: amount.at });
+    else readings.push({ fact, reading, doubtful, at: amount.at, ...elsewhere(namedCm) });
   }
   return { readings, refused, lost, denied, depthCm };
+}
+
+function elsewhere(depthCm: number | null): { depthCm?: number } {
+  return depthCm === null || is30cm(depthCm) ? {} : { depthCm: Number(depthCm.toPrecision(4)) };
 }
 
 /** How many numbers stand without a unit and without a subject: of two, neither can be told from the other. */
@@ -72,11 +81,16 @@ function isDenied({ at }: Amount, scan: Scan): boolean {
   return scan.cues.some(({ entry, to }) => to === at && entry.flags.includes('not'));
 }
 
-function depthProblem(scan: Scan, depthCm: number | null): ErrorReport | null {
+function depthRefusal(scan: Scan, depthCm: number | null, isSpan: boolean, hasHour: boolean): ErrorReport | null {
   const isSurface = scan.subjects.some(({ subject }) => subject === 'surface');
-  if (!isSurface && (depthCm === null || Math.abs(depthCm - 30) <= 0.5)) return null;
-  const came = depthCm === null ? 'at the surface' : `at ${Number(depthCm.toPrecision(4))} cm`;
-  return reportOf('DEPTH_NOT_30CM', { expected: 'a soil temperature at 30 cm', came, fact: soilTemperature });
+  const expected = 'a soil temperature at 30 cm';
+  if (isSurface) return reportOf('DEPTH_NOT_30CM', { expected, came: 'at the surface', fact: soilTemperature });
+  if (depthCm === null || is30cm(depthCm)) return null;
+  const problem = depthProblem(depthCm);
+  const came = `at ${Number(depthCm.toPrecision(4))} cm`;
+  if (isSpan) return reportOf('DEPTH_NOT_30CM', { expected, came: `${came}, more or less`, fact: soilTemperature });
+  if (problem !== null || hasHour) return problem;
+  return reportOf('DEPTH_NEEDS_HOUR', { expected: `${expected}, or the hour`, came, fact: soilTemperature });
 }
 
 function withSpeedUnit({ quantity, at }: Amount, scan: Scan, { speedUnit }: ReaderContext): Quantity {

@@ -1,6 +1,7 @@
 import type { FactId } from '../../facts/registry/index.ts';
 import { choiceOfLabel } from './answers.ts';
 import { splitClauses, wordsText } from './clauses.ts';
+import { clockOf } from './clock.ts';
 import { fold } from './fold.ts';
 import { readingsOfAnswer } from './meanings.ts';
 import { joinNumbers } from './number-words.ts';
@@ -17,8 +18,27 @@ import type { Understand, UnderstandContext, Understanding, UnderstoodReading } 
 export const understand: Understand = (text, context) => {
   const whole = wholeAnswer(text, context);
   if (whole.length > 0) return { ...nothing, readings: whole };
-  return readText(text, splitClauses(findQuantities(joinNumbers(tokenise(text)))), context);
+  return withHour(text, context) ?? readText(text, clausesIn(text), context);
 };
+
+/** A text that names an hour for a soil temperature; null for any other. */
+function withHour(text: string, context: UnderstandContext): Understanding | null {
+  const named = clockOf(text);
+  if (named === null) return null;
+  const understanding = readText(text, clausesIn(named.rest), { ...context, hasHour: true });
+  const found = [...understanding.readings, ...understanding.refused];
+  if (!found.some(({ fact }) => fact === soilTemperature)) return null;
+  const readings = understanding.readings.map((one) =>
+    one.fact === soilTemperature ? { ...one, clock: named.clock } : one,
+  );
+  return { ...understanding, readings };
+}
+
+function clausesIn(text: string) {
+  return splitClauses(findQuantities(joinNumbers(tokenise(text))));
+}
+
+const soilTemperature: FactId = 'soil.temperature30cmC';
 
 const nothing: Understanding = {
   readings: [],

@@ -78,7 +78,7 @@ export function mergeReadings(offered: readonly Offered[]): {
   return { readings: kept.map(({ replaces: _, ...reading }) => reading), dropped };
 }
 
-const keyOf = ({ fact, agoHours = 0 }: Offered) => `${fact} ${agoHours}`;
+const keyOf = ({ fact, agoHours = 0, depthCm = 30 }: Offered) => `${fact} ${agoHours} ${depthCm}`;
 
 function isOfSame(a: Offered, b: Offered): boolean {
   return keyOf(a) === keyOf(b);

@@ -11,6 +11,8 @@ import { readSenses, type Sense } from './sense.ts';
 /** A reading of a clause. */
 export interface Found extends FactReading {
   readonly doubtful: boolean;
+  /** Depth in cm of a soil temperature that was not read at 30 cm. */
+  readonly depthCm?: number;
 }
 
 /** What a clause comes to. */
@@ -56,7 +58,7 @@ export function readClause(scan: Scan, given: ReaderContext): ClauseReading {
     reading,
     doubtful: doubtful || isDoubtful || scan.unknown > 0,
   }));
-  const found = [...said, ...amounts.readings.map(({ fact, reading, doubtful }) => ({ fact, reading, doubtful }))];
+  const found = [...said, ...amounts.readings.map(({ at: _, ...one }) => one)];
   const isOnlySubject = found.length === 0 && amounts.refused.length === 0 && scan.unknown === 0;
   const dangling = isOnlySubject && amounts.lost === 0 ? (scan.subjects.at(-1)?.subject ?? null) : null;
   const danglingDepthCm = isOnlySubject && amounts.lost === 0 ? amounts.depthCm : null;

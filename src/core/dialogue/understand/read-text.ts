@@ -170,6 +170,7 @@ function readerContext(kind: ClauseKind, left: Left, { context, correction, isNe
     isDoubtful: (isAfterAnd && left.kind?.rest?.flags.has('doubt') === true) || isAfterNot,
     isNegatedList,
     speedUnit: left.speedUnit,
+    hasHour: context.hasHour ?? false,
   };
 }
 

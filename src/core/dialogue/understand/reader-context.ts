@@ -18,4 +18,6 @@ export interface ReaderContext {
   readonly isNegatedList: boolean;
   /** Unit of the speed said last in the text, or null: later speeds without a unit are in it. */
   readonly speedUnit: SaidUnit | null;
+  /** True where the text names the hour at which a temperature was read. */
+  readonly hasHour: boolean;
 }

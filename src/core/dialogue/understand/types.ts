@@ -2,6 +2,7 @@ import type { ErrorReport } from '../../errors/coded-error.ts';
 import type { FactId } from '../../facts/registry/index.ts';
 import type { Reading } from '../../facts/types.ts';
 import type { Pack, Question } from '../../rules/pack-types.ts';
+import type { Clock } from './clock.ts';
 
 /** What a text is understood against: the open question, the pack, and the facts last spoken of, newest first. */
 export interface UnderstandContext {
@@ -11,6 +12,8 @@ export interface UnderstandContext {
   readonly recent: readonly FactId[];
   /** True where a reading of the asked fact was read back: yes and no then answer that, and give no reading. */
   readonly confirming?: boolean;
+  /** True where the text names the hour at which a temperature was read. */
+  readonly hasHour?: boolean;
 }
 
 /** One reading found in a text. */
@@ -23,6 +26,10 @@ export interface UnderstoodReading {
   readonly doubtful: boolean;
   /** How long ago it was seen or measured, hours; absent where it holds for the moment of speaking. */
   readonly agoHours?: number;
+  /** The hour at which a soil temperature was read; it goes before `agoHours`. */
+  readonly clock?: Clock;
+  /** Depth in cm of a soil temperature that was not read at 30 cm; its reading is as read there, not yet worked out. */
+  readonly depthCm?: number;
 }
 
 /** What a person may want beside telling facts. */

@@ -22,4 +22,12 @@ export const dialogueErrors = {
     says: 'The soil temperature was read at another depth.',
     next: 'Push the thermometer to 30 cm, wait five minutes and read it there.',
   },
+  DEPTH_NEEDS_HOUR: {
+    says: 'A soil temperature from another depth says something of 30 cm only with the hour at which it was read.',
+    next: 'At what time did you read it? Say it again with the hour ("7 at 10 cm at 3 pm", or "7 at 10 cm just now"), or read it at 30 cm.',
+  },
+  READING_IN_FUTURE: {
+    says: 'The reading is said to be of a time that has not come yet.',
+    next: 'Say again when it was read, with morning or afternoon and the day.',
+  },
 } as const satisfies Record<string, ErrorEntry>;

@@ -101,6 +101,10 @@ export const ruleErrors = {
     says: 'A question or answer does not fit the facts that it settles.',
     next: 'Make the readings fit the types in docs/facts.md.',
   },
+  QUESTION_PICTURE_UNKNOWN: {
+    says: 'A question names a drawing that there is none of.',
+    next: 'Take one of the drawings listed, or leave the picture away.',
+  },
   CASE_MISFIT: {
     says: 'A case names something that does not exist.',
     next: 'Use fact ids from docs/facts.md and rule ids of this pack.',

@@ -1,7 +1,7 @@
-import { factDefinition } from '../../facts/registry/index.ts';
+import { type FactId, factDefinition } from '../../facts/registry/index.ts';
 import { type ResolvedFacts, resolvedFact } from '../../facts/resolved.ts';
 import { outcomeOf } from '../../rules/outcome.ts';
-import type { CompiledRule, CompiledRules } from '../../rules/types.ts';
+import type { CompiledRule, CompiledRules, Lifts } from '../../rules/types.ts';
 import type { EpochSeconds } from '../../units/brands.ts';
 import type { NeededChange } from '../types.ts';
 import { applyChange } from './apply.ts';
@@ -87,7 +87,12 @@ function neededOf({ from, change }: Step, { facts, forecastAt }: ChangesInput): 
     how,
     to,
     by: distanceOf(change, now),
-    lifts: from.rule.lifts ?? 'days',
+    lifts: liftsOf(fact, from.rule.lifts ?? 'days'),
     forecastAt: forecastAt(from.rule.id),
   };
+}
+
+/** What brings a change of this fact: weather within hours where it is weather, whatever else holds its rule for days. */
+function liftsOf(fact: FactId, ofRule: Lifts): Lifts {
+  return ofRule === 'days' && factDefinition(fact).forecastAt !== undefined ? 'hours' : ofRule;
 }

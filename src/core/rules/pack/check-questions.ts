@@ -5,6 +5,7 @@ import type { AnswerChoice, Question } from '../pack-types.ts';
 import { checkLanguages } from './check-texts.ts';
 import { inside, type Place, type Report, show } from './findings.ts';
 import { parseReading } from './parse-reading.ts';
+import { pictureIds } from './picture-ids.ts';
 import type { questionsSchema } from './schema.ts';
 import { checkStraddle, type LimitsOf } from './straddle.ts';
 
@@ -28,6 +29,14 @@ export function checkQuestions(
       }
     });
     checkLanguages(question.text, languages, inside(place, 'text'), report);
+    if (question.picture !== undefined && !pictureIds.some((id) => id === question.picture)) {
+      const expected = `a drawing that the page has: ${pictureIds.join(', ')}`;
+      report('QUESTION_PICTURE_UNKNOWN', inside(place, 'picture'), {
+        expected,
+        came: show(question.picture),
+        among: pictureIds,
+      });
+    }
     checkForm(question, place, report);
     const choices = question.choices?.map((choice, at) =>
       checkChoice(choice, question, inside(place, 'choices', at), languages, limitsOf, report),

@@ -76,6 +76,7 @@ export const questionsSchema = strict({
       effortSeconds: z.number().positive('a number above 0'),
       group: z.enum(['season', 'field', 'crop', 'soil', 'weather', 'dose']),
       forDose: z.literal(true).optional(),
+      picture: z.string().optional(),
       choices: z
         .array(
           strict({

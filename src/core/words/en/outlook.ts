@@ -21,7 +21,7 @@ export const outlookWords = {
   moreWindows: (count: number) =>
     count === 1 ? 'One more such stretch follows.' : `${count} more such stretches follow.`,
   noWindow: (reach: string) =>
-    `Up to ${reach}, where the forecast ends, there is no stretch long enough in which nothing stands in the way.`,
+    `Up to ${reach}, as far as the forecast tells enough, there is no stretch long enough in which nothing stands in the way.`,
   throughout: (titles: string) => `In the way throughout: ${titles}.`,
   untold: (reason: string) => `Of the coming days nothing can be told: ${reason}.`,
   untoldBecause: {
@@ -29,19 +29,37 @@ export const outlookWords = {
     'forecast-gap': 'the forecast is not of this place',
   } as Readonly<Partial<Record<UnknownReason, string>>>,
   noForecast: 'Without a forecast nothing can be told of the coming days.',
-  ends: (reach: string) => `The forecast ends on ${reach}; what comes after is not known.`,
-  askThen: 'Ask again on the day itself: no forecast can give the answer beforehand.',
+  ends: (reach: string) => `What comes after ${reach} is not known: the forecast ends or tells too little.`,
+  askThen: 'Ask again on the day itself.',
   spoiled: (titles: string, time: string) => `What could still spoil it: ${titles}, from ${time}.`,
   spoiledLater: (titles: string, time: string) =>
     `As the forecast stands, nothing spoils it before ${time}; then: ${titles}. Look at the sky before you fill the tank all the same.`,
   notSpoiled: (reach: string) =>
     `The forecast, up to ${reach}, shows nothing that would spoil it. Look at the sky before you fill the tank all the same.`,
   hours: (count: number) => `${count} h`,
+  light: {
+    all: (hours: string) => `${hours}, all in daylight`,
+    none: (hours: string) => `${hours}, all in the dark`,
+    one: (hours: string, clocks: string) => `${hours}, of which ${clocks} in daylight`,
+    several: (hours: string, lit: string, clocks: string) => `${hours}, of which ${lit} in daylight, first ${clocks}`,
+  },
   chance: {
-    veryLikely: (share: string) => `The weather for it is very likely to hold throughout (${share}).`,
-    likely: (share: string) => `The weather for it is likely to hold throughout (${share}).`,
-    even: (share: string) => `The weather for it is about as likely to hold throughout as not (${share}).`,
-    unlikely: (share: string) => `The weather for it is unlikely to hold throughout (${share}).`,
+    whole: (sure: string) => `Hour by hour the weather is ${sure}.`,
+    surest: (span: string, sure: string, isLit: boolean) =>
+      `Surest${isLit ? ' in daylight' : ''}: ${span}; hour by hour the weather is ${sure}.`,
+    best: (span: string, sure: string, isLit: boolean) =>
+      `In no useful part${isLit ? ' by daylight' : ''} is the weather likely to hold; the best is ${span}, ${sure}.`,
+    first: (share: string) => `For the first hours: ${share}.`,
+    hold: {
+      veryLikely: (share: string) => `very likely to hold (${share})`,
+      likely: (share: string) => `likely to hold (${share})`,
+      even: (share: string) => `about as likely to hold as not (${share})`,
+      unlikely: (share: string) => `unlikely to hold (${share})`,
+    },
+    soil: (limit: string, first: string, last: string) =>
+      first === last
+        ? `Chance that the soil at 30 cm is below ${limit} then: ${first}.`
+        : `Chance that the soil at 30 cm is below ${limit}: ${first} as it begins, ${last} as it ends.`,
     untold: 'How sure its weather is cannot be told from this forecast.',
   },
   share: {
@@ -53,6 +71,7 @@ export const outlookWords = {
     gone: (titles: string) => `what is in the way now has gone (${titles})`,
     lookAgain: (names: string) => `a fresh look finds ${names} still fit`,
     findOut: (names: string) => `you find ${names} fit`,
+    allFit: (names: string) => `a fresh look finds ${names} fit`,
     more: (count: number) => `${count} more`,
   },
   /** What is looked at, in running text; the label stands in for what is not listed. */
@@ -83,7 +102,7 @@ export const outlookWords = {
     clearIf: (span: string, hours: string, conditions: string) => `${span} (${hours}): only if ${conditions}.`,
     clearIfSame: (span: string, hours: string) => `${span} (${hours}): on the same conditions.`,
     endedBy: (titles: string) => `Ended by: ${titles}.`,
-    forecastEnds: 'There the forecast ends; it may last longer.',
+    forecastEnds: 'From there the forecast tells too little; it may last longer.',
     lookAgain: 'After that, what you saw is too old: look again.',
   },
   soil: {
@@ -112,7 +131,7 @@ export const outlookWords = {
     findOut: (label: string, to: string) => `${label}: not known; find it out. The limit is ${to}.`,
     notKnown: 'not known',
     choice: (label: string, now: string, to: string) => `${label}: ${now}; it has to be ${to}.`,
-    sign: (label: string, sign: string) => `${label}: ${sign} has to have gone.`,
+    sign: (label: string, sign: string) => `${label}: no longer ${sign}.`,
     day: (label: string, to: string) => `${label}: not before ${to}.`,
     lifts: {
       hours: 'Weather can bring that within hours.',
@@ -122,6 +141,7 @@ export const outlookWords = {
     },
     forecastAt: (time: string) => `In the forecast from ${time}.`,
     notInForecast: 'Not within the forecast.',
+    notForSure: 'Not for sure within the forecast.',
     least: (labels: string) => `The least that would turn today's answer, as far as it is known: ${labels}.`,
   },
   states: {
@@ -139,7 +159,8 @@ export const outlookWords = {
         `${days} days, a row each from midnight to midnight: ${clear} with nothing in the way that can be told, ${clearIf} only if looked at again.`,
       clear: 'Nothing in the way',
       clearIf: 'Only if looked at again',
-      inTheWay: 'In the way',
+      forHours: 'In the way, for hours',
+      forDays: 'In the way, for days or longer',
       none: 'none',
     },
     soil: {
@@ -177,6 +198,7 @@ export const outlookWords = {
     table: 'As a table',
     more: 'Soil, rain and water in figures',
     windows: 'Hours to look at',
+    hourByHour: 'Hour by hour',
     changes: 'What would have to change',
     moreWindows: (count: number) => `${count} more`,
   },

@@ -24,11 +24,11 @@ export function climatologyFrom(days: readonly ArchiveDay[], source: string): Si
   const byDay = Array.from({ length: daysOfYear }, (): number[] => []);
   for (const { iso, airC } of known) byDay[dayOfYear(iso) - 1]?.push(airC);
   const means = byDay.map((_, day) => {
-    const window = Array.from(
+    const around = Array.from(
       { length: 2 * windowDays + 1 },
       (_, k) => (day + k - windowDays + daysOfYear) % daysOfYear,
     );
-    const values = window.flatMap((one) => byDay[one] ?? []);
+    const values = around.flatMap((one) => byDay[one] ?? []);
     return values.length < leastInWindow ? null : values.reduce((sum, value) => sum + value, 0) / values.length;
   });
   if (!means.every((mean) => mean !== null)) return null;

@@ -23,7 +23,7 @@ export const negation: readonly Utterance[] = [
   [null, 'no black-grass but some rye-grass', '"no black-grass"; "some rye-grass"'],
   [null, 'drains started running this morning', 'soil.drainsRunning=yes@4'],
   [null, 'soil temp was 11 last week and is 9 now at 30 cm', 'soil.temperature30cmC=11?@168; soil.temperature30cmC=9'],
-  [null, '9.2 at 30 and 7 at 10', 'soil.temperature30cmC=9.2; #DEPTH_NOT_30CM'],
+  [null, '9.2 at 30 and 7 at 10', 'soil.temperature30cmC=9.2; #DEPTH_NEEDS_HOUR'],
   ['soil-temperature', 'not far off 10', 'soil.temperature30cmC=10[9..11]?'],
   ['soil-temperature', 'forecast soil temp is 9', '"forecast soil temp is 9"'],
   ['soil-temperature', 'dropped from 11 to 9', '"dropped from 11 to 9"'],
