@@ -20,6 +20,7 @@ document.addEventListener('visibilitychange', () => {
 
 const page = document.getElementById('page');
 if (page) {
+  page.replaceChildren();
   render(
     <ComfortContext.Provider value={comfort}>
       <UnlessBroken>

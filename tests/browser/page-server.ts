@@ -9,7 +9,7 @@ import { loadPack } from '../../src/core/rules/pack/load-pack.ts';
 import { epochSeconds } from '../../src/core/units/brands.ts';
 import { type StartedServer, startServer } from '../../src/server/main.ts';
 import { standardServerSettings } from '../../src/server/settings.ts';
-import { root } from '../repo/files.ts';
+import { root as rootOfTests } from '../repo/files.ts';
 
 /** The real server with the real page, pack and demo farm, and no forecast service. */
 export interface PageServer {
@@ -22,8 +22,8 @@ export interface PageServer {
   readonly end: () => Promise<void>;
 }
 
-/** Builds the page into a folder of its own and serves it on a free loopback port. */
-export async function startPageServer(): Promise<PageServer> {
+/** Builds the page of the project at `root` into a folder of its own and serves it on a free loopback port. */
+export async function startPageServer(root: string = rootOfTests): Promise<PageServer> {
   const webRoot = await mkdtemp(join(tmpdir(), 'loamward-page-'));
   await build({
     configFile: join(root, 'vite.config.ts'),

@@ -3,7 +3,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import type { PageState } from '../chat/page-state.ts';
 
 /**
- * Moves the focus to the heading of a verdict or question that is new, once the person has done something. Never while text
+ * Moves the focus, and the top of the screen, to the heading of a verdict or question that is new, once the person has done something. Never while text
  * stands in the box that is being typed in, and never on a reload.
  */
 export function useHeadingFocus(
@@ -23,7 +23,9 @@ export function useHeadingFocus(
         : question !== null && question !== was.question
           ? '[data-heading="question"]'
           : null;
-    if (name !== null) inside.current?.querySelector<HTMLElement>(name)?.focus();
+    const heading = name === null ? null : inside.current?.querySelector<HTMLElement>(name);
+    heading?.focus({ preventScroll: true });
+    heading?.closest('section')?.scrollIntoView({ block: 'start' });
   }, [verdict, question]);
 }
 

@@ -7,6 +7,7 @@ import { Basis } from './basis.tsx';
 import { Cautions } from './cautions.tsx';
 import { Dose } from './dose.tsx';
 import { HandOver } from './hand-over.tsx';
+import { Invented } from './invented.tsx';
 import { JobList } from './job-list.tsx';
 import { ReasonList } from './reason-list.tsx';
 import { Trace } from './trace.tsx';
@@ -35,6 +36,11 @@ export function VerdictCard({ verdict, isOld, isNew, onRequest, handOver }: Verd
         </h2>
         <VerdictMark verdict={verdict.verdict} />
       </div>
+      {handOver.view.field?.invented && (
+        <p>
+          <Invented />
+        </p>
+      )}
       <p class="verdict-why">{verdict.why}</p>
       {verdict.change && <p>{verdict.change}</p>}
       {verdict.validUntilText && <p class="quiet">{verdict.validUntilText}</p>}

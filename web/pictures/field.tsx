@@ -10,8 +10,9 @@ export function Thermometer() {
       <path class="pic-line" d="M40 22a14 14 0 1 0 .1 0M40 8V2M62 14l4-4M18 14l-4-4M70 36h6M4 36h6" />
       <path
         class="pic-line"
-        d="M112 92q-4-24-8-36M112 92q-26-16-46-14-2-26 22-30 24 0 24 44M104 92q24-52 52-56 20 14 2 34-18 16-54 22"
+        d="M96 92q-8-20-12-34M96 92q-34-10-54-4 4-22 28-24 18 4 26 28M96 92q-16-44 4-72 22 6 24 34-6 26-28 38M96 92q8-20 14-32"
       />
+      <path class="pic-dash" d="M62 30l30 20" />
       <path class="pic-probe" d="M166 58v148" />
       <circle class="pic-sheet" cx="166" cy="46" r="18" />
       <path class="pic-line" d="M166 46l8-9" />
@@ -20,7 +21,8 @@ export function Thermometer() {
         {words.depth}
       </text>
       <circle class="pic-sheet" cx="262" cy="42" r="24" />
-      <path class="pic-line" d="M262 42V24M262 42l9-15M262 18v4M286 42h-4M262 66v-4M238 42h4" />
+      <path class="pic-wedge" d="M262 42V18A24 24 0 0 1 274 21.2Z" />
+      <path class="pic-line" d="M262 18v5M286 42h-5M262 66v-5M238 42h5" />
       <text x="262" y="86" text-anchor="middle">
         {words.wait}
       </text>

@@ -1,0 +1,120 @@
+import { mkdir, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import { answerAll, answerOnce, chooseField, fitDay, questionHeading } from '../../tests/browser/answers.ts';
+import { launchBrowser } from '../../tests/browser/browser.ts';
+import { startPageServer } from '../../tests/browser/page-server.ts';
+
+const folder = join('docs', 'pictures');
+const phone = { width: 390, height: 844 };
+const desktop = { width: 1280, height: 900 };
+
+/** One picture of the page: how it is looked at and what is done before. */
+interface Shot {
+  readonly name: string;
+  readonly options?: BrowserContextOptions;
+  readonly look?: 'day' | 'night' | 'sun';
+  readonly does: (page: Page) => Promise<void>;
+  readonly media?: 'print';
+  readonly isWhole?: boolean;
+}
+
+const unfold = (page: Page, title: string) => page.getByText(title, { exact: true }).first().click();
+
+async function toQuestion(page: Page, words: RegExp): Promise<void> {
+  while (!words.test((await page.locator(questionHeading).textContent()) ?? '')) await answerOnce(page, fitDay);
+}
+
+async function toVerdict(page: Page, field: string): Promise<void> {
+  await chooseField(page, field);
+  await answerAll(page, fitDay);
+}
+
+async function withDrawing(page: Page, words: RegExp): Promise<void> {
+  await chooseField(page, 'Mill Piece');
+  await toQuestion(page, words);
+  await unfold(page, 'How do I find out?');
+  await page.locator('.picture').first().waitFor();
+  await page.locator('.question').scrollIntoViewIfNeeded();
+}
+
+const shots: readonly Shot[] = [
+  { name: 'start-phone', does: async () => {} },
+  {
+    name: 'question-phone',
+    does: async (page) => {
+      await chooseField(page, 'Mill Piece');
+      await toQuestion(page, /how warm/i);
+    },
+  },
+  { name: 'drawing-phone', does: (page) => withDrawing(page, /how warm/i) },
+  { name: 'feel-phone', does: (page) => withDrawing(page, /feel/), isWhole: true },
+  { name: 'conversation-phone', does: (page) => toVerdict(page, 'Mill Piece') },
+  { name: 'wait-night', look: 'night', does: (page) => toVerdict(page, 'Top Brow') },
+  { name: 'do-not-spray-sun', look: 'sun', does: (page) => toVerdict(page, 'Long Ing') },
+  {
+    name: 'question-sun',
+    look: 'sun',
+    does: async (page) => {
+      await chooseField(page, 'Mill Piece');
+      await toQuestion(page, /surface/);
+    },
+  },
+  { name: 'desktop', options: { viewport: desktop }, does: (page) => toVerdict(page, 'Mill Piece') },
+  {
+    name: 'print',
+    options: { viewport: { width: 794, height: 1123 } },
+    media: 'print',
+    isWhole: true,
+    does: async (page) => {
+      await toVerdict(page, 'Mill Piece');
+      await unfold(page, 'Print, send or show this answer');
+      await page.locator('.print-only').waitFor({ state: 'attached' });
+    },
+  },
+  {
+    name: 'settings-phone',
+    does: async (page) => {
+      await unfold(page, 'Screen, sound and speech');
+      await page.locator('.settings').scrollIntoViewIfNeeded();
+      await page.evaluate(() => scrollTo(0, document.body.scrollHeight));
+    },
+  },
+];
+
+/** Takes the pictures of the documents anew, of the invented farm only. Names after the command take those alone. */
+export async function main(names: readonly string[]): Promise<number> {
+  await mkdir(folder, { recursive: true });
+  const [browser, server] = await Promise.all([launchBrowser(), startPageServer(process.cwd())]);
+  try {
+    for (const shot of shots) {
+      if (names.length > 0 && !names.includes(shot.name)) continue;
+      const bytes = await take(browser, server.url(), shot);
+      process.stdout.write(`${String(bytes).padStart(8)}  ${shot.name}.png\n`);
+    }
+  } finally {
+    await browser.close();
+    await server.end();
+  }
+  return 0;
+}
+
+async function take(browser: Browser, url: string, shot: Shot): Promise<number> {
+  const context = await browser.newContext({ viewport: phone, reducedMotion: 'reduce', ...shot.options });
+  try {
+    const page = await context.newPage();
+    if (shot.look) {
+      await page.addInitScript((look) => localStorage.setItem('loamward.comfort', JSON.stringify({ look })), shot.look);
+    }
+    await page.goto(url);
+    await page.getByRole('heading', { name: 'Which field?' }).waitFor();
+    await shot.does(page);
+    await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+    if (shot.media) await page.emulateMedia({ media: shot.media });
+    const png = await page.screenshot({ fullPage: shot.isWhole ?? false });
+    await writeFile(join(folder, `${shot.name}.png`), png);
+    return png.length;
+  } finally {
+    await context.close();
+  }
+}
