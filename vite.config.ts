@@ -1,9 +1,11 @@
 import { join } from 'node:path';
 import { defineConfig } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
 
 /**
  * The page: built from web/ into dist/web with hashed names. Nothing is inlined and no preload script is added, since the
- * server's content security policy runs only files of its own.
+ * server's content security policy runs only files of its own. The service worker keeps every file of the page; a newer one waits
+ * until the person asks for it, so that no page changes under a running conversation.
  */
 export default defineConfig({
   root: join(import.meta.dirname, 'web'),
@@ -16,4 +18,38 @@ export default defineConfig({
     modulePreload: false,
     reportCompressedSize: false,
   },
+  plugins: [
+    VitePWA({
+      registerType: 'prompt',
+      injectRegister: false,
+      includeManifestIcons: false,
+      manifest: {
+        id: '/',
+        start_url: '/',
+        scope: '/',
+        display: 'standalone',
+        name: 'Loamward',
+        short_name: 'Loamward',
+        description: 'Does today suit a soil-acting residual herbicide on this field, and if not, when will it?',
+        lang: 'en',
+        background_color: '#f4f0e6',
+        theme_color: '#12202e',
+        icons: [
+          { src: '/icon-192.png', sizes: '192x192', type: 'image/png' },
+          { src: '/icon-512.png', sizes: '512x512', type: 'image/png' },
+          { src: '/icon-maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+          { src: '/icon.svg', sizes: 'any', type: 'image/svg+xml' },
+        ],
+      },
+      workbox: {
+        globPatterns: ['**/*.{html,js,css,svg,png,webmanifest}'],
+        navigateFallback: '/index.html',
+        navigateFallbackAllowlist: [/^\/(index\.html)?(\?.*)?$/],
+        clientsClaim: true,
+        skipWaiting: false,
+        cleanupOutdatedCaches: true,
+        sourcemap: false,
+      },
+    }),
+  ],
 });
