@@ -17,6 +17,7 @@ export function browserMeans(): ChatMeans {
       };
     },
     now: () => Date.now() / 1000,
+    steady: () => performance.now() / 1000,
     after: (ms, call) => {
       const timer = setTimeout(call, ms);
       return () => clearTimeout(timer);
@@ -34,4 +35,9 @@ function randomUuid(): string {
   bytes[8] = (bytes[8]! & 0x3f) | 0x80;
   const hex = Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('');
   return hex.replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/, '$1-$2-$3-$4-$5');
+}
+
+/** A token for a conversation that is begun without a server: 256 random bits as 64 hex digits. */
+export function randomToken(): string {
+  return Array.from(crypto.getRandomValues(new Uint8Array(32)), (byte) => byte.toString(16).padStart(2, '0')).join('');
 }

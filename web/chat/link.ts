@@ -33,6 +33,8 @@ export interface Link {
   readonly hurry: () => void;
   /** Drops the connection and comes back after a wait. */
   readonly drop: () => void;
+  /** Says hello anew at once, on a connection of its own: for another conversation, or one that the server has by now. */
+  readonly restart: () => void;
   readonly stop: () => void;
 }
 
@@ -110,6 +112,15 @@ export function createLink(means: ChatMeans, listener: LinkListener): Link {
 
   open();
   return {
+    restart: () => {
+      const old = socket;
+      if (stopped || old === null || state === 'other-version') return;
+      socket = null;
+      marks = [];
+      state = 'connecting';
+      old.close();
+      open();
+    },
     send: (message) => {
       if (state === 'ready') raw(message);
       return state === 'ready';

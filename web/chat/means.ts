@@ -19,6 +19,8 @@ export interface ChatMeans {
   readonly openSocket: (listener: SocketListener) => Socket;
   /** This device's clock, epoch seconds UTC. */
   readonly now: () => number;
+  /** Seconds that only ever rise while the page lives, whatever the clock is set to. */
+  readonly steady: () => number;
   /** Calls once after `ms` milliseconds; returns how to stop it. */
   readonly after: (ms: number, call: () => void) => () => void;
   /** 0..1. */

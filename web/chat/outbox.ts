@@ -7,9 +7,14 @@ export type Outbox = readonly EventMessage[];
 const key = 'loamward.unsent';
 const kinds = ['start', 'say', 'answer', 'request', 'undo'] as const;
 
-/** Reads what an earlier life of the page could not hand over; what is not a message of the protocol is left out. */
+/** Reads what an earlier life of the page could not hand over. */
 export function readOutbox(memory: Memory): Outbox {
-  const kept = parsed(memory.read(key));
+  return parseOutbox(memory.read(key));
+}
+
+/** Messages in a text that was kept; what is none of the protocol is left out. */
+export function parseOutbox(text: string | null): Outbox {
+  const kept = parsed(text);
   return Array.isArray(kept) ? kept.flatMap(messageIn) : [];
 }
 

@@ -1,6 +1,10 @@
 import type { ConversationView } from '../../src/core/dialogue/view-types.ts';
 import type { ErrorReport } from '../../src/core/errors/coded-error.ts';
 import type { FieldOffer } from '../../src/core/protocol/messages.ts';
+import type { StorageState } from '../offline/safe-vault.ts';
+import type { ClockFault } from '../offline/server-clock.ts';
+import type { ConversationNote } from '../offline/vault.ts';
+import type { UseNewVersion } from '../offline/worker.ts';
 import type { LinkState } from './link.ts';
 import type { Outbox } from './outbox.ts';
 
@@ -20,6 +24,27 @@ export interface PageState {
   readonly isChoosing: boolean;
   /** Why the server refused something, until put away. */
   readonly refusal: ErrorReport | null;
+  /** Who answers: the server, or this page by itself. */
+  readonly answers: 'server' | 'page';
+  /** How much of what was said is being handed over; 0 where nothing is. */
+  readonly handingOver: number;
+  /** How much was handed over just now; 0 some seconds later. */
+  readonly handedOver: number;
+  /** True once this page can answer by itself. */
+  readonly canBeAlone: boolean;
+  /** Whether what is said outlives the page; null before it was tried. */
+  readonly storage: StorageState | null;
+  readonly clockFault: ClockFault | null;
+  /** True where the conversation goes on in another page of this browser. */
+  readonly isElsewhere: boolean;
+  /** Puts a newer page to use; null where none waits. */
+  readonly newVersion: UseNewVersion | null;
+  /** True where the server has newer rules than this conversation was begun under. */
+  readonly newRules: boolean;
+  /** Conversations that this device keeps, that last used first. */
+  readonly conversations: readonly ConversationNote[];
+  /** Token of the conversation that is shown; null before there is one. */
+  readonly token: string | null;
   /** True once the person has done something: only then is the focus moved. */
   readonly hasActed: boolean;
 }
@@ -35,6 +60,17 @@ export const emptyPageState: PageState = {
   outbox: [],
   isChoosing: false,
   refusal: null,
+  answers: 'server',
+  handingOver: 0,
+  handedOver: 0,
+  canBeAlone: false,
+  storage: null,
+  clockFault: null,
+  isElsewhere: false,
+  newVersion: null,
+  newRules: false,
+  conversations: [],
+  token: null,
   hasActed: false,
 };
 

@@ -59,7 +59,7 @@ export function WaterDistance() {
       />
       <path class="pic-dash" d="M96 78v-54M220 132V24" />
       <Measure from={[96, 34]} to={[220, 34]} words={words.measure} at={[158, 24]} />
-      <text x="266" y="122" text-anchor="middle">
+      <text x="316" y="122" text-anchor="end">
         {words.bank}
       </text>
     </Drawing>

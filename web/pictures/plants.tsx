@@ -15,20 +15,19 @@ export function TrueLeaves() {
         d="M160 140q-24-8-40-24-18 6-44-8-10-28 14-38 28-6 34 18 6 14-4 28M160 136q24-8 38-26 20 8 44-10 10-28-16-36-26-4-30 22-4 12 2 24"
       />
       <path class="pic-line" d="M160 130q-2-16 0-30-26-8-22-44 10-26 22-34 14 8 22 34 4 36-22 44" />
-      <path class="pic-thin" d="M120 116L92 84M198 110l24-32M160 100V44" />
-      <text x="86" y="70" text-anchor="middle" class="pic-count">
+      <text x="99" y="104" text-anchor="middle" class="pic-count">
         1
       </text>
-      <text x="236" y="66" text-anchor="middle" class="pic-count">
+      <text x="220" y="102" text-anchor="middle" class="pic-count">
         2
       </text>
-      <text x="184" y="24" text-anchor="middle" class="pic-count">
+      <text x="160" y="70" text-anchor="middle" class="pic-count">
         3
       </text>
-      <text x="262" y="184" text-anchor="middle">
+      <text x="272" y="183" text-anchor="middle">
         {words.seed}
       </text>
-      <path class="pic-thin" d="M222 180h8" />
+      <path class="pic-thin" d="M222 178h12" />
     </Drawing>
   );
 }
@@ -81,10 +80,6 @@ export function Quadrat() {
       {tufts.map(([x, y]) => (
         <path key={`${x} ${y}`} class="pic-line" d={`M${x} ${y}v-16M${x} ${y}q-4-8-10-12M${x} ${y}q4-8 10-12`} />
       ))}
-      <path
-        class="pic-earth"
-        d="M84 112q10-14 20 0-10 14-20 0zM226 122q10-14 20 0-10 14-20 0zM158 112q10-14 20 0-10 14-20 0z"
-      />
       <Measure from={[64, 178]} to={[256, 178]} words={words.side} at={[160, 200]} />
     </Drawing>
   );

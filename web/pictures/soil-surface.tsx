@@ -67,7 +67,7 @@ const drawings: Readonly<Record<(typeof signs)[number], ComponentChildren>> = {
     <>
       <path class="pic-earth" d="M4 62h112v14H4z" />
       <path class="pic-sheet" d="M4 62V48q14-12 30-6 18-10 34-2 18-8 30 2 10 0 18 6v14z" />
-      <path class="pic-dots" d="M24 22h0M48 12h0M70 26h0M94 14h0M40 30h0" />
+      <path class="pic-flakes" d="M24 22h0M48 12h0M70 26h0M94 14h0M40 30h0" />
     </>
   ),
 };

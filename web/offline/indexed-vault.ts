@@ -1,0 +1,62 @@
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import type { Pack } from '../../src/core/rules/pack-types.ts';
+import type { Forecast } from '../../src/core/weather/forecast.ts';
+import type { ConversationNote, KeptEvent, Supplies, Vault } from './vault.ts';
+
+interface Schema extends DBSchema {
+  readonly events: { key: [string, string]; value: KeptEvent; indexes: { token: string } };
+  readonly conversations: { key: string; value: ConversationNote };
+  readonly packs: { key: string; value: Pack };
+  readonly forecasts: { key: string; value: Forecast };
+  readonly supplies: { key: string; value: Supplies };
+}
+
+/** Written through to the disk before it counts, so that a battery that dies takes nothing along. */
+const strict = { durability: 'strict' } as const;
+
+/**
+ * The vault over the browser's IndexedDB. The database is opened with the first use, and again where the browser closed it; each
+ * call rejects where the browser refuses.
+ */
+export function indexedVault(name = 'loamward'): Vault {
+  let opened: Promise<IDBPDatabase<Schema>> | null = null;
+  const database = (): Promise<IDBPDatabase<Schema>> => {
+    const again = (): void => {
+      opened = null;
+    };
+    opened ??= openDB<Schema>(name, 1, {
+      upgrade: (fresh) => {
+        fresh.createObjectStore('events', { keyPath: ['token', 'id'] }).createIndex('token', 'token');
+        fresh.createObjectStore('conversations', { keyPath: 'token' });
+        fresh.createObjectStore('packs', { keyPath: 'hash' });
+        fresh.createObjectStore('forecasts');
+        fresh.createObjectStore('supplies');
+      },
+      blocking: (_current, _wanted, event) => (event.target as IDBDatabase).close(),
+      terminated: again,
+    }).catch((error: unknown) => {
+      again();
+      throw error;
+    });
+    return opened;
+  };
+  return {
+    readEvents: async (token) => (await database()).getAllFromIndex('events', 'token', token),
+    keepEvents: async (rows, note) => {
+      const change = (await database()).transaction(['events', 'conversations'], 'readwrite', strict);
+      const events = change.objectStore('events');
+      const writes = rows.map((row) => events.put(row));
+      await Promise.all([...writes, change.objectStore('conversations').put(note), change.done]);
+    },
+    notes: async () => (await database()).getAll('conversations'),
+    readPacks: async () => (await database()).getAll('packs'),
+    keepPacks: async (packs) => {
+      const change = (await database()).transaction('packs', 'readwrite');
+      await Promise.all([...packs.map((pack) => change.store.put(pack)), change.done]);
+    },
+    readSupplies: async () => (await (await database()).get('supplies', 'now')) ?? null,
+    keepSupplies: async (supplies) => void (await (await database()).put('supplies', supplies, 'now')),
+    readForecast: async (place) => (await (await database()).get('forecasts', place)) ?? null,
+    keepForecast: async (place, forecast) => void (await (await database()).put('forecasts', forecast, place)),
+  };
+}

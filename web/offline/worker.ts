@@ -1,0 +1,29 @@
+/** How a newer page that waits is put to use: all pages of this origin then run it, this one is loaded anew. */
+export type UseNewVersion = () => void;
+
+/**
+ * Has the browser keep the page for use without a connection. `onNew` is called when a newer page has been loaded and waits; it never
+ * takes over by itself. Gives how to look for a newer one, or null where the browser has no service workers here (plain HTTP).
+ */
+export function keepPage(onNew: (use: UseNewVersion) => void): (() => void) | null {
+  if (!('serviceWorker' in navigator)) return null;
+  const { serviceWorker } = navigator;
+  let found: ServiceWorkerRegistration | null = null;
+  const offer = (waiting: ServiceWorker): void =>
+    onNew(() => {
+      serviceWorker.addEventListener('controllerchange', () => location.reload(), { once: true });
+      waiting.postMessage({ type: 'SKIP_WAITING' });
+    });
+  const watch = (registration: ServiceWorkerRegistration): void => {
+    found = registration;
+    if (registration.waiting && serviceWorker.controller) offer(registration.waiting);
+    registration.addEventListener('updatefound', () => {
+      const fresh = registration.installing;
+      fresh?.addEventListener('statechange', () => {
+        if (fresh.state === 'installed' && registration.waiting === fresh && registration.active) offer(fresh);
+      });
+    });
+  };
+  serviceWorker.register('/sw.js').then(watch, () => {});
+  return () => void found?.update().catch(() => {});
+}
