@@ -70,18 +70,17 @@ describe('handing an answer over under a link', () => {
     expect((await page(server, address)).html).toBe(before);
   });
 
-  test('a spray-today is struck out once it has grown too old, and the page loads itself anew at that moment', async () => {
+  test('a spray-today is struck out once it has grown too old, and an open page withdraws it by itself at that moment', async () => {
     const server = await startReal();
     const { address } = await show(server, await talked(server));
     const { html } = await page(server, address);
-    const seconds = Number(/http-equiv="refresh" content="(\d+)"/.exec(html)?.[1]);
+    const seconds = Number(/\.once-old\{animation:come 1ms (\d+)s both\}/.exec(html)?.[1]);
     expect(seconds).toBeGreaterThan(60);
-    expect(html).not.toContain('Withdrawn:');
-    server.time.advance(seconds * 1000);
+    expect(html).toContain('<h2 class="sheet-verdict until-old">Spray today');
+    server.time.advance((seconds + 1) * 1000);
     const after = (await page(server, address)).html;
-    expect(after).toContain('Withdrawn:');
     expect(after).toContain('<s>Spray today');
-    expect(after).not.toContain('http-equiv="refresh"');
+    expect(after).not.toMatch(/<h2[^>]*>Spray today|<style/);
   });
 
   test('a link ends on its day, and is gone at once when its maker takes it back', async () => {

@@ -9,22 +9,24 @@ export function SettingsPanel() {
   const [comfort, change] = useComfort();
   const words = pageWords.comfort;
   return (
-    <Fold title={words.heading} class="fold settings">
-      <fieldset class="look-choice">
-        <legend>{words.look}</legend>
-        {(['device', ...looks] as const).map((look) => (
-          <LookOption key={look} look={look} isChosen={comfort.look === look} onChoose={() => change({ look })} />
-        ))}
-      </fieldset>
-      <fieldset>
-        <legend>{words.voice}</legend>
-        <Switch name="buzz" can={'vibrate' in navigator} words={words.buzz} />
-        <Switch name="readsAloud" can={canSpeak()} words={words.readsAloud} />
-        <Switch name="listens" can={canListen()} words={words.listens} />
-        {comfort.listens && <Switch name="sendsHeard" can={canListen()} words={words.sendsHeard} />}
-      </fieldset>
-      <p class="quiet">{words.kept}</p>
-    </Fold>
+    <section aria-label={words.heading}>
+      <Fold title={words.heading} class="fold settings">
+        <fieldset class="look-choice">
+          <legend>{words.look}</legend>
+          {(['device', ...looks] as const).map((look) => (
+            <LookOption key={look} look={look} isChosen={comfort.look === look} onChoose={() => change({ look })} />
+          ))}
+        </fieldset>
+        <fieldset>
+          <legend>{words.voice}</legend>
+          <Switch name="buzz" can={'vibrate' in navigator} words={words.buzz} />
+          <Switch name="readsAloud" can={canSpeak()} words={words.readsAloud} />
+          <Switch name="listens" can={canListen()} words={words.listens} />
+          {comfort.listens && <Switch name="sendsHeard" can={canListen()} words={words.sendsHeard} />}
+        </fieldset>
+        <p class="quiet">{words.kept}</p>
+      </Fold>
+    </section>
   );
 }
 

@@ -12,12 +12,19 @@ interface DrawingProps {
 
 /** One line drawing with its words. Lines take the colour of the text, earth is filled with the clay tone. */
 export function Drawing({ says, caption, size: [width, height], children }: DrawingProps) {
+  const isSaidBelow = caption === says;
   return (
     <figure class="picture">
-      <svg viewBox={`0 0 ${width} ${height}`} role="img" aria-label={says} focusable="false">
+      <svg
+        viewBox={`0 0 ${width} ${height}`}
+        role="img"
+        aria-label={isSaidBelow ? undefined : says}
+        aria-hidden={isSaidBelow}
+        focusable="false"
+      >
         {children}
       </svg>
-      {caption && <figcaption aria-hidden={caption === says}>{caption}</figcaption>}
+      {caption && <figcaption>{caption}</figcaption>}
     </figure>
   );
 }

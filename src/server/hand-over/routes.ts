@@ -12,7 +12,7 @@ import type { ServerSettings } from '../settings.ts';
 import { createAnswer } from '../sync/answer.ts';
 import { tokenOf } from '../sync/request-parts.ts';
 import type { WebFiles } from '../web-files.ts';
-import { gonePage, type ShownPage, shownPage } from './shown-page.ts';
+import { agingStyle, gonePage, type ShownPage, shownPage } from './shown-page.ts';
 import type { ShownAnswer, ShownStore } from './shown-store.ts';
 
 /** What handing an answer over needs. */
@@ -28,10 +28,8 @@ export interface HandOverMeans {
 
 const secondsPerDay = 86_400;
 
-/** Headers of a shown page beside those of every answer: no script at all, found by no search, kept nowhere. */
+/** Headers of a shown page beside those of every answer and its own policy: found by no search, kept nowhere. */
 const shownHeaders = {
-  'content-security-policy':
-    "default-src 'none'; style-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
   'x-robots-tag': 'noindex, nofollow, noarchive',
   'referrer-policy': 'no-referrer',
   'cache-control': 'no-store',
@@ -89,12 +87,22 @@ export function serveHandOver(app: FastifyInstance, means: HandOverMeans): void 
     const found = await shown.read((request.params as { readonly id: string }).id, now());
     const words = catalogueOf(found?.handOver.language ?? 'en');
     if (!found) return sendPage(reply.code(404), gonePage(styles, words, 'SHOWN_GONE'));
-    return sendPage(reply, shownPage(pageOf(found, now()), styles, words));
+    const page = pageOf(found, now());
+    return sendPage(reply, shownPage(page, styles, words), page.secondsLeft);
   });
 }
 
-function sendPage(reply: FastifyReply, html: string): FastifyReply {
-  return reply.headers(shownHeaders).type('text/html; charset=utf-8').send(html);
+function sendPage(reply: FastifyReply, html: string, secondsLeft: number | null = null): FastifyReply {
+  const style = secondsLeft === null ? '' : ` 'sha256-${sha256(agingStyle(secondsLeft)).digest('base64')}'`;
+  const policy = `default-src 'none'; style-src 'self'${style}; base-uri 'none'; form-action 'none'; frame-ancestors 'none'`;
+  return reply
+    .headers({ ...shownHeaders, 'content-security-policy': policy })
+    .type('text/html; charset=utf-8')
+    .send(html);
+}
+
+function sha256(text: string) {
+  return createHash('sha256').update(text);
 }
 
 /** The conversation's time runs on as the server's does: that of an invented day too. */
@@ -116,7 +124,7 @@ function linkOf({ id, until, madeAt, handOver }: ShownAnswer) {
 }
 
 function makerOf(token: string): string {
-  return createHash('sha256').update(token).digest('hex');
+  return sha256(token).digest('hex');
 }
 
 function gone() {

@@ -8,7 +8,7 @@ export interface ShownPage {
   readonly untilText: string;
   /** True once a spray-today among it has grown too old. */
   readonly isWithdrawn: boolean;
-  /** Seconds after which it will have; null where it never does. The page loads itself anew then. */
+  /** Seconds after which it will have; null where it never does. The page withdraws it by itself then. */
   readonly secondsLeft: number | null;
 }
 
@@ -16,24 +16,29 @@ export interface ShownPage {
 export function shownPage(page: ShownPage, styles: readonly string[], words: Catalogue): string {
   const { handOver, untilText, isWithdrawn, secondsLeft } = page;
   const { shown } = words.handOver;
-  const verdict = isWithdrawn
-    ? `<section class="withdrawn"><h2>${escapeHtml(shown.withdrawn)}</h2><p><s>${escapeHtml(handOver.headline)}</s></p></section>`
-    : `<h2 class="sheet-verdict">${escapeHtml(handOver.headline)}</h2>`;
+  const verdict = `<h2 class="sheet-verdict until-old">${escapeHtml(handOver.headline)}</h2>`;
+  const withdrawn = `<section class="withdrawn once-old"><h2>${escapeHtml(shown.withdrawn)}</h2><p><s>${escapeHtml(handOver.headline)}</s></p></section>`;
+  const standing = secondsLeft === null ? verdict : `<div class="sheet-standing">${verdict}${withdrawn}</div>`;
   const parts = handOver.parts.map(
     ({ heading, lines }) =>
       `<h3>${escapeHtml(heading)}</h3><ul>${lines.map((line) => `<li>${escapeHtml(line)}</li>`).join('')}</ul>`,
   );
-  const refresh = secondsLeft === null ? '' : `<meta http-equiv="refresh" content="${Math.ceil(secondsLeft) + 1}">`;
   return document(
     handOver.language,
     handOver.title,
     styles,
     `<h1>${escapeHtml(handOver.title)}</h1>${handOver.invented === null ? '' : `<p><b class="invented">${escapeHtml(handOver.invented)}</b></p>`}
-${verdict}${paragraphs([handOver.why, handOver.given, handOver.goodUntil, handOver.safety])}
+${isWithdrawn ? withdrawn : standing}${paragraphs([handOver.why, handOver.given, handOver.goodUntil, handOver.safety])}
 ${parts.join('\n')}
 <footer>${paragraphs([handOver.copy, untilText])}<p><a class="button" href="/">${escapeHtml(shown.ask)}</a></p></footer>`,
-    refresh,
+    secondsLeft === null ? '' : `<style>${agingStyle(secondsLeft)}</style>`,
   );
+}
+
+/** The style by which an open page withdraws a spray-today after so many seconds, with no script and no connection. */
+export function agingStyle(secondsLeft: number): string {
+  const delay = `1ms ${Math.ceil(secondsLeft)}s both`;
+  return `@keyframes leave{to{visibility:hidden}}@keyframes come{from{visibility:hidden}}.until-old{animation:leave ${delay}}.once-old{animation:come ${delay}}`;
 }
 
 /** The page where nothing is shown: what happened, what is safe, what to do next. */

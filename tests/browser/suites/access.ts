@@ -1,25 +1,8 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { answerAll, answerOnce, chooseField, fitDay, questionHeading, textOf, verdictHeading } from '../answers.ts';
+import { findings, unfold } from '../axe.ts';
 import { onPage, viewports } from '../session.ts';
-
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
-/** What axe finds wrong, as rule and place. */
-async function findings(page: Page): Promise<string[]> {
-  await page.evaluate(axe);
-  return page.evaluate(async () => {
-    const { violations } = await (globalThis as unknown as { axe: typeof import('axe-core') }).axe.run(document);
-    return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`));
-  });
-}
-
-const unfold = (page: Page) =>
-  page.evaluate(() => {
-    for (const fold of document.querySelectorAll('details')) fold.open = true;
-  });
 
 /** Presses Tab until what has the focus carries this text. */
 async function tabTo(page: Page, text: string): Promise<void> {
