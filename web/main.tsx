@@ -1,8 +1,13 @@
 import { render } from 'preact';
-import { browserMeans } from './browser-means.ts';
+import { browserMeans, randomToken } from './browser-means.ts';
 import { createChat } from './chat/chat.ts';
 import { ComfortContext } from './comfort/comfort-context.ts';
 import { comfortOf, showLook } from './comfort/settings.ts';
+import { indexedVault } from './offline/indexed-vault.ts';
+import { createOffline } from './offline/offline.ts';
+import { syncServer } from './offline/sync-server.ts';
+import { browserTabChannel, createTabs } from './offline/tabs.ts';
+import { keepPage } from './offline/worker.ts';
 import { App } from './parts/app.tsx';
 import { UnlessBroken } from './parts/broken.tsx';
 
@@ -11,7 +16,18 @@ const comfort = comfortOf(means.memory);
 const showChosenLook = () => showLook(document.documentElement, comfort.get().look);
 showChosenLook();
 comfort.listen(showChosenLook);
-const chat = createChat(means);
+const chat = createChat(means, (inside) =>
+  createOffline(inside, {
+    vault: indexedVault(),
+    server: syncServer(),
+    loadCore: () => import('./offline/core.ts'),
+    newToken: randomToken,
+    persist: () => void navigator.storage?.persist?.().catch(() => {}),
+    keepPage,
+  }),
+);
+const channel = browserTabChannel();
+if (channel) createTabs(channel, { now: means.now, id: means.newId(), onLost: chat.giveUp });
 
 addEventListener('online', chat.hurry);
 document.addEventListener('visibilitychange', () => {

@@ -107,6 +107,7 @@ export const pageWords = {
   },
   comfort: {
     heading: 'Screen, sound and speech',
+    open: 'Settings',
     look: 'How the page looks',
     looks: { device: 'As the device', day: 'Day', night: 'Night', sun: 'Strong sun' },
     voice: 'Sound and speech',
@@ -147,6 +148,50 @@ export const pageWords = {
       'heard-nothing': 'Nothing was heard. Nothing was sent. Try again nearer to the microphone, or type.',
       failed: 'Listening failed. Nothing was sent. Try again, or type.',
     },
+  },
+  offline: {
+    alone: 'No signal: this page answers by itself, by the same rules.',
+    aloneSlow: 'The server does not answer: this page answers by itself, by the same rules.',
+    aloneKept: 'What you say is kept here and handed over when the signal is back.',
+    handingOver: (count: number) =>
+      count === 0
+        ? 'The connection is back: handing over…'
+        : `The connection is back: handing over ${count === 1 ? 'one thing' : `${count} things`} you said…`,
+    handedOver: (count: number) =>
+      `Handed over: ${count === 1 ? 'one thing' : `${count} things`} you said. The server goes on from here.`,
+    can: {
+      no: 'On line. This page is not ready to go on without a signal yet.',
+      'while-open': 'This page can go on without a signal as long as it stays open.',
+      always: 'This page can go on without a signal, also after it is closed and opened again.',
+    },
+    full: 'The storage of this device is full. What was kept before is safe; what you say from now on lasts only as long as this page stays open. Free some space on the device, or keep the page open until the signal is back and it has handed over.',
+    none: 'This browser keeps nothing for this page (a private window does that). What you say lasts only as long as this page stays open, unless it is handed over to the server.',
+    clockOff: (span: string, isAhead: boolean) =>
+      `The clock of this device is ${span} ${isAhead ? 'ahead of' : 'behind'} the server's. Times and the age of the forecast follow the server. Set the clock of the device right.`,
+    clockSetBack:
+      'The clock of this device was set back since the last connection. Times may be wrong until the signal is back: do not trust the age of the forecast before that.',
+    span: (days: number, hours: number, minutes: number) =>
+      [
+        [days, 'day'],
+        [hours, 'hour'],
+        [minutes, 'minute'],
+      ]
+        .filter(([count]) => count !== 0)
+        .slice(0, 2)
+        .map(([count, unit]) => `${count} ${unit}${count === 1 ? '' : 's'}`)
+        .join(' '),
+    newVersion: 'A new version of this page is there. It is used after this conversation.',
+    newVersionFree: 'A new version of this page is there.',
+    useNew: 'Use the new version',
+    newRules:
+      'There are newer rules. This conversation stays with those it was begun under; start again on the field to be judged by the new ones.',
+    elsewhere: 'The conversation goes on in another tab or window of this browser.',
+    elsewhereWhy: 'Only one writes at a time, so that nothing is said twice. Everything is kept.',
+    goOnHere: 'Go on here',
+    conversations: 'Earlier conversations',
+    conversationsNote: 'Kept on this device.',
+    noVerdict: 'no answer yet',
+    goTo: (field: string, day: string) => `${field}, ${day}`,
   },
   lazy: {
     loading: 'Loading this part…',

@@ -3,9 +3,9 @@ import fastify, { type FastifyInstance } from 'fastify';
 import { type Clock, systemTimers, type Timers } from '../adapters/clock.ts';
 import { createConversation } from '../adapters/conversation/create-conversation.ts';
 import { dialogueOver } from '../adapters/conversation/dialogue-over.ts';
+import { offerOf, titleOf } from '../adapters/conversation/offers.ts';
 import type { Dialogue, ForecastSource, OfferedField } from '../adapters/conversation/types.ts';
 import type { ConversationStore } from '../adapters/store/conversation-store.ts';
-import type { FieldOffer } from '../core/protocol/messages.ts';
 import type { Pack } from '../core/rules/pack-types.ts';
 import { hollinBankFarm } from '../demo/hollin-bank-farm.ts';
 import { attachChat } from './chat/chat-server.ts';
@@ -99,7 +99,7 @@ export async function buildApp(means: AppMeans): Promise<FastifyInstance> {
     log,
     hub,
     now: clock.now,
-    fields: fields.map(offerOf),
+    fields: fields.map(({ profile }) => offerOf(profile)),
     packTitle: titleOf(pack),
   });
   app.addHook('preClose', chat.close);
@@ -114,12 +114,4 @@ export async function buildApp(means: AppMeans): Promise<FastifyInstance> {
   serveHandOver(app, { hub, store, shown, files, settings, log, now: clock.now });
   servePages(app, files);
   return app;
-}
-
-function offerOf({ profile }: OfferedField): FieldOffer {
-  return { id: profile.id, name: profile.name, invented: profile.invented, note: profile.note ?? '' };
-}
-
-function titleOf(pack: Pack): string {
-  return pack.title['en'] ?? Object.values(pack.title)[0] ?? pack.id;
 }

@@ -67,6 +67,7 @@ export function fakeMeans(memory: Memory = mapMemory()): FakeMeans {
       return { send: (text) => void sent.push(JSON.parse(text)), close };
     },
     now: () => now / 1000,
+    steady: () => now / 1000,
     after: (ms, call) => {
       const timer = { due: now + ms, call };
       timers.push(timer);

@@ -1,13 +1,20 @@
 import type { ErrorCode } from '../../src/core/errors/table.ts';
 import { closeCodeOf } from '../../src/core/protocol/close-codes.ts';
 import type { ClientMessageOf, EventMessage } from '../../src/core/protocol/messages.ts';
-import type { ServerMessage, ServerMessageOf, ServerMessageType } from '../../src/core/protocol/server-messages.ts';
+import type {
+  Notice,
+  ServerMessage,
+  ServerMessageOf,
+  ServerMessageType,
+} from '../../src/core/protocol/server-messages.ts';
+import type { ChatInside, Offline } from '../offline/types.ts';
 import { createStore, type Store } from '../store.ts';
 import { nextDeviceStamp } from './device.ts';
 import { createLink, type LinkState } from './link.ts';
 import type { ChatMeans } from './means.ts';
 import { fromLastStart, keepOutbox, type Outbox, readOutbox, without } from './outbox.ts';
 import { emptyPageState, type PageState } from './page-state.ts';
+import { tokenKey } from './token-key.ts';
 
 /** An answer as a form gives it. */
 export type FormAnswer = Pick<ClientMessageOf<'answer'>, 'choices' | 'numbers' | 'doesNotKnow'>;
@@ -22,14 +29,15 @@ export interface Chat {
   readonly request: (request: ClientMessageOf<'request'>['request']) => void;
   readonly undo: (event: string) => void;
   readonly choose: (isChoosing: boolean) => void;
+  /** Goes back to a conversation that this device keeps. */
+  readonly goTo: (token: string) => void;
+  /** Another page of this browser goes on; this one only says so. */
+  readonly giveUp: () => void;
   readonly putRefusalAway: () => void;
   /** The connection may be back, or the page was asleep. */
   readonly hurry: () => void;
   readonly stop: () => void;
 }
-
-/** Where the device keeps the token of its conversation. */
-export const tokenKey = 'loamward.token';
 
 /** How long the page says that the connection is back, ms. */
 const cameBackForMs = 6000;
@@ -41,9 +49,10 @@ type Deed = {
 
 /**
  * Connects, and holds what the page draws. Each thing done gets its id once and stays in the outbox until the server has
- * confirmed it, over lost connections and reloads, so that nothing is lost and nothing counts twice.
+ * confirmed it, over lost connections and reloads, so that nothing is lost and nothing counts twice. With `makeOffline` the page
+ * answers by itself where the server does not.
  */
-export function createChat(means: ChatMeans): Chat {
+export function createChat(means: ChatMeans, makeOffline?: (inside: ChatInside) => Offline): Chat {
   const { memory } = means;
   const state = createStore<PageState>({ ...emptyPageState, outbox: readOutbox(memory) });
   let serverAhead = 0;
@@ -52,41 +61,53 @@ export function createChat(means: ChatMeans): Chat {
     keepOutbox(memory, outbox);
     state.set({ outbox });
   };
-  const confirm = (messages: Outbox): void =>
-    setOutbox(without(state.get().outbox, new Set(messages.map(({ id }) => id))));
+  const drop = (ids: readonly string[]): void => setOutbox(without(state.get().outbox, new Set(ids)));
+  const confirm = (messages: Outbox): void => {
+    offline?.onConfirmed(messages);
+    drop(messages.map(({ id }) => id));
+  };
   const handOver = (messages: Outbox): void => {
     if (messages.length === 0 || !messages.map(link.send).every(Boolean)) return;
     link.afterDealtWith(() => confirm(messages));
   };
   const act = (deed: Deed): void => {
-    const at = Math.max(0, means.now() + serverAhead);
+    const at = Math.max(0, offline?.now() ?? means.now() + serverAhead);
     const message = { ...deed, id: means.newId(), at, ...nextDeviceStamp(memory, means.newId) } as EventMessage;
     setOutbox([...state.get().outbox, message]);
     state.set({ hasActed: true, refusal: null });
-    handOver([message]);
+    if (offline?.take(message) !== true) handOver([message]);
+  };
+  const beginAnew = (token: string): void => {
+    memory.write(tokenKey, token);
+    state.set({ view: null });
+    setOutbox(fromLastStart(state.get().outbox));
+    handOver(state.get().outbox);
   };
 
   const onWelcome = (welcome: ServerMessageOf<'welcome'>): void => {
     serverAhead = welcome.serverTime - means.now();
-    memory.write(tokenKey, welcome.token);
     state.set({ fields: welcome.fields, packTitle: welcome.packTitle });
-    if (!welcome.resumed) {
-      state.set({ view: null });
-      setOutbox(fromLastStart(state.get().outbox));
-    }
-    handOver(state.get().outbox);
+    if (offline) offline.onWelcome(welcome);
+    else if (welcome.resumed) {
+      memory.write(tokenKey, welcome.token);
+      handOver(state.get().outbox);
+    } else beginAnew(welcome.token);
+  };
+  const onNotice = (notice: Notice): void => {
+    if (notice === 'choose-field') state.set({ isChoosing: true });
   };
   const heard: { readonly [K in ServerMessageType]: (message: ServerMessageOf<K>) => void } = {
     welcome: onWelcome,
-    view: ({ view }) => state.set({ view, viewCameAt: means.now() }),
+    view: (message) => {
+      if (offline?.onView(message) !== false) state.set({ view: message.view, viewCameAt: means.now() });
+    },
     error: ({ error, of }) => {
-      if (closeCodeOf(error.code) === null && !willBeSentAgain(error.code)) state.set({ refusal: error });
+      if (offline && error.code === 'CONVERSATION_GONE') offline.onGone(error);
+      else if (closeCodeOf(error.code) === null && !willBeSentAgain(error.code)) state.set({ refusal: error });
       if (of !== null) setOutbox(without(state.get().outbox, new Set([of])));
       if (willBeSentAgain(error.code)) link.drop();
     },
-    notice: ({ notice }) => {
-      if (notice === 'choose-field') state.set({ isChoosing: true });
-    },
+    notice: ({ notice }) => onNotice(notice),
     alive: () => {},
   };
   const onState = (next: LinkState): void => {
@@ -94,6 +115,7 @@ export function createChat(means: ChatMeans): Chat {
     const isBack = before === 'lost' && next === 'ready';
     state.set({ link: next, cameBack: isBack });
     if (isBack) means.after(cameBackForMs, () => state.set({ cameBack: false }));
+    offline?.onLink(next);
   };
 
   const link = createLink(means, {
@@ -103,17 +125,44 @@ export function createChat(means: ChatMeans): Chat {
     onGarbled: (error) => state.set({ refusal: error }),
   });
 
+  const offline = makeOffline?.({
+    means,
+    state,
+    link: () => link,
+    drop,
+    putBack: (messages) => {
+      const ids = new Set(messages.map(({ id }) => id));
+      setOutbox([...messages, ...without(state.get().outbox, ids)]);
+    },
+    resend: () => handOver(state.get().outbox),
+    beginAnew,
+    onNotice,
+  });
+
   return {
     state,
     start: (field) => {
-      state.set({ isChoosing: false });
-      act({ type: 'start', field });
+      const begin = (): void => {
+        state.set({ isChoosing: false });
+        act({ type: 'start', field });
+      };
+      if (offline) void offline.beforeStart().then(begin);
+      else begin();
+    },
+    goTo: (token) => void offline?.goTo(token),
+    giveUp: () => {
+      link.stop();
+      offline?.stop();
+      state.set({ isElsewhere: true });
     },
     say: (text) => act({ type: 'say', text }),
     answer: (question, answer) => act({ type: 'answer', question, ...answer }),
     request: (request) => act({ type: 'request', request }),
     undo: (of) => act({ type: 'undo', of }),
-    choose: (isChoosing) => state.set({ isChoosing, hasActed: true }),
+    choose: (isChoosing) => {
+      if (isChoosing) offline?.onChoose();
+      state.set({ isChoosing, hasActed: true });
+    },
     putRefusalAway: () => state.set({ refusal: null }),
     hurry: () => {
       state.set({});

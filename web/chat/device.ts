@@ -2,6 +2,12 @@ import type { Memory } from './memory.ts';
 
 const key = 'loamward.device';
 
+/** The name of this device, made once. */
+export function readDevice(memory: Memory, newId: () => string): string {
+  const kept = memory.read(key);
+  return kept === null ? nextDeviceStamp(memory, newId).device : (kept.split(' ', 1)[0] ?? '');
+}
+
 /** The next stamp of this device: its name, made once, and a number that rises with each event. */
 export function nextDeviceStamp(memory: Memory, newId: () => string): { device: string; count: number } {
   const kept = /^([\w-]{1,64}) (\d{1,15})$/.exec(memory.read(key) ?? '');

@@ -27,6 +27,7 @@ export interface LinkListener {
 export interface Link {
   /** Sends where the connection is ready; false otherwise. */
   readonly send: (message: ClientMessage) => boolean;
+  readonly isReady: () => boolean;
   /** Calls back once the server has dealt with all that was sent before; never, where the connection is lost first. */
   readonly afterDealtWith: (call: () => void) => void;
   /** Tries at once instead of after the wait; tests a connection that seems ready. */
@@ -112,6 +113,7 @@ export function createLink(means: ChatMeans, listener: LinkListener): Link {
 
   open();
   return {
+    isReady: () => state === 'ready',
     restart: () => {
       const old = socket;
       if (stopped || old === null || state === 'other-version') return;

@@ -30,8 +30,8 @@ export interface PageState {
   readonly handingOver: number;
   /** How much was handed over just now; 0 some seconds later. */
   readonly handedOver: number;
-  /** True once this page can answer by itself. */
-  readonly canBeAlone: boolean;
+  /** Whether this page can answer by itself: not yet, as long as it stays open, or also after it is opened anew. */
+  readonly canBeAlone: 'no' | 'while-open' | 'always';
   /** Whether what is said outlives the page; null before it was tried. */
   readonly storage: StorageState | null;
   readonly clockFault: ClockFault | null;
@@ -63,7 +63,7 @@ export const emptyPageState: PageState = {
   answers: 'server',
   handingOver: 0,
   handedOver: 0,
-  canBeAlone: false,
+  canBeAlone: 'no',
   storage: null,
   clockFault: null,
   isElsewhere: false,

@@ -75,6 +75,7 @@ function noteOf(token: string, rows: readonly KeptEvent[], serverCount: number):
     fieldName: started?.field?.name ?? null,
     headline: isOfThis ? verdict.decision.headline : null,
     serverCount,
+    unsent: rows.filter(({ handed }) => !handed).length,
     packHash: started?.packHash ?? null,
   };
 }

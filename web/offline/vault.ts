@@ -23,6 +23,8 @@ export interface ConversationNote {
   readonly headline: string | null;
   /** How many events of the server, in the server's order, have come. */
   readonly serverCount: number;
+  /** How many of its events the server does not have yet. */
+  readonly unsent: number;
   /** Hash of the rules that it was begun under. */
   readonly packHash: string | null;
 }

@@ -3,9 +3,9 @@ export type UseNewVersion = () => void;
 
 /**
  * Has the browser keep the page for use without a connection. `onNew` is called when a newer page has been loaded and waits; it never
- * takes over by itself. Gives how to look for a newer one, or null where the browser has no service workers here (plain HTTP).
+ * takes over by itself; `onKept` when all files of this one are kept. Gives how to look for a newer one, or null where the browser has no service workers here (plain HTTP).
  */
-export function keepPage(onNew: (use: UseNewVersion) => void): (() => void) | null {
+export function keepPage(onNew: (use: UseNewVersion) => void, onKept: () => void): (() => void) | null {
   if (!('serviceWorker' in navigator)) return null;
   const { serviceWorker } = navigator;
   let found: ServiceWorkerRegistration | null = null;
@@ -25,5 +25,6 @@ export function keepPage(onNew: (use: UseNewVersion) => void): (() => void) | nu
     });
   };
   serviceWorker.register('/sw.js').then(watch, () => {});
+  serviceWorker.ready.then(onKept, () => {});
   return () => void found?.update().catch(() => {});
 }

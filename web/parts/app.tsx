@@ -4,9 +4,12 @@ import { SettingsPanel } from '../comfort/settings-panel.tsx';
 import { useStore } from '../use-store.ts';
 import { pageWords } from '../words.ts';
 import { Conversation } from './conversation.tsx';
+import { ConversationList } from './conversation-list.tsx';
+import { Elsewhere } from './elsewhere.tsx';
 import { closeFoldOnEscape } from './fold.tsx';
 import { Foot } from './foot.tsx';
 import { Masthead } from './masthead.tsx';
+import { Notices } from './notices.tsx';
 import { Refusal } from './refusal.tsx';
 import { StartScreen } from './start-screen.tsx';
 import { StatusLine } from './status-line.tsx';
@@ -16,6 +19,7 @@ export function App({ chat, means }: { readonly chat: Chat; readonly means: Chat
   const state = useStore(chat.state);
   const { view, isChoosing, outbox, refusal } = state;
   const isOpening = outbox.some(({ type }) => type === 'start');
+  if (state.isElsewhere) return <Elsewhere />;
   const isTalking = view !== null && !isChoosing && !isOpening;
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: Escape folds up whatever is unfolded inside
@@ -26,6 +30,7 @@ export function App({ chat, means }: { readonly chat: Chat; readonly means: Chat
       <Masthead packTitle={view?.packTitle ?? state.packTitle} talksAbout={isTalking ? view : null} />
       <main id="main" tabIndex={-1}>
         <StatusLine state={state} isOpening={isOpening} means={means} />
+        <Notices state={state} isTalking={isTalking} />
         {refusal && <Refusal error={refusal} onPutAway={chat.putRefusalAway} />}
         {isTalking && <Conversation chat={chat} state={state} view={view} means={means} />}
         {!isTalking && !isOpening && state.fields && (
@@ -36,9 +41,10 @@ export function App({ chat, means }: { readonly chat: Chat; readonly means: Chat
             takesFocus={state.hasActed}
           />
         )}
+        {!isTalking && !isOpening && <ConversationList state={state} onGoTo={chat.goTo} />}
       </main>
       <SettingsPanel />
-      <Foot />
+      <Foot canBeAlone={state.canBeAlone} />
     </div>
   );
 }

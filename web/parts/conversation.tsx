@@ -1,8 +1,9 @@
 import { useRef } from 'preact/hooks';
 import type { ConversationView } from '../../src/core/dialogue/view-types.ts';
-import { type Chat, tokenKey } from '../chat/chat.ts';
+import type { Chat } from '../chat/chat.ts';
 import type { ChatMeans } from '../chat/means.ts';
 import type { PageState } from '../chat/page-state.ts';
+import { tokenKey } from '../chat/token-key.ts';
 import { useBuzz } from '../comfort/use-buzz.ts';
 import { Outlook } from '../figures/outlook.tsx';
 import { pageWords } from '../words.ts';
@@ -40,7 +41,7 @@ export function Conversation({ chat, state, view, means }: ConversationProps) {
   return (
     <div ref={top}>
       <Log view={view} onUndo={chat.undo} />
-      {state.link !== 'ready' && <Unsent outbox={state.outbox} question={question} />}
+      {state.answers === 'server' && state.link !== 'ready' && <Unsent outbox={state.outbox} question={question} />}
       {isWithdrawn && <Withdrawn onLookAgain={lookAgain} />}
       {verdict && !isWithdrawn && (
         <VerdictCard
@@ -48,7 +49,11 @@ export function Conversation({ chat, state, view, means }: ConversationProps) {
           isOld={isOver}
           isNew={state.hasActed}
           onRequest={chat.request}
-          handOver={{ view, token: means.memory.read(tokenKey), isOnline: state.link === 'ready' }}
+          handOver={{
+            view,
+            token: means.memory.read(tokenKey),
+            isOnline: state.link === 'ready' && state.answers === 'server',
+          }}
         />
       )}
       {view.outlook && !isWithdrawn && !isOver && <Outlook outlook={view.outlook} />}

@@ -1,10 +1,11 @@
+import type { PageState } from '../chat/page-state.ts';
 import { coreWords, pageWords } from '../words.ts';
 
-/** What the program is not, at the foot of every page. */
-export function Foot() {
+/** What the program is not, and whether the page can go on without a signal, at the foot of every page. */
+export function Foot({ canBeAlone }: Pick<PageState, 'canBeAlone'>) {
   return (
     <footer class="foot">
-      {[coreWords.verdict.safety, ...pageWords.foot].map((sentence) => (
+      {[coreWords.verdict.safety, ...pageWords.foot, pageWords.offline.can[canBeAlone]].map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
     </footer>

@@ -30,15 +30,22 @@ export function StatusLine({ state, isOpening, means }: StatusLineProps) {
   );
 }
 
-function standingText({ link, outbox, cameBack }: PageState): string | null {
+function standingText({ link, outbox, cameBack, answers, handingOver, handedOver }: PageState): string | null {
   const words = pageWords.status;
+  const { offline } = pageWords;
   if (link === 'other-version') return words.otherVersion;
+  if (answers === 'page') {
+    if (link === 'ready' && handingOver > 0) return offline.handingOver(handingOver);
+    return `${link === 'ready' ? offline.aloneSlow : offline.alone} ${offline.aloneKept}`;
+  }
+  if (handedOver > 0) return offline.handedOver(handedOver);
   if (link === 'lost') return outbox.length > 0 ? words.lostUnsent(outbox.length) : words.lost;
   return cameBack ? words.cameBack : null;
 }
 
-function passingText({ link, outbox, view }: PageState, isOpening: boolean): string {
+function passingText({ link, outbox, view, answers }: PageState, isOpening: boolean): string {
   const words = pageWords.status;
+  if (answers === 'page') return view?.busy ? words[view.busy] : '';
   if (link === 'connecting') return words.connecting;
   if (isOpening) return words.opening;
   if (outbox.length > 0) return words.sending;
