@@ -16,7 +16,6 @@ interface Shot {
   readonly look?: 'day' | 'night' | 'sun';
   readonly does: (page: Page) => Promise<void>;
   readonly media?: 'print';
-  readonly isWhole?: boolean;
 }
 
 const unfold = (page: Page, title: string) => page.getByText(title, { exact: true }).first().click();
@@ -35,7 +34,7 @@ async function withDrawing(page: Page, words: RegExp): Promise<void> {
   await toQuestion(page, words);
   await unfold(page, 'How do I find out?');
   await page.locator('.picture').first().waitFor();
-  await page.locator('.question').scrollIntoViewIfNeeded();
+  await page.locator('.picture, .picture-table').first().scrollIntoViewIfNeeded();
 }
 
 const shots: readonly Shot[] = [
@@ -48,7 +47,13 @@ const shots: readonly Shot[] = [
     },
   },
   { name: 'drawing-phone', does: (page) => withDrawing(page, /how warm/i) },
-  { name: 'feel-phone', does: (page) => withDrawing(page, /feel/), isWhole: true },
+  {
+    name: 'feel-phone',
+    does: async (page) => {
+      await withDrawing(page, /feel/);
+      await page.locator('.picture-table thead').evaluate((one) => one.scrollIntoView());
+    },
+  },
   { name: 'conversation-phone', does: (page) => toVerdict(page, 'Mill Piece') },
   { name: 'wait-night', look: 'night', does: (page) => toVerdict(page, 'Top Brow') },
   { name: 'do-not-spray-sun', look: 'sun', does: (page) => toVerdict(page, 'Long Ing') },
@@ -63,9 +68,8 @@ const shots: readonly Shot[] = [
   { name: 'desktop', options: { viewport: desktop }, does: (page) => toVerdict(page, 'Mill Piece') },
   {
     name: 'print',
-    options: { viewport: { width: 794, height: 1123 } },
+    options: { viewport: { width: 720, height: 1018 } },
     media: 'print',
-    isWhole: true,
     does: async (page) => {
       await toVerdict(page, 'Mill Piece');
       await unfold(page, 'Print, send or show this answer');
@@ -73,11 +77,29 @@ const shots: readonly Shot[] = [
     },
   },
   {
+    name: 'shown-phone',
+    does: async (page) => {
+      await toVerdict(page, 'Mill Piece');
+      await unfold(page, 'Print, send or show this answer');
+      await page.getByRole('button', { name: 'Make a link' }).click();
+      const address = await page.locator('.address').getAttribute('href');
+      await page.goto(new URL(address ?? '/', page.url()).href);
+    },
+  },
+  {
+    name: 'hand-over-phone',
+    does: async (page) => {
+      await toVerdict(page, 'Mill Piece');
+      await unfold(page, 'Print, send or show this answer');
+      await page.getByRole('button', { name: 'Make a link' }).click();
+      await page.locator('.address').waitFor();
+      await page.getByText('Print, send or show this answer').evaluate((one) => one.scrollIntoView());
+    },
+  },
+  {
     name: 'settings-phone',
     does: async (page) => {
-      await unfold(page, 'Screen, sound and speech');
-      await page.locator('.settings').scrollIntoViewIfNeeded();
-      await page.evaluate(() => scrollTo(0, document.body.scrollHeight));
+      await page.getByRole('button', { name: 'Settings' }).click();
     },
   },
 ];
@@ -111,7 +133,8 @@ async function take(browser: Browser, url: string, shot: Shot): Promise<number> 
     await shot.does(page);
     await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
     if (shot.media) await page.emulateMedia({ media: shot.media });
-    const png = await page.screenshot({ fullPage: shot.isWhole ?? false });
+    await page.waitForFunction(() => document.fonts.status === 'loaded');
+    const png = await page.screenshot();
     await writeFile(join(folder, `${shot.name}.png`), png);
     return png.length;
   } finally {

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { createMemory } from '../../web/chat/memory.ts';
 import { buzzes } from '../../web/comfort/buzz.ts';
 import { comfortOf, showLook, standardComfort } from '../../web/comfort/settings.ts';
-import { speechLanguage } from '../../web/speech/abilities.ts';
+import { regionalTag } from '../../web/speech/abilities.ts';
 import { textOfResults } from '../../web/speech/listen.ts';
 import { bestVoice } from '../../web/speech/speak.ts';
 import { mapStorage } from './fake-means.ts';
@@ -74,6 +74,6 @@ describe('speech', () => {
     ['de', 'de-DE'],
     ['cy', 'cy'],
   ])('the page in %s is spoken as %s', (language, tag) => {
-    expect(speechLanguage(language)).toBe(tag);
+    expect(regionalTag(language)).toBe(tag);
   });
 });

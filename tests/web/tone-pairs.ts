@@ -18,4 +18,5 @@ export const edgePairs = [
   ['text', 'sheet'],
   ['ink', 'kingfisher'],
   ['on-earth', 'earth'],
+  ['kingfisher', 'earth'],
 ] as const;

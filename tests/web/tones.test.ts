@@ -30,9 +30,14 @@ const looks = {
   day,
   night: new Map([...day, ...night]),
   sun: new Map([...day, ...sun]),
+  'night with more contrast': new Map([
+    ...day,
+    ...night,
+    ...rootUnder('@media (prefers-contrast: more) and (prefers-color-scheme: dark)'),
+  ]),
   print: new Map([...day, ...rootUnder('@media print')]),
 };
-const least = { day: 4.5, night: 4.5, sun: 7, print: 7 } as const;
+const least = { day: 4.5, night: 4.5, sun: 7, 'night with more contrast': 7, print: 7 } as const;
 
 /** Contrast ratio of two colours, 1 to 21: WCAG 2.2, definitions of "contrast ratio" and "relative luminance". */
 function contrast(a: string, b: string): number {
@@ -48,7 +53,7 @@ function luminance(hex: string): number {
   return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
 }
 
-describe.each(['day', 'night', 'sun', 'print'] as const)('tones by %s', (look) => {
+describe.each(['day', 'night', 'sun', 'night with more contrast', 'print'] as const)('tones by %s', (look) => {
   const tone = (name: string) => looks[look].get(name) ?? '';
 
   test.each(wordPairs)(
@@ -65,7 +70,7 @@ describe.each(['day', 'night', 'sun', 'print'] as const)('tones by %s', (look) =
 
 test('a look that is not chosen is the same as the look of its name', () => {
   expect(rootUnder('@media (prefers-color-scheme: dark)')).toEqual(night);
-  expect(rootUnder('@media (prefers-contrast: more)')).toEqual(sun);
+  expect(rootUnder('@media (prefers-contrast: more) and (prefers-color-scheme: light)')).toEqual(sun);
 });
 
 test('colours stand in tones.css alone, and every tone of words is in the list of pairs', () => {

@@ -4,12 +4,24 @@ import { pageWords } from '../words.ts';
 import { useComfort } from './comfort-context.ts';
 import { type Comfort, type Look, looks } from './settings.ts';
 
+const settingsId = 'settings';
+
+/** Unfolds the settings and brings them to the top of the screen, wherever the page is. */
+export function openSettings(): void {
+  const section = document.getElementById(settingsId);
+  const fold = section?.querySelector('details');
+  if (!section || !fold) return;
+  fold.open = true;
+  fold.querySelector('summary')?.focus({ preventScroll: true });
+  section.scrollIntoView({ block: 'start' });
+}
+
 /** Look of the page, buzzing, reading aloud and listening; kept on this device. */
 export function SettingsPanel() {
   const [comfort, change] = useComfort();
   const words = pageWords.comfort;
   return (
-    <section aria-label={words.heading}>
+    <section id={settingsId} aria-label={words.heading}>
       <Fold title={words.heading} class="fold settings">
         <fieldset class="look-choice">
           <legend>{words.look}</legend>

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { ErrorReport } from '../../src/core/errors/coded-error.ts';
+import { regionalTag } from '../speech/abilities.ts';
 import { pageWords } from '../words.ts';
 import { type Asked, listLinks, makeLink, removeLink, type ShownLink } from './links.ts';
 import { copy } from './send.ts';
@@ -82,5 +83,5 @@ function problemText(error: ErrorReport | null): string {
 
 /** The day of an instant by this device's clock and language. `until` is epoch seconds. */
 function dayOf(until: number): string {
-  return new Date(until * 1000).toLocaleDateString(document.documentElement.lang, { dateStyle: 'long' });
+  return new Date(until * 1000).toLocaleDateString(regionalTag(document.documentElement.lang), { dateStyle: 'long' });
 }

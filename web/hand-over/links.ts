@@ -16,9 +16,10 @@ export type Asked<T> = { readonly ok: T } | { readonly error: ErrorReport | null
 /** How long the server may take, ms. */
 const withinMs = 15_000;
 
-/** Shows the answer that stands under an address of its own. */
+/** Shows the answer that stands under an address of its own, in the language of the page. */
 export function makeLink(token: string): Promise<Asked<ShownLink>> {
-  return ask<ShownLink>('POST', '/hand-over', token);
+  const language = document.documentElement.lang;
+  return ask<ShownLink>('POST', `/hand-over?language=${encodeURIComponent(language)}`, token);
 }
 
 /** Those of this conversation that are still shown. */

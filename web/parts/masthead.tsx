@@ -1,8 +1,9 @@
 import type { ConversationView } from '../../src/core/dialogue/view-types.ts';
+import { openSettings } from '../comfort/settings-panel.tsx';
 import { pageWords } from '../words.ts';
 import { Invented } from './invented.tsx';
 
-/** Name of the program, the treatment, and the field that is talked about; null while none is. */
+/** Name of the program, the treatment, the way to the settings, and the field that is talked about; null while none is. */
 export function Masthead({
   packTitle,
   talksAbout,
@@ -13,9 +14,14 @@ export function Masthead({
   const field = talksAbout?.field;
   return (
     <header class="masthead">
-      <p class="masthead-name">
-        <b>{pageWords.name}</b> <span>{packTitle}</span>
-      </p>
+      <div class="masthead-name">
+        <p>
+          <b>{pageWords.name}</b> <span>{packTitle}</span>
+        </p>
+        <button type="button" class="button is-quiet" onClick={openSettings}>
+          {pageWords.comfort.open}
+        </button>
+      </div>
       {talksAbout && (
         <h1 class="masthead-field">
           {field?.name ?? pageWords.ownField} {field?.invented && <Invented />}

@@ -13,6 +13,7 @@ export function Thermometer() {
         d="M96 92q-8-20-12-34M96 92q-34-10-54-4 4-22 28-24 18 4 26 28M96 92q-16-44 4-72 22 6 24 34-6 26-28 38M96 92q8-20 14-32"
       />
       <path class="pic-dash" d="M62 30l30 20" />
+      <path class="pic-probe-edge" d="M166 58v148" />
       <path class="pic-probe" d="M166 58v148" />
       <circle class="pic-sheet" cx="166" cy="46" r="18" />
       <path class="pic-line" d="M166 46l8-9" />

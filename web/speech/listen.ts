@@ -1,4 +1,4 @@
-import { type RecognitionResults, recogniserMaker, speechLanguage } from './abilities.ts';
+import { type RecognitionResults, recogniserMaker, regionalTag } from './abilities.ts';
 
 /** Why nothing was heard. */
 export type ListenProblem = 'refused' | 'no-microphone' | 'no-service' | 'heard-nothing' | 'failed';
@@ -27,7 +27,7 @@ export function listen({ onHeard, onEnd }: ListenListener): (() => void) | null 
   const recogniser = new Maker();
   let heard = '';
   let problem: ListenProblem | null = null;
-  recogniser.lang = speechLanguage(document.documentElement.lang);
+  recogniser.lang = regionalTag(document.documentElement.lang);
   recogniser.continuous = false;
   recogniser.interimResults = true;
   recogniser.onresult = (event) => {

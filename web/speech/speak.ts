@@ -1,11 +1,11 @@
-import { canSpeak, speechLanguage } from './abilities.ts';
+import { canSpeak, regionalTag } from './abilities.ts';
 
 /** Reads sentences aloud in the language of the page; what was being read before is dropped. Silent where the browser cannot speak. */
 export function speak(sentences: readonly string[]): void {
   if (!canSpeak()) return;
   const { speechSynthesis } = globalThis;
   speechSynthesis.cancel();
-  const language = speechLanguage(document.documentElement.lang);
+  const language = regionalTag(document.documentElement.lang);
   for (const sentence of sentences.filter((one) => one !== '')) {
     const utterance = new SpeechSynthesisUtterance(sentence);
     utterance.lang = language;

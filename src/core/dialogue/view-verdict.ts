@@ -38,7 +38,7 @@ export function verdictView(
     at: decision.at,
     validUntil: decision.validUntil,
     validUntilText: decision.verdict === 'spray-today' ? describeValidUntil(decision.validUntil, moment, words) : null,
-    givenText: describeGiven(decision.at, pack.zone, words),
+    givenText: describeGiven(decision.at, moment, words),
     goodUntilText: decision.verdict === 'spray-today' ? describeGoodUntil(decision.validUntil, pack.zone, words) : null,
     canCheckRest: standing?.canCheckRest ?? false,
     change: before ? describeChange(before, decision, words) : null,

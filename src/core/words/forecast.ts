@@ -39,9 +39,9 @@ export function describeValidUntil(validUntil: string | null, { now, zone }: Rea
   return words.forecast.validUntil(showTime(secondsOf(validUntil), zone, now, words));
 }
 
-/** When an answer was given, with the day, in the field's zone. `at` is an ISO instant UTC. */
-export function describeGiven(at: string, zone: string, words: Catalogue): string {
-  return words.handOver.given(showTime(secondsOf(at), zone, null, words));
+/** When an answer was given and is read, with the day, in the field's zone. `at` is an ISO instant UTC. */
+export function describeGiven(at: string, { now, zone }: ReadingMoment, words: Catalogue): string {
+  return words.handOver.given(showTime(secondsOf(at), zone, null, words), showTime(now, zone, null, words));
 }
 
 /** Until when an answer stands, with the day, and that it is withdrawn after; null where nothing ages. */

@@ -35,10 +35,12 @@ ${parts.join('\n')}
   );
 }
 
+const unseen = 'visibility:hidden;height:0;margin:0;padding:0;border-width:0;overflow:hidden';
+
 /** The style by which an open page withdraws a spray-today after so many seconds, with no script and no connection. */
 export function agingStyle(secondsLeft: number): string {
   const delay = `1ms ${Math.ceil(secondsLeft)}s both`;
-  return `@keyframes leave{to{visibility:hidden}}@keyframes come{from{visibility:hidden}}.until-old{animation:leave ${delay}}.once-old{animation:come ${delay}}`;
+  return `@keyframes leave{to{${unseen}}}@keyframes come{from{${unseen}}}.until-old{animation:leave ${delay}}.once-old{animation:come ${delay}}`;
 }
 
 /** The page where nothing is shown: what happened, what is safe, what to do next. */
