@@ -1,11 +1,14 @@
-import { mkdtemp, rm } from 'node:fs/promises';
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { build } from 'vite';
+import type { ForecastSource } from '../../src/adapters/conversation/types.ts';
 import { readPackFolder } from '../../src/adapters/pack-files/read-pack-folder.ts';
 import { createMemoryStore } from '../../src/adapters/store/memory-store.ts';
+import type { ConversationEvent } from '../../src/core/dialogue/events.ts';
 import { reportOf } from '../../src/core/errors/coded-error.ts';
 import { loadPack } from '../../src/core/rules/pack/load-pack.ts';
+import type { Pack } from '../../src/core/rules/pack-types.ts';
 import { epochSeconds } from '../../src/core/units/brands.ts';
 import { type StartedServer, startServer } from '../../src/server/main.ts';
 import { standardServerSettings } from '../../src/server/settings.ts';
@@ -18,6 +21,16 @@ export interface PageServer {
   readonly pass: (seconds: number) => void;
   /** Closes the server and opens another over the same store at the same port. */
   readonly closeFor: (meanwhile: () => Promise<void>) => Promise<void>;
+  /** The events that the server keeps of a conversation. */
+  readonly kept: (token: string) => Promise<readonly ConversationEvent[]>;
+  /** From the next opening on the server knows no conversation any more. */
+  readonly forget: () => void;
+  /** What the forecast service gives from now on. */
+  readonly forecastBy: (forecastFor: ForecastSource['forecastFor']) => void;
+  /** From the next opening on new conversations are judged by these rules too, which stand first. */
+  readonly addRules: (pack: Pack) => void;
+  /** Changes the built page: from the next opening on browsers find a newer one. */
+  readonly renewPage: () => Promise<void>;
   /** Closes the server and removes the built page. */
   readonly end: () => Promise<void>;
 }
@@ -31,18 +44,20 @@ export async function startPageServer(root: string = rootOfTests): Promise<PageS
     build: { outDir: webRoot },
   });
   const { pack } = loadPack(await readPackFolder(join(root, 'rules', 'propyzamide-winter-oilseed-rape')));
-  const store = createMemoryStore();
+  let store = createMemoryStore();
+  let packs: readonly [Pack, ...Pack[]] = [pack];
   const error = reportOf('FORECAST_OFF', { expected: 'a forecast', came: 'none in tests' });
+  let forecastFor: ForecastSource['forecastFor'] = async () => ({ error });
   let passed = 0;
   const clock = { now: () => epochSeconds(Date.now() / 1000 + passed) };
   const open = (port: number): Promise<StartedServer> =>
     startServer({
       settings: { ...standardServerSettings, port, messagesPerSecond: 1e6, messageBurst: 1e6 },
-      packs: [pack],
+      packs,
       store,
       clock,
       webRoot,
-      forecastService: { forecastFor: async () => ({ error }) },
+      forecastService: { forecastFor: (point) => forecastFor(point) },
     });
   let server = await open(0);
   return {
@@ -55,6 +70,23 @@ export async function startPageServer(root: string = rootOfTests): Promise<PageS
       await server.close();
       await meanwhile();
       server = await open(Number(port));
+    },
+    kept: async (token) => (await store.read(token, clock.now()))?.events ?? [],
+    forget: () => {
+      store = createMemoryStore();
+    },
+    forecastBy: (by) => {
+      forecastFor = by;
+    },
+    addRules: (more) => {
+      packs = [more, ...packs];
+    },
+    renewPage: async () => {
+      const worker = join(webRoot, 'sw.js');
+      const index = join(webRoot, 'index.html');
+      await writeFile(index, `${await readFile(index, 'utf8')}<!-- newer -->`);
+      const text = await readFile(worker, 'utf8');
+      await writeFile(worker, text.replace(/(url:"index\.html",revision:")\w+/, '$1newer'));
     },
     end: async () => {
       await server.close();

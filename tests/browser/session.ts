@@ -28,6 +28,11 @@ export function pageServer(): PageServer {
   return server;
 }
 
+/** The browser of the tests. */
+export function sharedBrowser(): Browser {
+  return browser;
+}
+
 /** Runs `use` on the start screen in a fresh profile, and holds that no policy was violated and no script failed. */
 export async function onPage(
   options: BrowserContextOptions,

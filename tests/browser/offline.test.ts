@@ -1,0 +1,5 @@
+import { shareBrowser } from './session.ts';
+import { offlineSuite } from './suites/offline.ts';
+
+shareBrowser();
+offlineSuite();
