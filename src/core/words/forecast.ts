@@ -39,9 +39,10 @@ export function describeValidUntil(validUntil: string | null, { now, zone }: Rea
   return words.forecast.validUntil(showTime(secondsOf(validUntil), zone, now, words));
 }
 
-/** When an answer was given and is read, with the day, in the field's zone. `at` is an ISO instant UTC. */
+/** When an answer was given and, where that is another minute, read: with the day, in the field's zone. `at` is an ISO instant UTC. */
 export function describeGiven(at: string, { now, zone }: ReadingMoment, words: Catalogue): string {
-  return words.handOver.given(showTime(secondsOf(at), zone, null, words), showTime(now, zone, null, words));
+  const [given, read] = [secondsOf(at), now].map((moment) => showTime(moment, zone, null, words)) as [string, string];
+  return [words.handOver.given(given), ...(read === given ? [] : [words.handOver.handedOver(read)])].join(' ');
 }
 
 /** Until when an answer stands, with the day, and that it is withdrawn after; null where nothing ages. */

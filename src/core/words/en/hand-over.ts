@@ -3,7 +3,8 @@ export const handOverWords = {
   title: (field: string) => `Residual herbicide on ${field}: does today suit?`,
   ownField: 'a field without a name',
   invented: 'INVENTED: farm, day and weather are made up. Nothing here is about a real field.',
-  given: (time: string, asOf: string) => `Given at ${time}. What is said below of how old things are holds at ${asOf}.`,
+  given: (time: string) => `Given at ${time}.`,
+  handedOver: (time: string) => `Handed over at ${time}: what is said below of how old things are holds then.`,
   goodUntil: (time: string) =>
     `Good until ${time} at the latest. After that it is withdrawn, even where this text still shows it: look again before you spray.`,
   copy: 'This is a copy of the answer as it was given. It is not a label, not a permit and not a qualified adviser, and it does not follow what was said later.',
