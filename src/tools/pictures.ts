@@ -87,6 +87,17 @@ const shots: readonly Shot[] = [
     },
   },
   {
+    name: 'speaking-phone',
+    look: 'day',
+    does: async (page) => {
+      await chooseField(page, 'Mill Piece');
+      await page.getByRole('button', { name: 'Settings' }).click();
+      await page.getByLabel('Let me speak').check();
+      await page.getByLabel('Read questions').check();
+      await page.locator(questionHeading).evaluate((one) => one.closest('section')?.scrollIntoView());
+    },
+  },
+  {
     name: 'hand-over-phone',
     does: async (page) => {
       await toVerdict(page, 'Mill Piece');

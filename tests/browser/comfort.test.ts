@@ -2,6 +2,7 @@ import { shareBrowser } from './session.ts';
 import { comfortSuite } from './suites/comfort.ts';
 import { handOverSuite } from './suites/hand-over.ts';
 import { looksSuite } from './suites/looks.ts';
+import { mishapSuite } from './suites/mishaps.ts';
 import { speechSuite } from './suites/speech.ts';
 
 shareBrowser();
@@ -9,3 +10,4 @@ looksSuite();
 comfortSuite();
 speechSuite();
 handOverSuite();
+mishapSuite();

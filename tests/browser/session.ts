@@ -33,6 +33,13 @@ export function sharedBrowser(): Browser {
   return browser;
 }
 
+/** For `before`: a browser without service workers, where nothing that was kept comes at once. */
+export async function withoutWorker(page: Page): Promise<void> {
+  await page.addInitScript(() => {
+    Reflect.deleteProperty(Navigator.prototype, 'serviceWorker');
+  });
+}
+
 /** Runs `use` on the start screen in a fresh profile, and holds that no policy was violated and no script failed. */
 export async function onPage(
   options: BrowserContextOptions,

@@ -42,7 +42,7 @@ export function SpeakButton({ onHeard, onSend }: SpeakButtonProps) {
         onClick={() => (isListening ? stop.current?.() : begin())}
       >
         <Microphone />
-        {isListening ? words.stopListening : words.speak}
+        <span>{isListening ? words.stopListening : words.speak}</span>
       </button>
       <p class="speak-state" role="status">
         {saidOf(state)}

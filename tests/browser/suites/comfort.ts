@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { answerAll, answerOnce, chooseField, fitDay, questionHeading, textOf, verdictHeading } from '../answers.ts';
 import { unfold } from '../axe.ts';
-import { onPage, viewports } from '../session.ts';
+import { onPage, viewports, withoutWorker } from '../session.ts';
 
 /** Records what would be felt. */
 const feel = async (page: Page): Promise<void> => {
@@ -139,28 +139,35 @@ export function comfortSuite(): void {
     });
 
     test('each drawing is loaded only when it is wanted and says what it shows', async () => {
-      await onPage({}, async (page) => {
-        const asked: string[] = [];
-        page.on('request', (request) => asked.push(request.url()));
-        await chooseField(page, 'Mill Piece');
-        expect(await page.locator('.picture').count()).toBe(0);
-        await unfold(page);
-        await page.locator('.picture').first().waitFor();
-        expect(asked.some((url) => url.endsWith('.js'))).toBe(true);
-        expect(await textOf(page.locator('.picture figcaption').first())).toMatch(/\w/);
-      });
+      await onPage(
+        {},
+        async (page) => {
+          await chooseField(page, 'Mill Piece');
+          const drawings = page.waitForRequest(/\/assets\/pictures-.*\.js$|\/assets\/index-.*\.js$/);
+          expect(await page.locator('.picture').count()).toBe(0);
+          await unfold(page);
+          await drawings;
+          await page.locator('.picture').first().waitFor();
+          expect(await textOf(page.locator('.picture figcaption').first())).toMatch(/\w/);
+        },
+        withoutWorker,
+      );
     });
 
     test('a part that does not come says what is safe and is fetched at the next press', async () => {
-      await onPage({}, async (page) => {
-        await chooseField(page, 'Mill Piece');
-        await page.route('**/assets/*.js', (route) => route.abort());
-        await page.getByText('How do I find out?').click();
-        const alert = page.getByRole('alert');
-        await alert.getByText('This part of the page did not come.').waitFor();
-        expect(await page.locator(questionHeading).count()).toBe(1);
-        expect(await alert.getByRole('button', { name: 'Try again' }).count()).toBe(1);
-      });
+      await onPage(
+        {},
+        async (page) => {
+          await chooseField(page, 'Mill Piece');
+          await page.route('**/assets/*.js', (route) => route.abort());
+          await page.getByText('How do I find out?').click();
+          const alert = page.getByRole('alert');
+          await alert.getByText('This part of the page did not come.').waitFor();
+          expect(await page.locator(questionHeading).count()).toBe(1);
+          expect(await alert.getByRole('button', { name: 'Try again' }).count()).toBe(1);
+        },
+        withoutWorker,
+      );
     });
   });
 }
