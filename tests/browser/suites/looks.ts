@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { answerAll, answerOnce, chooseField, fitDay, questionHeading, textOf } from '../answers.ts';
-import { findings, unfold } from '../axe.ts';
+import { findings, thinWords, unfold } from '../axe.ts';
 import { onPage, viewports } from '../session.ts';
 
 const ground = (page: Page) => page.evaluate(() => getComputedStyle(document.body).backgroundColor);
@@ -14,23 +14,28 @@ const setLook = (look: string) => async (page: Page) => {
 
 /** Day, night, strong sun: chosen, remembered, and free of findings. */
 export function looksSuite(): void {
-  test.each(['day', 'night', 'sun'])(
-    'by %s axe finds nothing on start, every question with its drawing, and the three verdicts, all unfolded',
-    async (look) => {
+  test.each([
+    ['day', 4.5],
+    ['night', 4.5],
+    ['sun', 7],
+  ])(
+    'by %s axe finds nothing and words are at least %d to 1 on start, every question with its drawing, and the three verdicts, all unfolded',
+    async (look, least) => {
+      const faults = async (page: Page) => {
+        await unfold(page);
+        return [...(await findings(page)), ...(await thinWords(page, least))];
+      };
       await onPage(
         { viewport: viewports[0] },
         async (page) => {
-          await unfold(page);
-          expect(await findings(page)).toEqual([]);
+          expect(await faults(page)).toEqual([]);
           for (const field of ['Mill Piece', 'Top Brow', 'Long Ing']) {
             await chooseField(page, field);
             for (let more = 0; more < 20 && (await page.locator(questionHeading).count()) > 0; more++) {
-              await unfold(page);
-              expect(await findings(page)).toEqual([]);
+              expect(await faults(page)).toEqual([]);
               await answerOnce(page, fitDay);
             }
-            await unfold(page);
-            expect(await findings(page)).toEqual([]);
+            expect(await faults(page)).toEqual([]);
             await page.getByRole('button', { name: 'Another field' }).click();
           }
         },
