@@ -45,6 +45,7 @@ export default defineConfig({
         globPatterns: ['**/*.{html,js,css,svg,png,webmanifest}'],
         navigateFallback: '/index.html',
         navigateFallbackAllowlist: [/^\/(index\.html)?(\?.*)?$/],
+        mode: 'production',
         clientsClaim: true,
         skipWaiting: false,
         cleanupOutdatedCaches: true,

@@ -68,8 +68,11 @@ export async function startPageServer(root: string = rootOfTests): Promise<PageS
     closeFor: async (meanwhile) => {
       const { port } = new URL(server.url);
       await server.close();
-      await meanwhile();
-      server = await open(Number(port));
+      try {
+        await meanwhile();
+      } finally {
+        server = await open(Number(port));
+      }
     },
     kept: async (token) => (await store.read(token, clock.now()))?.events ?? [],
     forget: () => {
@@ -84,7 +87,8 @@ export async function startPageServer(root: string = rootOfTests): Promise<PageS
     renewPage: async () => {
       const worker = join(webRoot, 'sw.js');
       const index = join(webRoot, 'index.html');
-      await writeFile(index, `${await readFile(index, 'utf8')}<!-- newer -->`);
+      const page = await readFile(index, 'utf8');
+      await writeFile(index, page.replace('<title>', '<meta name="newer" content="yes" /><title>'));
       const text = await readFile(worker, 'utf8');
       await writeFile(worker, text.replace(/(url:"index\.html",revision:")\w+/, '$1newer'));
     },

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { answerAll, answerOnce, chooseField, fitDay, questionHeading, textOf, verdictHeading } from '../answers.ts';
+import { untilAlone, untilReady } from '../offline-steps.ts';
 import { onPage, pageServer } from '../session.ts';
 
 /** Reloads, lost connections, and answers that grow too old. */
@@ -21,6 +22,25 @@ export function connectionSuite(): void {
 
     test('a server that goes and comes back finds the page again; what was said meanwhile counts once', async () => {
       await onPage({}, async (page) => {
+        await chooseField(page, 'Mill Piece');
+        await untilReady(page);
+        await pageServer().closeFor(async () => {
+          await untilAlone(page);
+          await page.getByLabel('Or say it in your own words').fill('crumbly, moist');
+          await page.getByRole('button', { name: 'Send' }).click();
+          await page.getByRole('log').locator('.is-person', { hasText: 'crumbly, moist' }).waitFor();
+          await page.locator('.question').getByRole('button', { name: "I don't know" }).click();
+        });
+        await page.getByRole('status').getByText('Handed over: 2 things you said.').waitFor({ timeout: 60_000 });
+        const said = page.getByRole('log').locator('.is-person', { hasText: 'crumbly, moist' });
+        expect(await said.count()).toBe(1);
+        expect(await page.getByRole('alert').count()).toBe(0);
+      });
+    });
+
+    test('before the page can answer by itself, what is said without a connection waits and goes out once', async () => {
+      await onPage({}, async (page) => {
+        await page.route(/\/(packs|fields)$/, (route) => route.abort());
         await chooseField(page, 'Mill Piece');
         await pageServer().closeFor(async () => {
           await page.getByRole('status').getByText('No connection: trying again.').waitFor();

@@ -1,0 +1,5 @@
+import { shareBrowser } from './session.ts';
+import { offlineOddsSuite } from './suites/offline-odds.ts';
+
+shareBrowser();
+offlineOddsSuite();
