@@ -215,6 +215,7 @@ export const pageWords = {
     linkRemoved: 'Taken back: nothing is shown under that link any more.',
     linkFailed: 'The server was not reached. Nothing is shown. Try again when there is a signal, or send the text.',
     linkSafe: 'Nothing new is shown.',
+    sendLink: 'Send the link…',
     copyLink: 'Copy the link',
     removeLink: 'Take the link back',
     shownUntil: (day: string) => `shown until ${day}`,

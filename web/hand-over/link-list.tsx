@@ -3,7 +3,7 @@ import type { ErrorReport } from '../../src/core/errors/coded-error.ts';
 import { regionalTag } from '../speech/abilities.ts';
 import { pageWords } from '../words.ts';
 import { type Asked, listLinks, makeLink, removeLink, type ShownLink } from './links.ts';
-import { copy } from './send.ts';
+import { canShare, copy, type Sent, share } from './send.ts';
 
 interface LinkListProps {
   /** Names the conversation to the server; null where none was begun there. */
@@ -27,6 +27,7 @@ export function LinkList({ token, isOnline }: LinkListProps) {
     const asked = await work;
     setState({ kind: 'said', text: 'ok' in asked ? done(asked.ok) : problemText(asked.error) });
   };
+  const tell = (sent: Sent | null) => setState({ kind: 'said', text: sent === null ? '' : words.sent[sent] });
   const make = () =>
     run(makeLink(token), (made) => {
       setLinks((before) => [made, ...before]);
@@ -54,15 +55,16 @@ export function LinkList({ token, isOnline }: LinkListProps) {
               {location.origin + address}
             </a>
             <div class="button-row">
-              <button
-                type="button"
-                class="button"
-                onClick={() =>
-                  void copy(location.origin + address).then((sent) =>
-                    setState({ kind: 'said', text: words.sent[sent] }),
-                  )
-                }
-              >
+              {canShare(location.origin + address) && (
+                <button
+                  type="button"
+                  class="button"
+                  onClick={() => void share(headline, location.origin + address).then(tell)}
+                >
+                  {words.sendLink}
+                </button>
+              )}
+              <button type="button" class="button" onClick={() => void copy(location.origin + address).then(tell)}>
                 {words.copyLink}
               </button>
               <button type="button" class="button" onClick={() => void remove(id)}>

@@ -57,6 +57,11 @@ export function handOverSuite(): void {
           await page.getByText('Handed to the device').waitFor();
           const sent = await page.evaluate(() => (globalThis as unknown as { sent: { text: string } }).sent);
           expect(sent.text).toContain('Wait');
+          await page.getByRole('button', { name: 'Make a link' }).click();
+          await page.getByRole('button', { name: 'Send the link…' }).click();
+          await page.waitForFunction(() =>
+            /\/shown\/[0-9a-f]{64}$/.test((globalThis as unknown as { sent: { text: string } }).sent.text),
+          );
         },
         async (page) => {
           await page.addInitScript(() => {
