@@ -15,7 +15,7 @@ export interface Readiness {
   readonly core: () => Promise<Core | null>;
   readonly coreNow: () => Core | null;
   readonly atHand: () => Promise<AtHand | null>;
-  /** Says where the server has other rules than the conversation of these events was begun under. */
+  /** Says where new conversations are judged by other rules than those that this one was begun under. */
   readonly compareRules: (events: readonly ConversationEvent[]) => void;
   readonly listConversations: () => Promise<void>;
   readonly onAct: () => void;
@@ -35,6 +35,7 @@ export function createReadiness(of: {
   readonly state: Store<PageState>;
   readonly vault: SafeVault;
   readonly parts: OfflineParts;
+  /** What is at hand was fetched, or fetched anew. */
   readonly onReady: () => void;
 }): Readiness {
   const { means, state, vault, parts, onReady } = of;
@@ -100,7 +101,7 @@ export function createReadiness(of: {
     },
     compareRules: (events) => {
       const hash = events.findLast((event) => event.kind === 'started')?.packHash;
-      const newRules = hash !== undefined && hand !== null && !hand.current.includes(hash);
+      const newRules = hash !== undefined && hand !== null && hand.current[0] !== hash;
       if (state.get().newRules !== newRules) state.set({ newRules });
     },
     listConversations,
@@ -112,7 +113,10 @@ export function createReadiness(of: {
       if (!began) means.after(afterWelcomeMs, () => void prepare());
       else {
         lookForNewer?.();
-        void supply().then(show);
+        void supply().then(() => {
+          show();
+          onReady();
+        });
       }
     },
     onView: () => {

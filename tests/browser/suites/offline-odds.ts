@@ -1,8 +1,8 @@
+import { randomUUID } from 'node:crypto';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { epochSeconds } from '../../../src/core/units/brands.ts';
 import { inventedForecast } from '../../../src/demo/invented-weather.ts';
-import { shipped } from '../../cases/shipped-pack.ts';
 import { answerAll, answerOnce, chooseField, fitDay, questionHeading, textOf, verdictHeading } from '../answers.ts';
 import { expectOnServerOnce, inProfile, tokenOf, untilAlone, untilBack, untilReady } from '../offline-steps.ts';
 import { pageServer } from '../session.ts';
@@ -142,6 +142,40 @@ export function offlineOddsSuite(): void {
       });
     });
 
+    test('two devices that contradict each other on what a stop or hold reads leave it unknown until it is confirmed', async () => {
+      await inProfile(async (page, context) => {
+        await chooseField(page, 'Mill Piece');
+        await untilReady(page);
+        await context.setOffline(true);
+        await page.getByLabel('Or say it in your own words').fill('crumbly, moist, 8 at 30 cm');
+        await page.getByRole('button', { name: 'Send' }).click();
+        await untilAlone(page);
+        await page.getByText(/8 °?C/).first().waitFor();
+        const at = Date.now() / 1000 - 1;
+        const said = {
+          kind: 'said',
+          id: randomUUID(),
+          at,
+          device: 'another',
+          count: 1,
+          text: '12 at 30 cm',
+          asked: null,
+        };
+        const response = await fetch(`${pageServer().url()}/events`, {
+          method: 'POST',
+          headers: { authorization: `Bearer ${await tokenOf(page)}`, 'content-type': 'application/json' },
+          body: JSON.stringify({ events: [said] }),
+        });
+        expect(await response.json()).toMatchObject({ taken: [said.id] });
+        await context.setOffline(false);
+        await untilBack(page);
+        await page.locator(questionHeading).waitFor();
+        expect(await textOf(page.locator('main'))).toMatch(/12.*8|8.*12/);
+        expect(await page.locator(verdictHeading).count()).toBe(0);
+        await expectOnServerOnce(page);
+      });
+    });
+
     test('a server that takes messages and does not answer is not waited for', async () => {
       await inProfile(async (page) => {
         let isDumb = false;
@@ -164,68 +198,6 @@ export function offlineOddsSuite(): void {
         isDumb = false;
         await untilBack(page);
         await expectOnServerOnce(page);
-      });
-    });
-  });
-
-  describe('what is new waits', () => {
-    test('a newer page is announced, used only when the person asks, and never under a question', async () => {
-      await inProfile(async (page) => {
-        await chooseField(page, 'Mill Piece');
-        await untilReady(page);
-        await pageServer().closeFor(() => pageServer().renewPage());
-        await page.getByText('A new version of this page is there. It is used after this conversation.').waitFor();
-        expect(await page.getByRole('button', { name: 'Use the new version' }).count()).toBe(0);
-        await page.reload();
-        await page.locator(questionHeading).waitFor();
-        const newer = page.locator('meta[name=newer]');
-        expect(await newer.count()).toBe(0);
-        await answerAll(page, fitDay);
-        expect(await textOf(page.locator(verdictHeading))).toMatch(/^Spray today/);
-        const loaded = page.waitForEvent('load');
-        await page.getByRole('button', { name: 'Use the new version' }).click();
-        await loaded;
-        await page.locator(verdictHeading).waitFor();
-        expect(await newer.count()).toBe(1);
-      });
-    });
-
-    test('newer rules are announced, and a conversation without a signal stays with those it was begun under', async () => {
-      await inProfile(async (page) => {
-        await chooseField(page, 'Mill Piece');
-        await untilReady(page);
-        await answerOnce(page, fitDay);
-        await pageServer().closeFor(async () => {
-          await untilAlone(page);
-          pageServer().addRules({ ...shipped.pack, hash: 'f'.repeat(64), version: '99.0.0' });
-        });
-        await untilBack(page);
-        await answerAll(page, fitDay);
-        const kept = await pageServer().kept(await tokenOf(page));
-        const verdict = kept.findLast((event) => event.kind === 'verdict-given');
-        expect(verdict).toMatchObject({ decision: { pack: { hash: shipped.pack.hash } } });
-      });
-    });
-
-    test('a start on another day begins a conversation of its own; the earlier one can be gone back to', async () => {
-      await inProfile(async (page) => {
-        await chooseField(page, 'Mill Piece');
-        await untilReady(page);
-        await answerAll(page, fitDay);
-        const before = await tokenOf(page);
-        await pageServer().closeFor(async () => {
-          await untilAlone(page);
-          pageServer().pass(13 * 3600);
-        });
-        await untilBack(page);
-        await page.getByRole('button', { name: 'Another field' }).click();
-        await page.getByRole('button', { name: 'Top Brow' }).click();
-        await page.getByRole('heading', { name: /Top Brow/ }).waitFor();
-        expect(await tokenOf(page)).not.toBe(before);
-        await page.getByRole('button', { name: 'Another field' }).click();
-        await page.getByRole('button', { name: /Mill Piece, .*Spray today/ }).click();
-        await page.getByRole('heading', { name: /Mill Piece/ }).waitFor();
-        expect(await tokenOf(page)).toBe(before);
       });
     });
   });

@@ -1,0 +1,71 @@
+import { describe, expect, test } from 'vitest';
+import { shipped } from '../../cases/shipped-pack.ts';
+import { answerAll, answerOnce, chooseField, fitDay, questionHeading, textOf, verdictHeading } from '../answers.ts';
+import { inProfile, tokenOf, untilAlone, untilBack, untilReady } from '../offline-steps.ts';
+import { pageServer } from '../session.ts';
+
+/** Newer pages, newer rules, new conversations. */
+export function offlineNewSuite(): void {
+  describe('what is new waits', () => {
+    test('a newer page is announced, used only when the person asks, and never under a question', async () => {
+      await inProfile(async (page) => {
+        await chooseField(page, 'Mill Piece');
+        await untilReady(page);
+        await pageServer().closeFor(() => pageServer().renewPage());
+        await page.getByText('A new version of this page is there. It is used after this conversation.').waitFor();
+        expect(await page.getByRole('button', { name: 'Use the new version' }).count()).toBe(0);
+        await page.reload();
+        await page.locator(questionHeading).waitFor();
+        const newer = page.locator('meta[name=newer]');
+        expect(await newer.count()).toBe(0);
+        await answerAll(page, fitDay);
+        expect(await textOf(page.locator(verdictHeading))).toMatch(/^Spray today/);
+        const loaded = page.waitForEvent('load');
+        await page.getByRole('button', { name: 'Use the new version' }).click();
+        await loaded;
+        await page.locator(verdictHeading).waitFor();
+        expect(await newer.count()).toBe(1);
+      });
+    });
+
+    test('newer rules are announced, and a conversation without a signal stays with those it was begun under', async () => {
+      await inProfile(async (page) => {
+        await chooseField(page, 'Mill Piece');
+        await untilReady(page);
+        await answerOnce(page, fitDay);
+        await pageServer().closeFor(async () => {
+          await untilAlone(page);
+          pageServer().addRules({ ...shipped.pack, hash: 'f'.repeat(64), version: '99.0.0' });
+        });
+        await untilBack(page);
+        await page.getByText('There are newer rules.').waitFor();
+        await answerAll(page, fitDay);
+        const kept = await pageServer().kept(await tokenOf(page));
+        const verdict = kept.findLast((event) => event.kind === 'verdict-given');
+        expect(verdict).toMatchObject({ decision: { pack: { hash: shipped.pack.hash } } });
+      });
+    });
+
+    test('a start on another day begins a conversation of its own; the earlier one can be gone back to', async () => {
+      await inProfile(async (page) => {
+        await chooseField(page, 'Mill Piece');
+        await untilReady(page);
+        await answerAll(page, fitDay);
+        const before = await tokenOf(page);
+        await pageServer().closeFor(async () => {
+          await untilAlone(page);
+          pageServer().pass(13 * 3600);
+        });
+        await untilBack(page);
+        await page.getByRole('button', { name: 'Another field' }).click();
+        await page.getByRole('button', { name: 'Top Brow' }).click();
+        await page.getByRole('heading', { name: /Top Brow/ }).waitFor();
+        expect(await tokenOf(page)).not.toBe(before);
+        await page.getByRole('button', { name: 'Another field' }).click();
+        await page.getByRole('button', { name: /Mill Piece, .*Spray today/ }).click();
+        await page.getByRole('heading', { name: /Mill Piece/ }).waitFor();
+        expect(await tokenOf(page)).toBe(before);
+      });
+    });
+  });
+}

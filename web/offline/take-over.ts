@@ -1,0 +1,84 @@
+import { offerOf, titleOf } from '../../src/adapters/conversation/offers.ts';
+import type { RunningConversation } from '../../src/adapters/conversation/types.ts';
+import { readDevice } from '../chat/device.ts';
+import { without } from '../chat/outbox.ts';
+import { tokenKey } from '../chat/token-key.ts';
+import type { OfflineContext } from './context.ts';
+import { pageForecasts } from './forecast-source.ts';
+import { createHere } from './here.ts';
+import type { Shelf } from './shelf.ts';
+import type { AtHand } from './supplies.ts';
+
+/**
+ * The page answers from now on, from what it keeps and what waits to be sent. Resolves to false where it cannot: something is missing,
+ * or it does not know the conversation that is shown.
+ */
+export async function takeOver(context: OfflineContext): Promise<boolean> {
+  const { inside, ready, said, now, token } = context;
+  if (now.here) return true;
+  if (!ready.isReady()) return false;
+  context.enterAlone();
+  const { turn } = now;
+  const [core, atHand, opened] = await Promise.all([ready.core(), ready.atHand(), now.opening]);
+  if (turn !== now.turn || !now.isAlone || now.here) return now.here !== null;
+  const waits = said.of(token());
+  const isUnknown = opened === null || (opened.events().length === 0 && waits.length === 0);
+  if (!core || !atHand || (isUnknown && inside.state.get().view !== null)) {
+    context.leaveAlone();
+    if (now.isResumed) inside.resend();
+    return false;
+  }
+  const shelf = opened ?? (await beginHere(context));
+  if (shelf === null || shelf !== now.shelf) return false;
+  const running = core.runHere({ ...runMeans(context, shelf), ...atHand });
+  const here = createHere(running, hereListener(context));
+  now.here = here;
+  show(context, running, atHand, waits.length === 0);
+  for (const message of [...waits, ...without(inside.state.get().outbox, new Set(waits.map(({ id }) => id)))]) {
+    if (shelf.has(message.id)) inside.drop([message.id]);
+    else here.take(message);
+  }
+  return true;
+}
+
+async function beginHere(context: OfflineContext): Promise<Shelf | null> {
+  const fresh = context.parts.newToken();
+  context.inside.means.memory.write(tokenKey, fresh);
+  return context.openFor(fresh);
+}
+
+function runMeans({ inside, parts, vault, clock }: OfflineContext, shelf: Shelf) {
+  const { memory, newId } = inside.means;
+  return {
+    restored: shelf.events(),
+    now: clock.now,
+    newId,
+    device: `${readDevice(memory, newId)}-page`,
+    forecastService: pageForecasts({ server: parts.server, vault, now: clock.now }),
+    keep: (events: Parameters<Shelf['add']>[0]) => shelf.add(events, false),
+  };
+}
+
+function hereListener({ inside }: OfflineContext): Parameters<typeof createHere>[1] {
+  const { means, state } = inside;
+  return {
+    onView: (view) => state.set({ view, viewCameAt: means.now() }),
+    onNotice: inside.onNotice,
+    onTaken: ({ id }, refusal) => {
+      inside.drop([id]);
+      if (refusal) state.set({ refusal });
+    },
+    onError: (refusal) => state.set({ refusal }),
+  };
+}
+
+function show({ inside }: OfflineContext, running: RunningConversation, atHand: AtHand, isWhole: boolean): void {
+  const { means, state } = inside;
+  const view = running.view();
+  state.set({
+    fields: atHand.fields.map(({ profile }) => offerOf(profile)),
+    packTitle: titleOf(atHand.packs[0]),
+    viewCameAt: means.now(),
+    ...(view || isWhole ? { view } : {}),
+  });
+}
