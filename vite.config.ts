@@ -1,6 +1,26 @@
 import { join } from 'node:path';
-import { defineConfig } from 'vite';
+import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
+
+/** Has the browser load the page's main part beside the entry, which opens the connection meanwhile. */
+const loadStartAtOnce: Plugin = {
+  name: 'load-start-at-once',
+  apply: 'build',
+  transformIndexHtml: {
+    order: 'post',
+    handler: (_html, { bundle }) => {
+      const chunks = Object.values(bundle ?? {}).filter((file) => file.type === 'chunk');
+      const start = chunks.filter(({ name }) => name === 'start');
+      const entry = new Set(chunks.filter(({ isEntry }) => isEntry).map(({ fileName }) => fileName));
+      const files = start.flatMap(({ fileName, imports }) => [fileName, ...imports]).filter((file) => !entry.has(file));
+      return files.map((file) => ({
+        tag: 'link',
+        attrs: { rel: 'modulepreload', crossorigin: true, href: `/${file}` },
+        injectTo: 'head' as const,
+      }));
+    },
+  },
+};
 
 /**
  * The page: built from web/ into dist/web with hashed names. Nothing is inlined and no preload script is added, since the
@@ -19,6 +39,7 @@ export default defineConfig({
     reportCompressedSize: false,
   },
   plugins: [
+    loadStartAtOnce,
     VitePWA({
       registerType: 'prompt',
       injectRegister: false,

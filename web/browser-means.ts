@@ -1,20 +1,17 @@
+import { lateChecks } from './chat/checks.ts';
 import type { ChatMeans } from './chat/means.ts';
 import { createMemory } from './chat/memory.ts';
+import { type EarlySocket, openChatSocket } from './early-socket.ts';
 
-/** The browser's own socket, clock, timers, randomness and storage. */
-export function browserMeans(): ChatMeans {
+/** The browser's own socket, clock, timers, randomness and storage; the first socket is the one that was opened early. */
+export function browserMeans(opened: EarlySocket | null = null): ChatMeans {
+  let early = opened;
   return {
-    openSocket: ({ onOpen, onText, onClose }) => {
-      const socket = new WebSocket(new URL('/chat', location.href.replace(/^http/, 'ws')));
-      socket.addEventListener('open', onOpen);
-      socket.addEventListener('message', ({ data }) => onText(String(data)));
-      socket.addEventListener('close', ({ code }) => onClose(code));
-      return {
-        send: (text) => {
-          if (socket.readyState === WebSocket.OPEN) socket.send(text);
-        },
-        close: () => socket.close(),
-      };
+    openSocket: (listener) => {
+      const openFresh = () => openChatSocket(listener);
+      const adopted = early?.adopt(listener, openFresh) ?? null;
+      early = null;
+      return adopted ?? openFresh();
     },
     now: () => Date.now() / 1000,
     steady: () => performance.now() / 1000,
@@ -22,6 +19,9 @@ export function browserMeans(): ChatMeans {
       const timer = setTimeout(call, ms);
       return () => clearTimeout(timer);
     },
+    check: lateChecks(() =>
+      import('../src/core/protocol/parse-message.ts').then((loaded) => loaded.parseServerMessage),
+    ),
     random: Math.random,
     newId: randomUuid,
     memory: createMemory(() => localStorage),

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { protocolVersion } from '../../src/core/protocol/version.ts';
 import { createChat } from '../../web/chat/chat.ts';
 import { aliveEveryMs, aliveWithinMs } from '../../web/chat/link.ts';
 import { conversationNow } from '../../web/chat/page-state.ts';
@@ -21,7 +22,7 @@ describe('what the page sends', () => {
   test('says hello first, then what was done, stamped by the clock of the server', () => {
     const { means, first } = talking();
     expect(typesOf(first.sent)).toEqual(['hello', 'start', 'alive']);
-    expect(first.sent[0]).toMatchObject({ protocol: 1, resume: null });
+    expect(first.sent[0]).toMatchObject({ protocol: protocolVersion, resume: null });
     expect(first.sent[1]).toMatchObject({ field: 'mill-piece', at: means.now() + 30, count: 0 });
   });
 

@@ -1,3 +1,5 @@
+import { parseServerMessage } from '../../src/core/protocol/parse-message.ts';
+import { protocolVersion } from '../../src/core/protocol/version.ts';
 import type { ChatMeans, SocketListener } from '../../web/chat/means.ts';
 import { createMemory, type Memory } from '../../web/chat/memory.ts';
 
@@ -55,7 +57,7 @@ export function fakeMeans(memory: Memory = mapMemory()): FakeMeans {
         listener.onOpen();
         hear({
           type: 'welcome',
-          protocol: 1,
+          protocol: protocolVersion,
           token: 'token-of-this-conversation',
           resumed,
           fields: [{ id: 'mill-piece', name: 'Mill Piece', invented: true, note: 'Invented.' }],
@@ -75,6 +77,7 @@ export function fakeMeans(memory: Memory = mapMemory()): FakeMeans {
         timers = timers.filter((one) => one !== timer);
       };
     },
+    check: (frame, then) => then(parseServerMessage(frame)),
     random: () => 1,
     newId: () => `id-${Math.round(now)}-${++ids}`,
     memory,

@@ -1,9 +1,11 @@
 import type { ErrorReport } from '../../src/core/errors/coded-error.ts';
 import { closeCodes } from '../../src/core/protocol/close-codes.ts';
-import { type ClientMessage, protocolVersion } from '../../src/core/protocol/messages.ts';
-import { parseServerMessage } from '../../src/core/protocol/parse-message.ts';
+import type { ClientMessage } from '../../src/core/protocol/messages.ts';
+import type { Parsed } from '../../src/core/protocol/parse-message.ts';
 import type { ServerMessage } from '../../src/core/protocol/server-messages.ts';
+import { protocolVersion } from '../../src/core/protocol/version.ts';
 import { backoffMs } from './backoff.ts';
+import { helloText } from './hello.ts';
 import type { ChatMeans, Socket } from './means.ts';
 
 /** How often an idle connection is tried, ms. */
@@ -81,8 +83,7 @@ export function createLink(means: ChatMeans, listener: LinkListener): Link {
     enter(protocol === protocolVersion ? 'ready' : 'other-version');
     if (state === 'other-version') lose();
   };
-  const hear = (text: string): void => {
-    const parsed = parseServerMessage(text);
+  const hear = (parsed: Parsed<ServerMessage>): void => {
     if (!parsed.ok) {
       listener.onGarbled(parsed.error);
       return;
@@ -96,10 +97,12 @@ export function createLink(means: ChatMeans, listener: LinkListener): Link {
   const open = (): void => {
     const mine: Socket = means.openSocket({
       onOpen: () => {
-        if (socket === mine) raw({ type: 'hello', protocol: protocolVersion, resume: listener.resumeToken() });
+        if (socket === mine) mine.send(helloText(listener.resumeToken()));
       },
       onText: (text) => {
-        if (socket === mine) hear(text);
+        means.check(text, (parsed) => {
+          if (socket === mine) hear(parsed);
+        });
       },
       onClose: (code) => {
         if (socket !== mine) return;

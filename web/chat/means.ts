@@ -1,3 +1,5 @@
+import type { Parsed } from '../../src/core/protocol/parse-message.ts';
+import type { ServerMessage } from '../../src/core/protocol/server-messages.ts';
 import type { Memory } from './memory.ts';
 
 /** One open socket. */
@@ -23,6 +25,8 @@ export interface ChatMeans {
   readonly steady: () => number;
   /** Calls once after `ms` milliseconds; returns how to stop it. */
   readonly after: (ms: number, call: () => void) => () => void;
+  /** Checks a frame from the server, and gives what it is; in order, where the checks are still on their way later. */
+  readonly check: (frame: string, then: (parsed: Parsed<ServerMessage>) => void) => void;
   /** 0..1. */
   readonly random: () => number;
   readonly newId: () => string;

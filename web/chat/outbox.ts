@@ -1,11 +1,10 @@
-import { clientMessageSchemas, type EventMessage } from '../../src/core/protocol/messages.ts';
+import type { EventMessage } from '../../src/core/protocol/messages.ts';
 import type { Memory } from './memory.ts';
 
 /** Messages that the server has not confirmed yet, oldest first. */
 export type Outbox = readonly EventMessage[];
 
 const key = 'loamward.unsent';
-const kinds = ['start', 'say', 'answer', 'request', 'undo'] as const;
 
 /** Reads what an earlier life of the page could not hand over. */
 export function readOutbox(memory: Memory): Outbox {
@@ -34,12 +33,37 @@ export function fromLastStart(outbox: Outbox): Outbox {
   return start < 0 ? [] : outbox.slice(start);
 }
 
+type Check = (value: unknown) => boolean;
+
+const isText: Check = (value) => typeof value === 'string';
+const isNumber: Check = (value) => Number.isFinite(value);
+const listOf =
+  (check: Check): Check =>
+  (value) =>
+    typeof value === 'object' && value !== null && Object.values(value).every(check);
+
+/** What each kind of message holds; the server checks the rest. */
+const fields: Readonly<Record<EventMessage['type'], Readonly<Record<string, Check>>>> = {
+  start: { field: (value) => value === null || isText(value) },
+  say: { text: isText },
+  answer: {
+    question: isText,
+    choices: (value) => Array.isArray(value) && value.every(isText),
+    numbers: listOf(isNumber),
+    doesNotKnow: (value) => typeof value === 'boolean',
+  },
+  request: { request: isText },
+  undo: { of: isText },
+};
+const stamp: Readonly<Record<string, Check>> = { id: isText, at: isNumber, device: isText, count: isNumber };
+
 function messageIn(value: unknown): EventMessage[] {
-  for (const kind of kinds) {
-    const result = clientMessageSchemas[kind].safeParse(value);
-    if (result.success) return [result.data];
-  }
-  return [];
+  if (typeof value !== 'object' || value === null) return [];
+  const given = value as Readonly<Record<string, unknown>>;
+  const kind = typeof given['type'] === 'string' && Object.hasOwn(fields, given['type']) ? given['type'] : null;
+  if (kind === null) return [];
+  const checks = { ...stamp, ...fields[kind as EventMessage['type']] };
+  return Object.entries(checks).every(([name, check]) => check(given[name])) ? [value as EventMessage] : [];
 }
 
 function parsed(text: string | null): unknown {

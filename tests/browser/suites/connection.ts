@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { answerAll, answerOnce, chooseField, fitDay, questionHeading, textOf, verdictHeading } from '../answers.ts';
-import { untilAlone, untilReady } from '../offline-steps.ts';
+import { untilAlone, untilReady } from '../offline-waits.ts';
 import { onPage, pageServer } from '../session.ts';
 
 /** Reloads, lost connections, and answers that grow too old. */

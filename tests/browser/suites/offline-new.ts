@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { shipped } from '../../cases/shipped-pack.ts';
 import { answerAll, answerOnce, chooseField, fitDay, questionHeading, textOf, verdictHeading } from '../answers.ts';
-import { inProfile, tokenOf, untilAlone, untilBack, untilReady } from '../offline-steps.ts';
+import { inProfile, tokenOf } from '../offline-steps.ts';
+import { untilAlone, untilBack, untilReady } from '../offline-waits.ts';
 import { pageServer } from '../session.ts';
 
 /** Newer pages, newer rules, new conversations. */

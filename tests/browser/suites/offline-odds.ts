@@ -4,7 +4,8 @@ import { describe, expect, test } from 'vitest';
 import { epochSeconds } from '../../../src/core/units/brands.ts';
 import { inventedForecast } from '../../../src/demo/invented-weather.ts';
 import { answerAll, answerOnce, chooseField, fitDay, questionHeading, textOf, verdictHeading } from '../answers.ts';
-import { expectOnServerOnce, inProfile, tokenOf, untilAlone, untilBack, untilReady } from '../offline-steps.ts';
+import { expectOnServerOnce, inProfile, tokenOf } from '../offline-steps.ts';
+import { untilAlone, untilBack, untilReady } from '../offline-waits.ts';
 import { pageServer } from '../session.ts';
 
 const twoDays = 2 * 24 * 3600;

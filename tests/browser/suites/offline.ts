@@ -1,14 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { answerAll, answerOnce, chooseField, fitDay, questionHeading, textOf, verdictHeading } from '../answers.ts';
-import {
-  expectOnServerOnce,
-  idsInPage,
-  inProfile,
-  tokenOf,
-  untilAlone,
-  untilBack,
-  untilReady,
-} from '../offline-steps.ts';
+import { expectOnServerOnce, idsInPage, inProfile, tokenOf } from '../offline-steps.ts';
+import { untilAlone, untilBack, untilReady } from '../offline-waits.ts';
 import { pageServer } from '../session.ts';
 
 /** A whole conversation without a connection, and handing it over. */

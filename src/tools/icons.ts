@@ -1,6 +1,6 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { launchBrowser } from './browser.ts';
+import { launchBrowser } from '../../tests/browser/browser.ts';
 
 /** Icons by file: edge in pixels, and whether systems may cut it to a shape of theirs. */
 const icons = [
