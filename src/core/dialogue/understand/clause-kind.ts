@@ -10,7 +10,7 @@ import {
   shortAnswerOf,
 } from './answers.ts';
 import type { Clause } from './clauses.ts';
-import { lexicon } from './lexicon.ts';
+import type { Language } from './language.ts';
 import { type Scan, scan, wordsOf } from './scan.ts';
 import type { Intent } from './types.ts';
 
@@ -30,13 +30,11 @@ export interface ClauseKind {
   readonly rest: Scan | null;
 }
 
-const plainAnswers = new Set('yes yeah yep yup yea aye ay yeh y no nope nah nay naw'.split(' '));
-
 /** Nobody says more than this in one breath: a longer clause is not read, which keeps the work in proportion to the text. */
 const mostItems = 60;
 
 /** Tells what a clause does, given the open question. */
-export function kindOf(clause: Clause, asked: Question | null): ClauseKind {
+export function kindOf(clause: Clause, asked: Question | null, language: Language): ClauseKind {
   const plain = {
     clause,
     intent: null,
@@ -48,32 +46,32 @@ export function kindOf(clause: Clause, asked: Question | null): ClauseKind {
     rest: null,
   };
   if (clause.items.length > mostItems) return { ...plain, asks: true };
-  const intent = intentOf(clause);
+  const intent = intentOf(clause, language);
   if (intent !== null) return { ...plain, intent };
-  if (asked?.form === 'signs' && saysNone(clause)) return { ...plain, isNone: true };
-  const correction = correctionLength(clause);
+  if (asked?.form === 'signs' && saysNone(clause, language)) return { ...plain, isNone: true };
+  const correction = correctionLength(clause, language);
   const body = correction === 0 ? clause : without(clause, correction);
   if (body.items.length === 0) return { ...plain, corrects: true };
   const corrects = correction > 0;
-  const answer = answerOf(body);
-  if (answer === null) return { ...plain, corrects, asks: isAsking(body), rest: scan(body) };
+  const answer = answerOf(body, language);
+  if (answer === null) return { ...plain, corrects, asks: isAsking(body, language), rest: scan(body, language) };
   const rest = without(body, answer.length);
-  const again = correctionLength(rest);
-  const left = withoutEcho(again === 0 ? rest : without(rest, again), answer.isYes);
+  const again = correctionLength(rest, language);
+  const left = withoutEcho(again === 0 ? rest : without(rest, again), answer.isYes, language);
   return {
     ...plain,
     corrects: corrects || again > 0,
     answer: { isYes: answer.isYes, isSure: answer.isSure },
-    isPlain: plainAnswers.has(wordsOf(body)(0)),
-    asks: left.items.length > 0 && isAsking(left),
-    rest: left.items.length > 0 ? scan(left) : null,
+    isPlain: language.answers.plain.has(wordsOf(body)(0)),
+    asks: left.items.length > 0 && isAsking(left, language),
+    rest: left.items.length > 0 ? scan(left, language) : null,
   };
 }
 
 /** "No, it isn't" in one breath says the same twice. */
-function withoutEcho(rest: Clause, isYes: boolean): Clause {
-  const echo = shortAnswerOf(rest);
-  const isEcho = echo?.isYes === isYes && endsThere(wordsOf(rest), echo.length, rest.items.length);
+function withoutEcho(rest: Clause, isYes: boolean, language: Language): Clause {
+  const echo = shortAnswerOf(rest, language);
+  const isEcho = echo?.isYes === isYes && endsThere(wordsOf(rest), echo.length, rest.items.length, language);
   return isEcho ? without(rest, rest.items.length) : rest;
 }
 
@@ -82,17 +80,18 @@ function without(clause: Clause, length: number): Clause {
 }
 
 /** The short answer that a clause begins with; not where its words go on as "no cracks" and "probably sticky" do. */
-function answerOf(clause: Clause): (ShortAnswer & { readonly length: number }) | null {
-  const found = shortAnswerOf(clause);
+function answerOf(clause: Clause, language: Language): (ShortAnswer & { readonly length: number }) | null {
+  const found = shortAnswerOf(clause, language);
+  const { lexicon } = language.books;
   if (found === null) return null;
   const wordAt = wordsOf(clause);
   const longest = lexicon.longestAt(wordAt, 0);
   const { rows = [], subjects = [], flags = [] } = longest?.value ?? {};
   const says = rows.length + subjects.length > 0 || flags.includes('not');
   if (longest !== null && longest.length > found.length && says) return null;
-  if (endsThere(wordAt, found.length, clause.items.length)) return found;
+  if (endsThere(wordAt, found.length, clause.items.length, language)) return found;
   const next = lexicon.longestAt(wordAt, found.length)?.value;
-  const isPlain = found.length === 1 && plainAnswers.has(wordAt(0));
+  const isPlain = found.length === 1 && language.answers.plain.has(wordAt(0));
   const goesOn =
     !found.isYes &&
     next !== undefined &&
@@ -101,10 +100,10 @@ function answerOf(clause: Clause): (ShortAnswer & { readonly length: number }) |
   return isPlain && !goesOn ? found : null;
 }
 
-function endsThere(wordAt: (at: number) => string, from: number, to: number): boolean {
-  if (isCourtesy(wordAt, from, to)) return true;
+function endsThere(wordAt: (at: number) => string, from: number, to: number, language: Language): boolean {
+  if (isCourtesy(wordAt, from, to, language)) return true;
   for (let at = from; at < to; at += 1) {
-    const entry = lexicon.longestAt(wordAt, at);
+    const entry = language.books.lexicon.longestAt(wordAt, at);
     if (entry === null || entry.length !== 1 || !entry.value.flags.includes('filler')) return false;
   }
   return true;

@@ -1,4 +1,4 @@
-import { clauseWords } from './en/flags.ts';
+import type { Language } from './language.ts';
 import type { Item } from './quantities.ts';
 import { tokenise } from './tokens.ts';
 
@@ -17,7 +17,7 @@ export interface Clause {
 const sentenceEnds = new Set(['.', '?', '!', '\n']);
 
 /** Parts a text at its signs and joining words. */
-export function splitClauses(items: readonly Item[]): readonly Clause[] {
+export function splitClauses(items: readonly Item[], { little }: Language): readonly Clause[] {
   const clauses: Clause[] = [];
   let current: Clause['items'][number][] = [];
   let joiner = '';
@@ -31,7 +31,7 @@ export function splitClauses(items: readonly Item[]): readonly Clause[] {
     if (item.kind === 'break') {
       close(item.text);
       if (item.text === '?') markQuestion(clauses);
-    } else if (item.kind === 'word' && clauseWords.has(item.text)) close(item.text);
+    } else if (item.kind === 'word' && little.clause.has(item.text)) close(item.text);
     else current.push(item);
   }
   close('');
@@ -49,8 +49,8 @@ function markQuestion(clauses: Clause[]): void {
 }
 
 /** A text as plain words and numbers, for comparing with a label. */
-export function wordsText(text: string): string {
-  return tokenise(text)
+export function wordsText(text: string, language: Language): string {
+  return tokenise(text, language)
     .filter(({ kind }) => kind !== 'break')
     .map((token) => (token.kind === 'word' ? token.text : text.slice(token.start, token.end)))
     .join(' ');

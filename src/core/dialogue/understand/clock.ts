@@ -12,58 +12,59 @@ export type Clock =
       readonly daysAgo: number;
     };
 
-const numbers = 'one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve'.split('|');
-const hour = `(?<hour>\\d{1,2}|${numbers.join('|')})`;
-const part = '(?:in the|this|yesterday)? ?(?:morning|afternoon|evening)';
-const patterns: readonly RegExp[] = [
-  /\b(?:at )?(?<hour>\d{1,2}):(?<minute>[0-5]\d) ?(?<half>[ap])?(?:\.?m\b\.?)?/g,
-  new RegExp(`\\b(?:at )?${hour} ?(?<half>[ap])\\.?m\\b\\.?`, 'g'),
-  /\b(?:at )?(?<noon>noon|midday)\b/g,
-  new RegExp(`\\b(?:at )?(?<shift>half past|quarter past|quarter to) ${hour}\\b`, 'g'),
-  new RegExp(`\\b(?:at )?${hour} ?o'?clock\\b`, 'g'),
-  new RegExp(`(?<=\\b${part} )at ${hour}\\b(?! ?(?:cm|c|f|degrees|deg|inch|inches|in)\\b|[.\\d])`, 'g'),
-  new RegExp(`\\bat ${hour}(?= ${part}\\b)`, 'g'),
-];
-const shifts: Readonly<Record<string, number>> = { 'half past': 30, 'quarter past': 15, 'quarter to': -15 };
+/** How hours and days are said. */
+export interface ClockWords {
+  /** With groups `hour`, `minute`, `half` (a or p), `noon` or `shift`; global. */
+  readonly patterns: readonly RegExp[];
+  /** Words of one to twelve in their order. */
+  readonly numbers: readonly string[];
+  /** Minutes that a shift adds to the hour ("half past"). */
+  readonly shifts: Readonly<Record<string, number>>;
+  readonly now: RegExp;
+  readonly yesterday: RegExp;
+  readonly dayBefore: RegExp;
+  readonly morning: RegExp;
+  /** Afternoon or evening. */
+  readonly later: RegExp;
+}
 
 /**
  * The one hour that a text names, and the text with it blanked out, just as long. Null where it names none, or several, or an
  * hour that no clock shows.
  */
-export function clockOf(text: string): { readonly rest: string; readonly clock: Clock } | null {
+export function clockOf(text: string, words: ClockWords): { readonly rest: string; readonly clock: Clock } | null {
   const folded = fold(text);
   let rest = folded;
   const found: Record<string, string | undefined>[] = [];
-  for (const pattern of patterns) {
+  for (const pattern of words.patterns) {
     rest = rest.replace(pattern, (whole, ...more) => {
       found.push(more.at(-1) as Record<string, string | undefined>);
       return ' '.repeat(whole.length);
     });
   }
-  if (found.length === 0)
-    return /\b(?:just|right)? ?now\b/.test(folded) ? { rest: text, clock: { kind: 'now' } } : null;
-  const clock = found.length === 1 ? timeOf(found[0]!, folded) : null;
+  if (found.length === 0) return words.now.test(folded) ? { rest: text, clock: { kind: 'now' } } : null;
+  const clock = found.length === 1 ? timeOf(found[0]!, folded, words) : null;
   return clock === null ? null : { rest, clock };
 }
 
-function timeOf(groups: Record<string, string | undefined>, folded: string): Clock | null {
-  const daysAgo = /\bday before yesterday\b/.test(folded) ? 2 : /\b(?:yesterday|last night)\b/.test(folded) ? 1 : 0;
+function timeOf(groups: Record<string, string | undefined>, folded: string, words: ClockWords): Clock | null {
+  const daysAgo = words.dayBefore.test(folded) ? 2 : words.yesterday.test(folded) ? 1 : 0;
   if (groups['noon'] !== undefined) return { kind: 'time', minute: 720, half: 'said', daysAgo };
   const written = groups['hour'] ?? '';
-  const named = numbers.indexOf(written);
+  const named = words.numbers.indexOf(written);
   const hours = named < 0 ? Number(written) : named + 1;
-  const half = halfOf(groups['half'], folded);
+  const half = halfOf(groups['half'], folded, words);
   if (hours > 23 || (half !== null && hours === 0)) return null;
-  const minutes = Number(groups['minute'] ?? 0) + (shifts[groups['shift'] ?? ''] ?? 0);
+  const minutes = Number(groups['minute'] ?? 0) + (words.shifts[groups['shift'] ?? ''] ?? 0);
   if (hours > 12 || hours === 0) return { kind: 'time', minute: hours * 60 + minutes, half: 'said', daysAgo };
   const ofHalf = (hours % 12) * 60 + minutes;
   if (half === null) return { kind: 'time', minute: (ofHalf + 720) % 720, half, daysAgo };
   return { kind: 'time', minute: ofHalf + (half === 'pm' ? 720 : 0), half, daysAgo };
 }
 
-function halfOf(letter: string | undefined, folded: string): 'am' | 'pm' | null {
+function halfOf(letter: string | undefined, folded: string, { morning, later }: ClockWords): 'am' | 'pm' | null {
   if (letter !== undefined) return letter === 'a' ? 'am' : 'pm';
-  const isMorning = /\bmorning\b/.test(folded);
-  const isLater = /\b(?:afternoon|evening)\b/.test(folded);
+  const isMorning = morning.test(folded);
+  const isLater = later.test(folded);
   return isMorning === isLater ? null : isMorning ? 'am' : 'pm';
 }

@@ -42,8 +42,8 @@ export function correctedFact({ recent, asked }: UnderstandContext): readonly Fa
   return last === undefined ? (asked?.facts ?? []) : [last];
 }
 
-function deniesNumber({ amounts, wordAt }: Scan): boolean {
-  return amounts.some(({ at }) => wordAt(at - 1) === 'not' || wordAt(at - 1) === 'no');
+function deniesNumber({ amounts, wordAt, language }: Scan): boolean {
+  return amounts.some(({ at }) => language.little.notBefore.has(wordAt(at - 1)));
 }
 
 function isBareNumber(scan: Scan): boolean {

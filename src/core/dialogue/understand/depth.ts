@@ -8,8 +8,6 @@ export interface NamedDepth {
   readonly cm: number;
 }
 
-const depthWords = new Set(['deep', 'down', 'depth', 'below']);
-
 /** Parts the quantities of a clause into depths in the soil and all others. */
 export function depthOf(
   scan: Scan,
@@ -32,7 +30,9 @@ function depthCm(amount: Amount, scan: Scan, isSoilAsked: boolean): number | nul
     ['water', 'rain', 'buffer', 'wind', 'gust', 'area'].includes(subject),
   );
   if (isOfOther) return null;
-  const isMarked = isAt || depthWords.has(scan.wordAt(at + 1)) || scan.wordAt(at - 1) === 'depth';
+  const { depth: depthWords, depthBefore } = scan.language.little;
+  const isDepthBefore = depthBefore.has(scan.wordAt(at - 1));
+  const isMarked = isAt || depthWords.has(scan.wordAt(at + 1)) || isDepthBefore;
   if (unit === null) {
     const isTold = scan.amounts.some((other) => other.at < at && !other.isAt);
     const isOfSoil =

@@ -3,6 +3,8 @@ import { choiceOfLabel } from './answers.ts';
 import { splitClauses, wordsText } from './clauses.ts';
 import { clockOf } from './clock.ts';
 import { fold } from './fold.ts';
+import type { Language } from './language.ts';
+import { languageOf } from './languages.ts';
 import { readingsOfAnswer } from './meanings.ts';
 import { joinNumbers } from './number-words.ts';
 import { readPlace } from './place.ts';
@@ -10,22 +12,26 @@ import { findQuantities } from './quantities.ts';
 import { readText } from './read-text.ts';
 import { tokenise } from './tokens.ts';
 import type { Understand, UnderstandContext, Understanding, UnderstoodReading } from './types.ts';
+import { askedField, askedTerm } from './wishes.ts';
 
 /**
  * Reads what a person typed or spoke: facts, wishes, corrections. A grammar over word lists: pure, the same text in the same
  * context gives the same understanding, in time linear in its length. Nothing is guessed.
  */
 export const understand: Understand = (text, context) => {
-  const whole = wholeAnswer(text, context);
+  const language = languageOf(context.language);
+  if (askedTerm(text, context.pack.glossary) !== null) return { ...nothing, intents: ['define'] };
+  if (askedField(text, context.fields ?? []) !== undefined) return { ...nothing, intents: ['same-for'] };
+  const whole = wholeAnswer(text, context, language);
   if (whole.length > 0) return { ...nothing, readings: whole };
-  return withHour(text, context) ?? readText(text, clausesIn(text), context);
+  return withHour(text, context, language) ?? readText(text, clausesIn(text, language), context, language);
 };
 
 /** A text that names an hour for a soil temperature; null for any other. */
-function withHour(text: string, context: UnderstandContext): Understanding | null {
-  const named = clockOf(text);
+function withHour(text: string, context: UnderstandContext, language: Language): Understanding | null {
+  const named = clockOf(text, language.clock);
   if (named === null) return null;
-  const understanding = readText(text, clausesIn(named.rest), { ...context, hasHour: true });
+  const understanding = readText(text, clausesIn(named.rest, language), { ...context, hasHour: true }, language);
   const found = [...understanding.readings, ...understanding.refused];
   if (!found.some(({ fact }) => fact === soilTemperature)) return null;
   const readings = understanding.readings.map((one) =>
@@ -34,8 +40,9 @@ function withHour(text: string, context: UnderstandContext): Understanding | nul
   return { ...understanding, readings };
 }
 
-function clausesIn(text: string) {
-  return splitClauses(findQuantities(joinNumbers(tokenise(text))));
+function clausesIn(text: string, language: Language) {
+  const tokens = joinNumbers(tokenise(text, language), language.numbers);
+  return splitClauses(findQuantities(tokens, language), language);
 }
 
 const soilTemperature: FactId = 'soil.temperature30cmC';
@@ -50,23 +57,22 @@ const nothing: Understanding = {
 };
 
 const longestLabel = 80;
-const plainAnswer = /^(?:yes|no)\W*$/i;
 
 /** The whole text as a place, or as the words of an answer of the open question. */
-function wholeAnswer(text: string, context: UnderstandContext): readonly UnderstoodReading[] {
+function wholeAnswer(text: string, context: UnderstandContext, language: Language): readonly UnderstoodReading[] {
   const { asked, pack } = context;
   const quote = text.trim();
   const isPlaceAsked = asked?.form === 'place';
   const place = readPlace(fold(text), isPlaceAsked);
   if (place.length > 0) return place.map((one) => ({ ...one, quote, doubtful: false }));
   if (asked === null || asked.form === 'signs' || quote.length > longestLabel) return [];
-  const id = choiceOfLabel(asked, wordsText(text));
+  const id = choiceOfLabel(asked, wordsText(text, language), language);
   const fact: FactId | undefined = asked.facts[0];
   if (
     id === null ||
     fact === undefined ||
     (context.confirming && (id === 'yes' || id === 'no')) ||
-    plainAnswer.test(quote)
+    language.answers.plain.has(wordsText(text, language))
   )
     return [];
   return readingsOfAnswer(pack, fact, id).map((one) => ({ ...one, quote, doubtful: false }));

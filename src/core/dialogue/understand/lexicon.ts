@@ -1,26 +1,21 @@
-import { cropWords } from './en/crop.ts';
-import { fieldWords } from './en/field.ts';
-import { agoWords, fillerWords, flagWords } from './en/flags.ts';
-import { soilWords } from './en/soil.ts';
-import { subjectWords } from './en/subjects.ts';
-import { weatherWords } from './en/weather.ts';
+import type { LanguageWords } from './language-words.ts';
 import type { Entry, Flag, Subject } from './lexicon-types.ts';
-import { phraseBook } from './phrases.ts';
+import { type PhraseBook, phraseBook } from './phrases.ts';
 
 const nothing: Entry = { rows: [], subjects: [], flags: [] };
 
-function* entries(): Generator<readonly [string, Entry]> {
-  for (const { say, ...row } of [...soilWords, ...fieldWords, ...cropWords, ...weatherWords]) {
+function* entries({ rows, subjects, flags, filler, ago }: LanguageWords): Generator<readonly [string, Entry]> {
+  for (const { say, ...row } of rows) {
     for (const pattern of say) yield [pattern, { ...nothing, rows: [row] }];
   }
-  for (const [subject, patterns] of Object.entries(subjectWords) as [Subject, readonly string[]][]) {
+  for (const [subject, patterns] of Object.entries(subjects) as [Subject, readonly string[]][]) {
     for (const pattern of patterns) yield [pattern, { ...nothing, subjects: [subject] }];
   }
-  for (const [flag, patterns] of Object.entries(flagWords) as [Flag, readonly string[]][]) {
+  for (const [flag, patterns] of Object.entries(flags) as [Flag, readonly string[]][]) {
     for (const pattern of patterns) yield [pattern, { ...nothing, flags: [flag] }];
   }
-  for (const word of fillerWords.split(' ')) yield [word, { ...nothing, flags: ['filler'] }];
-  for (const [pattern, agoHours] of agoWords) yield [pattern, { ...nothing, agoHours }];
+  for (const word of filler.split(' ')) yield [word, { ...nothing, flags: ['filler'] }];
+  for (const [pattern, agoHours] of ago) yield [pattern, { ...nothing, agoHours }];
 }
 
 const join = (a: Entry, b: Entry): Entry => ({
@@ -31,5 +26,7 @@ const join = (a: Entry, b: Entry): Entry => ({
   flags: [...new Set([...a.flags, ...b.flags])],
 });
 
-/** Every phrase of the language with all that it may do. */
-export const lexicon = phraseBook<Entry>(entries(), join);
+/** Every phrase of a language with all that it may do. */
+export function lexiconOf(words: LanguageWords): PhraseBook<Entry> {
+  return phraseBook<Entry>(entries(words), join);
+}

@@ -1,7 +1,6 @@
-import { betweenWord, boundsAfter, boundsBefore, rangeLeads, rangeWords, unitsAfter, unitsBefore } from './en/units.ts';
+import type { Language } from './language.ts';
 import type { SaidUnit } from './lexicon-types.ts';
 import { type Numeral, rangeOf } from './numerals.ts';
-import { phraseBook } from './phrases.ts';
 import type { Token } from './tokens.ts';
 
 /** A number with what stands around it. */
@@ -19,11 +18,6 @@ export type Item =
   | Exclude<Token, { kind: 'number' }>
   | { readonly kind: 'quantity'; readonly quantity: Quantity; readonly start: number; readonly end: number };
 
-const after = phraseBook(unitsAfter);
-const before = phraseBook(unitsBefore);
-const openBefore = phraseBook(boundsBefore);
-const openAfter = phraseBook(boundsAfter);
-
 interface Part {
   readonly numeral: Numeral;
   readonly unit: SaidUnit | null;
@@ -31,14 +25,14 @@ interface Part {
 }
 
 /** Puts numbers, units, ranges and bounds together; tokens as `joinNumbers` gives them. */
-export function findQuantities(tokens: readonly Token[]): readonly Item[] {
+export function findQuantities(tokens: readonly Token[], language: Language): readonly Item[] {
   const wordAt = (at: number): string => {
     const token = tokens[at];
     return token?.kind === 'word' ? token.text : '';
   };
   const items: Item[] = [];
   for (let at = 0; at < tokens.length; ) {
-    const found = quantityAt(tokens, wordAt, at);
+    const found = quantityAt(tokens, wordAt, at, language);
     const token = tokens[at]!;
     if (found === null) {
       items.push(token as Item);
@@ -54,19 +48,20 @@ export function findQuantities(tokens: readonly Token[]): readonly Item[] {
 
 type WordAt = (at: number) => string;
 
-function quantityAt(tokens: readonly Token[], wordAt: WordAt, from: number) {
-  const lead = openBefore.longestAt(wordAt, from);
+function quantityAt(tokens: readonly Token[], wordAt: WordAt, from: number, language: Language) {
+  const { books, units } = language;
+  const lead = books.boundsBefore.longestAt(wordAt, from);
   const afterLead = from + (lead?.length ?? 0);
-  const isBetween = rangeLeads.has(wordAt(afterLead));
-  const first = partAt(tokens, wordAt, isBetween ? afterLead + 1 : afterLead);
+  const isBetween = units.rangeLeads.has(wordAt(afterLead));
+  const first = partAt(tokens, wordAt, isBetween ? afterLead + 1 : afterLead, language);
   if (first === null) return null;
-  const whole = rangeAt(tokens, wordAt, first, wordAt(afterLead) === betweenWord);
-  const tail = openAfter.longestAt(wordAt, whole.next);
+  const whole = rangeAt(tokens, wordAt, first, wordAt(afterLead) === units.between, language);
+  const tail = books.boundsAfter.longestAt(wordAt, whole.next);
   const following = tokens[whole.next + (tail?.length ?? 0)];
   const isZero = following?.kind === 'number' && following.numeral.value === 0;
   const isTail = tail !== null && !(tail.value === 'negative' && following?.kind === 'number' && !isZero);
   const next = whole.next + (isTail ? tail.length + Number(tail.value === 'negative' && isZero) : 0);
-  const trailing = isTail && whole.unit === null ? after.longestAt(wordAt, next) : null;
+  const trailing = isTail && whole.unit === null ? books.unitsAfter.longestAt(wordAt, next) : null;
   const numeral = isTail && tail.value === 'negative' ? negative(whole.numeral) : whole.numeral;
   const tailBound = isTail && tail.value !== 'negative' ? tail.value : null;
   const unit = whole.unit ?? trailing?.value ?? null;
@@ -82,40 +77,42 @@ function negative(numeral: Numeral): Numeral {
 }
 
 /** A number with its unit, said before or after it; "1 in 20" and "a foot" too. */
-function partAt(tokens: readonly Token[], wordAt: WordAt, from: number): Part | null {
-  const lead = before.longestAt(wordAt, from);
+function partAt(tokens: readonly Token[], wordAt: WordAt, from: number, language: Language): Part | null {
+  const { books, units } = language;
+  const lead = books.unitsBefore.longestAt(wordAt, from);
   const at = from + (lead?.length ?? 0);
   const token = tokens[at];
-  if (token?.kind !== 'number') return lead === null ? singleUnit(wordAt, from) : null;
+  if (token?.kind !== 'number') return lead === null ? singleUnit(wordAt, from, language) : null;
   if (lead) return { numeral: token.numeral, unit: lead.value, next: at + 1 };
   const second = tokens[at + 2];
-  if (token.numeral.value === 1 && wordAt(at + 1) === 'in' && second?.kind === 'number') {
+  if (token.numeral.value === 1 && units.oneIn.has(wordAt(at + 1)) && second?.kind === 'number') {
     return { numeral: second.numeral, unit: '1 in', next: at + 3 };
   }
-  const unit = after.longestAt(wordAt, at + 1);
+  const unit = books.unitsAfter.longestAt(wordAt, at + 1);
   if (unit) return { numeral: token.numeral, unit: unit.value, next: at + 1 + unit.length };
   return {
     numeral: token.numeral,
-    unit: isInches(tokens, wordAt, at + 1) ? 'in' : null,
-    next: at + 1 + Number(isInches(tokens, wordAt, at + 1)),
+    unit: isInches(tokens, wordAt, at + 1, language) ? 'in' : null,
+    next: at + 1 + Number(isInches(tokens, wordAt, at + 1, language)),
   };
 }
 
 /** "in" is inches where it is written onto its number ("12in") or a depth follows ("12 in deep"). */
-function isInches(tokens: readonly Token[], wordAt: WordAt, at: number): boolean {
-  if (wordAt(at) !== 'in') return false;
-  return tokens[at]?.start === tokens[at - 1]?.end || ['deep', 'down', 'depth'].includes(wordAt(at + 1));
+function isInches(tokens: readonly Token[], wordAt: WordAt, at: number, { units, little }: Language): boolean {
+  if (wordAt(at) !== units.inches) return false;
+  return tokens[at]?.start === tokens[at - 1]?.end || little.depth.has(wordAt(at + 1));
 }
 
-function singleUnit(wordAt: WordAt, at: number): Part | null {
-  if (wordAt(at) !== 'a' || wordAt(at + 1) !== 'foot') return null;
-  return { numeral: { value: 1, halfStep: 0.05 }, unit: 'ft', next: at + 2 };
+function singleUnit(wordAt: WordAt, at: number, { books }: Language): Part | null {
+  const found = books.singleUnits.longestAt(wordAt, at);
+  return found && { numeral: { value: 1, halfStep: 0.05 }, unit: found.value, next: at + found.length };
 }
 
-function rangeAt(tokens: readonly Token[], wordAt: WordAt, first: Part, isBetween: boolean): Part {
+function rangeAt(tokens: readonly Token[], wordAt: WordAt, first: Part, isBetween: boolean, language: Language): Part {
+  const { range, betweenJoiner } = language.units;
   const joiner = wordAt(first.next);
-  if (!(isBetween ? joiner === 'and' || rangeWords.has(joiner) : rangeWords.has(joiner))) return first;
-  const second = partAt(tokens, wordAt, first.next + 1);
+  if (!(range.has(joiner) || (isBetween && joiner === betweenJoiner))) return first;
+  const second = partAt(tokens, wordAt, first.next + 1, language);
   if (second === null || first.numeral.low !== undefined || second.numeral.low !== undefined) return first;
   const unit = second.unit ?? first.unit;
   if (first.unit !== null && first.unit !== unit) return first;

@@ -2,6 +2,7 @@ import { type FactId, factDefinition } from '../../facts/registry/index.ts';
 import { answerChoice, type ClauseKind, kindOf } from './clause-kind.ts';
 import type { Clause } from './clauses.ts';
 import { type Correction, correctedFact, correctedNumber, correctionOf } from './correction.ts';
+import type { Language } from './language.ts';
 import { listsUnderNot } from './lists.ts';
 import { type FactReading, readingsOfAnswer } from './meanings.ts';
 import { mergeReadings, type Offered } from './merge.ts';
@@ -27,8 +28,13 @@ interface Left {
 }
 
 /** Reads a text clause by clause; what one clause leaves open the next may settle. */
-export function readText(text: string, clauses: readonly Clause[], context: UnderstandContext): Understanding {
-  const kinds = clauses.map((clause) => kindOf(clause, context.asked));
+export function readText(
+  text: string,
+  clauses: readonly Clause[],
+  context: UnderstandContext,
+  language: Language,
+): Understanding {
+  const kinds = clauses.map((clause) => kindOf(clause, context.asked, language));
   const correction = correctionOf(kinds, context);
   const held = listsUnderNot(kinds);
   const gathered: Gathered = { offered: [], refused: [], intents: [], lost: [] };

@@ -37,7 +37,7 @@ export interface UnderstandingReport {
 
 /** Reads a text as the chat does and says in plain values what came of it. */
 export function understandingReport(text: string, context: UnderstandContext): UnderstandingReport {
-  const supposed = supposedText(text);
+  const supposed = supposedText(text, context.language);
   const read = understand(supposed ?? text, context);
   const known = read.readings.filter(({ reading }) => reading.type !== 'does-not-know');
   const sure = known.filter(({ doubtful }) => !doubtful);

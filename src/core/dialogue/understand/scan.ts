@@ -1,6 +1,5 @@
 import type { Clause } from './clauses.ts';
-import { agoUnits, agoWord } from './en/flags.ts';
-import { lexicon } from './lexicon.ts';
+import type { Language } from './language.ts';
 import type { Entry, Flag, Subject } from './lexicon-types.ts';
 import type { Quantity } from './quantities.ts';
 
@@ -21,6 +20,7 @@ export interface Amount {
 
 /** A clause as its phrases and quantities. */
 export interface Scan {
+  readonly language: Language;
   readonly clause: Clause;
   readonly cues: readonly Cue[];
   readonly amounts: readonly Amount[];
@@ -42,10 +42,9 @@ export function wordsOf({ items }: Pick<Clause, 'items'>): (at: number) => strin
   };
 }
 
-const leadsToFuture = new Set(['next', 'coming', 'within', 'in']);
-
 /** Finds the phrases of a clause: at each place the longest that is known. */
-export function scan(clause: Clause): Scan {
+export function scan(clause: Clause, language: Language): Scan {
+  const { books, little } = language;
   const wordAt = wordsOf(clause);
   const cues: Cue[] = [];
   const amounts: Amount[] = [];
@@ -56,16 +55,16 @@ export function scan(clause: Clause): Scan {
   for (let at = 0; at < clause.items.length; ) {
     const item = clause.items[at]!;
     if (item.kind === 'quantity') {
-      const ago = agoOf(item.quantity, wordAt(at + 1));
+      const ago = agoOf(item.quantity, wordAt(at - 1), wordAt(at + 1), language);
       if (item.quantity.unit === 'time') {
-        if (ago !== null) agoHours = item.quantity.numeral.value * ago;
-        else if (leadsToFuture.has(wordAt(at - 1))) flags.add('ahead');
+        if (ago !== null) agoHours = item.quantity.numeral.value * ago.hours;
+        else if (little.toFuture.has(wordAt(at - 1))) flags.add('ahead');
         else hasTime = true;
-      } else amounts.push({ quantity: item.quantity, at, isAt: wordAt(at - 1) === 'at' });
-      at += ago === null ? 1 : 2;
+      } else amounts.push({ quantity: item.quantity, at, isAt: little.atDepth.has(wordAt(at - 1)) });
+      at += 1 + (ago?.after ?? 0);
       continue;
     }
-    const found = lexicon.longestAt(wordAt, at);
+    const found = books.lexicon.longestAt(wordAt, at);
     if (found === null) {
       unknown += 1;
       at += 1;
@@ -77,10 +76,13 @@ export function scan(clause: Clause): Scan {
     at += found.length;
   }
   const subjects = cues.flatMap(({ entry, from }) => entry.subjects.map((subject) => ({ subject, at: from })));
-  return { clause, cues, amounts, subjects, flags, agoHours, unknown, hasTime, wordAt };
+  return { language, clause, cues, amounts, subjects, flags, agoHours, unknown, hasTime, wordAt };
 }
 
-function agoOf(quantity: Quantity, next: string): number | null {
-  if (quantity.unit !== 'time' || next !== agoWord) return null;
-  return agoUnits[quantity.unitWord] ?? null;
+/** Hours of a span that lies back, and how many words after it say so. */
+function agoOf(quantity: Quantity, before: string, next: string, { agoUnits, agoAfter, agoBefore }: Language) {
+  const hours = quantity.unit === 'time' ? agoUnits[quantity.unitWord] : undefined;
+  if (hours === undefined) return null;
+  if (next !== '' && next === agoAfter) return { hours, after: 1 };
+  return before !== '' && before === agoBefore ? { hours, after: 0 } : null;
 }

@@ -1,5 +1,4 @@
 import type { FactId } from '../../facts/registry/index.ts';
-import { flagWords } from './en/flags.ts';
 import type { Row, Subject } from './lexicon-types.ts';
 import { type FactReading, isThereOrNot, readingsOfRow } from './meanings.ts';
 import { aheadFacts } from './measures.ts';
@@ -57,12 +56,10 @@ function boundBy(scan: Scan, said: readonly Cue[], flag: 'not' | 'scant'): Reado
   return bound;
 }
 
-const negators = new Set(flagWords.not);
-
 /** A phrase that begins with a negator says "not" too where no meaning of its own holds. */
-function holds({ entry, from }: Cue, { wordAt }: Scan, flag: 'not' | 'scant'): boolean {
+function holds({ entry, from }: Cue, { wordAt, language }: Scan, flag: 'not' | 'scant'): boolean {
   if (entry.flags.includes(flag)) return true;
-  return flag === 'not' && entry.rows.length > 0 && negators.has(wordAt(from));
+  return flag === 'not' && entry.rows.length > 0 && language.books.negators.has(wordAt(from));
 }
 
 function isJoinedByOr({ cues }: Scan, a: Cue, b: Cue): boolean {

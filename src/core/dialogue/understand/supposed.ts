@@ -1,22 +1,29 @@
-import { itWere, supposingWords } from './en/supposing.ts';
-
-/** How a correction begins, which is what "it" is read by: the fact last spoken of. */
-const correctionOfLast = 'no, it was ';
+import { languageOf } from './languages.ts';
 
 /**
- * What a person supposes, as a text to be understood on its own: "what if the soil were 9 at 30 cm?" gives "the soil were 9 at
- * 30 cm". Null where nothing is supposed. "I suppose so" supposes nothing.
+ * What a person supposes, as a text to be understood on its own: "what if the soil were 9 at 30 cm?" gives "the soil is 9 at
+ * 30 cm". Null where nothing is supposed. "I suppose so" supposes nothing. `code` is the language of the text.
  */
-export function supposedText(text: string): string | null {
+export function supposedText(text: string, code?: string): string | null {
+  const { openings, itWere, forms, correction } = languageOf(code).supposing;
   const plain = text
     .trim()
     .replaceAll('\u2019', "'")
     .replace(/[?!.\s]+$/, '');
-  const rest = after(plain, supposingWords);
+  const rest = after(plain, openings);
   if (rest === null || /^(so|not|so\s.*|not\s.*)?$/i.test(rest)) return null;
   const value = after(rest, itWere);
-  const said = value === null ? rest.replace(/\b(were|was)\b/i, 'is') : `${correctionOfLast}${value}`;
-  return said;
+  return value === null ? asTold(rest, forms) : `${correction}${value}`;
+}
+
+/** The first form of what is only supposed, as it is told. */
+function asTold(text: string, forms: readonly (readonly [string, string])[]): string {
+  const form = /\p{L}+/gu;
+  for (let word = form.exec(text); word !== null; word = form.exec(text)) {
+    const read = forms.find(([said]) => said === word[0].toLowerCase())?.[1];
+    if (read !== undefined) return text.slice(0, word.index) + read + text.slice(word.index + word[0].length);
+  }
+  return text;
 }
 
 function after(text: string, openings: readonly string[]): string | null {

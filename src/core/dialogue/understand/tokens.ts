@@ -1,4 +1,5 @@
 import { fold } from './fold.ts';
+import type { LanguageWords } from './language-words.ts';
 import { type Numeral, readNumeral } from './numerals.ts';
 
 interface Span {
@@ -17,58 +18,73 @@ export type Token = Span &
   );
 
 const pieces = /\d+(?:[.,:/-]\d+)*|[\u00bd\u00bc\u00be]|\p{L}+(?:'\p{L}+)*|[^\s\p{L}\d]|\n/gu;
-const wordSigns: Readonly<Record<string, string>> = {
-  '%': '%',
-  '°': '°',
-  '/': '/',
+const namedSigns: Readonly<Record<string, 'at' | 'and' | 'about'>> = {
   '@': 'at',
   '&': 'and',
   '+': 'and',
   '~': 'about',
+};
+const wordSigns: Readonly<Record<string, string>> = {
+  '%': '%',
+  '°': '°',
+  '/': '/',
   '<': '<',
   '>': '>',
   '"': '"',
   "'": "'",
 };
 const breaks = ',;.!?()\u2026\n';
-const abbreviations = new Set(['approx', 'deg', 'temp', 'abt']);
-const mayLeadNumber = new Set(['bbch', 'gs', 'at', 'force']);
+
+type Spelling = Pick<LanguageWords, 'little' | 'spell' | 'numbers'>;
 
 /** The tokens of a text in its order; linear in its length. */
-export function tokenise(text: string): readonly Token[] {
+export function tokenise(text: string, language: Spelling): readonly Token[] {
   const folded = fold(text);
   const tokens: Token[] = [];
   for (const match of folded.matchAll(pieces)) {
     const start = match.index;
-    const token = tokenOf(match[0], start, folded, tokens.at(-1));
+    const token = tokenOf(match[0], start, folded, tokens.at(-1), language);
     if (token) tokens.push(token);
   }
   return tokens;
 }
 
-function tokenOf(piece: string, start: number, folded: string, before: Token | undefined): Token | null {
+function tokenOf(
+  piece: string,
+  start: number,
+  folded: string,
+  before: Token | undefined,
+  language: Spelling,
+): Token | null {
+  const { little } = language;
   const span = { start, end: start + piece.length };
-  if (/^[\d\u00bd\u00bc\u00be]/.test(piece)) return numberToken(piece, span, folded, before);
-  if (/^\p{L}/u.test(piece)) return { kind: 'word', text: plainWord(piece), ...span };
-  if (piece === '.' && before?.kind === 'word' && abbreviations.has(before.text)) return null;
-  if (piece === '-') return dashToken(span, folded);
+  if (/^[\d\u00bd\u00bc\u00be]/.test(piece)) return numberToken(piece, span, folded, before, little);
+  if (/^\p{L}/u.test(piece)) return { kind: 'word', text: plainWord(piece, language), ...span };
+  if (piece === '.' && before?.kind === 'word' && little.abbreviations.has(before.text)) return null;
+  if (piece === '-') return dashToken(span, folded, language);
   if (piece === '+' && /\d/.test(folded.charAt(span.end))) return null;
   if (piece === '"' || piece === "'") return quoteToken(piece, span, before);
   if (breaks.includes(piece)) return { kind: 'break', text: piece, ...span };
-  const word = wordSigns[piece];
+  const named = namedSigns[piece];
+  const word = named === undefined ? wordSigns[piece] : little[named];
   if (word !== undefined) return { kind: 'word', text: word, ...span };
   return ':*_='.includes(piece) ? null : { kind: 'odd', ...span };
 }
 
-const shortened = new Set("it's that's what's there's here's he's she's how's where's who's let's".split(' '));
-
 /** A word without its apostrophes; a name's "'s" is left off. */
-function plainWord(word: string): string {
-  const isOwner = word.endsWith("'s") && !shortened.has(word);
-  return (isOwner ? word.slice(0, -2) : word).replaceAll("'", '');
+function plainWord(word: string, { little, spell }: Spelling): string {
+  const isOwner = word.endsWith("'s") && !little.shortened.has(word);
+  const plain = (isOwner ? word.slice(0, -2) : word).replaceAll("'", '');
+  return spell === undefined ? plain : spell(plain);
 }
 
-function numberToken(piece: string, span: Span, folded: string, before: Token | undefined): Token {
+function numberToken(
+  piece: string,
+  span: Span,
+  folded: string,
+  before: Token | undefined,
+  { mayLeadNumber }: Spelling['little'],
+): Token {
   const isGlued = before?.kind === 'word' && /\p{L}/u.test(folded.charAt(span.start - 1));
   const isLedByWord = isGlued && !mayLeadNumber.has(before.text);
   const isMoney = '£€$#'.includes(folded.charAt(span.start - 1) || ' ');
@@ -78,10 +94,11 @@ function numberToken(piece: string, span: Span, folded: string, before: Token | 
 }
 
 /** A minus before a number, a dash between clauses, or a mere hyphen. */
-function dashToken(span: Span, folded: string): Token | null {
+function dashToken(span: Span, folded: string, { numbers }: Spelling): Token | null {
+  const [minus = ''] = numbers.minus;
   const before = folded.charAt(span.start - 1);
   const after = folded.charAt(span.end);
-  if (/\d/.test(after) && (before === '' || /[\s(:=@]/.test(before))) return { kind: 'word', text: 'minus', ...span };
+  if (/\d/.test(after) && (before === '' || /[\s(:=@]/.test(before))) return { kind: 'word', text: minus, ...span };
   if (/\s/.test(before) && /\s/.test(after)) return { kind: 'break', text: '-', ...span };
   return null;
 }

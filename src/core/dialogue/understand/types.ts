@@ -2,6 +2,7 @@ import type { ErrorReport } from '../../errors/coded-error.ts';
 import type { FactId } from '../../facts/registry/index.ts';
 import type { Reading } from '../../facts/types.ts';
 import type { Pack, Question } from '../../rules/pack-types.ts';
+import type { FieldName } from '../events.ts';
 import type { Clock } from './clock.ts';
 
 /** What a text is understood against: the open question, the pack, and the facts last spoken of, newest first. */
@@ -12,6 +13,10 @@ export interface UnderstandContext {
   readonly recent: readonly FactId[];
   /** True where a reading of the asked fact was read back: yes and no then answer that, and give no reading. */
   readonly confirming?: boolean;
+  /** The language that the text is in, an ISO 639-1 code; English where absent. */
+  readonly language?: string;
+  /** The fields on offer, by whose names a person may ask for the next. */
+  readonly fields?: readonly FieldName[];
   /** True where the text names the hour at which a temperature was read. */
   readonly hasHour?: boolean;
 }
@@ -47,7 +52,13 @@ export type Intent =
   | 'stop'
   | 'dose'
   | 'check-the-rest'
-  | 'look-again';
+  | 'look-again'
+  | 'why-not'
+  | 'when'
+  | 'needs'
+  | 'define'
+  | 'same-for'
+  | 'fields';
 
 /** Something noticed that is no error, as a code with the words that it stands on. */
 export interface Remark {

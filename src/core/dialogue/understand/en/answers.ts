@@ -1,6 +1,8 @@
+import type { AnswerWords } from '../language-words.ts';
 import { words } from '../phrases.ts';
+
 /** Short answers, corrections and questions, at the beginning of a clause. Patterns as in `expandPattern`. */
-export const answerWords = {
+export const answerWords: AnswerWords = {
   yes: words`
     yes, yeah, yep, yup, yea, aye, ay, yes please, yeh, y, correct, thats right|correct|it|true, right, sure,
     definitely, certainly, absolutely, of course, indeed, ok, okay, affirmative, spot on, it is, they are, there
@@ -44,4 +46,12 @@ export const answerWords = {
     none of these|them|those, nothing, none, nothing at all, none of it, none of that, nothing like that, all
     clear, clean, nothing to see, nothing special
   `,
-} as const satisfies Readonly<Record<string, readonly string[]>>;
+  plain: new Set('yes yeah yep yup yea aye ay yeh y no nope nah nay naw'.split(' ')),
+  courtesies: new Set(
+    'please thanks thank cheers mate then so ok okay now hi hello hey well right er um erm oh sorry just and'.split(
+      ' ',
+    ),
+  ),
+  leads: new Set(['well', 'oh', 'er', 'um', 'so']),
+  labelLeads: new Set('its it is a an the they theyre are id say just'.split(' ')),
+};

@@ -122,16 +122,3 @@ export const agoUnits: Readonly<Record<string, number>> = {
 
 /** The word that ends "three days ago". */
 export const agoWord = 'ago';
-
-/** Words that part a sentence into clauses beside punctuation. */
-export const clauseWords: ReadonlySet<string> = new Set([
-  'and',
-  'but',
-  'plus',
-  'though',
-  'although',
-  'however',
-  'whereas',
-  'while',
-  'then',
-]);

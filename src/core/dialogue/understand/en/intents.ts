@@ -2,11 +2,11 @@ import { words } from '../phrases.ts';
 import type { Intent } from '../types.ts';
 
 /** How people ask for something beside telling facts. Patterns as in `expandPattern`; they must be all that a clause says. */
-export const intentWords: Readonly<Record<Exclude<Intent, 'yes' | 'no'>, readonly string[]>> = {
+export const intentWords: Readonly<Record<Exclude<Intent, 'yes' | 'no' | 'define' | 'same-for'>, readonly string[]>> = {
   why: words`
     why, why do|would|are you ask|asking|need|want|wanting that|this|it|me?, why do|would you need|want to know?
     that|this|it?, why do|would you ask, why are you asking, what for, whats that|this|it for, how come, why is
-    that, why that|this, why does that|it|this matter, does that|it|this matter, why not, why do you want|need to
+    that, why that|this, why does that|it|this matter, does that|it|this matter, why do you want|need to
     know, what has that got to do with it, whats the reason, why do you need|want that|this, what do you need
     that|this|it for, whats that got to do with it, why the question, why should i tell you
   `,
@@ -71,5 +71,26 @@ export const intentWords: Readonly<Record<Exclude<Intent, 'yes' | 'no'>, readonl
   'look-again': words`
     look|check|try again, look again now|please, check once more, look once more, have another look, refresh, update, look it up
     again, fetch the? forecast again, get a|the new forecast
+  `,
+  'why-not': words`
+    why not, but? why not today|now|spray|then, why cant|cannot|shouldnt i|we spray|go, why should i|we not spray, why
+    wait, why do i|we have to wait, why must i|we wait, whats stopping me|us, whats in the way, what is in the
+    way, whats holding it up|back, what stands in the way, why do you say wait|no
+  `,
+  when: words`
+    when, when then|else, when can|could|should|may i|we spray|go, when will it be? ok|okay|fit|right|possible|better,
+    how soon, how long must|should|do i|we wait, when is the next chance|window|time|day, next chance|window,
+    whats the next window|chance, when will|does|would it suit, which day|days, what day
+  `,
+  needs: words`
+    what would|do you need, what would|do you need to know, what else do you need, what else do you need to know, whats
+    missing, what is missing, what more do you need, what would it take, what would have to change, what would
+    help, what do i need to do, what do i need to find out, what is left, whats left, whats still open, what is
+    still open, what must i do, what needs doing
+  `,
+  fields: words`
+    fields, all fields, list the? fields, list my fields, show the? fields, todays fields, how are|do the fields
+    doing|stand, what about the fields|others, which fields can i spray, all my fields, overview, show all fields,
+    fields today
   `,
 };

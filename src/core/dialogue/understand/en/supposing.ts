@@ -1,5 +1,7 @@
+import type { SupposingWords } from '../language-words.ts';
+
 /** Words with which a person supposes what is not so, at the start of a text; longer ones before those they begin with. */
-export const supposingWords = [
+const openings = [
   'what if',
   'what would you say if',
   'what happens if',
@@ -16,4 +18,15 @@ export const supposingWords = [
 ] as const;
 
 /** What may stand for the fact last spoken of: "if it were 9". */
-export const itWere = ['it were', 'it was', 'it is', "it's", 'its', 'that were', 'that was'] as const;
+const itWere = ['it were', 'it was', 'it is', "it's", 'its', 'that were', 'that was'] as const;
+
+/** What is supposed only. */
+export const supposing: SupposingWords = {
+  openings,
+  itWere,
+  forms: [
+    ['were', 'is'],
+    ['was', 'is'],
+  ],
+  correction: 'no, it was ',
+};

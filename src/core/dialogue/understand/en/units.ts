@@ -84,6 +84,9 @@ export const unitsBefore: readonly (readonly [pattern: string, unit: SaidUnit])[
   ['growth stage', 'bbch'],
 ];
 
+/** Units with the number one in them. */
+export const singleUnits: readonly (readonly [pattern: string, unit: SaidUnit])[] = [['a foot', 'ft']];
+
 /** Words around a number that leave it open to one side, soften it, or make it negative. */
 export const boundsBefore: readonly (readonly [
   pattern: string,

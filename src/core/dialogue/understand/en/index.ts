@@ -1,0 +1,56 @@
+import type { LanguageWords } from '../language-words.ts';
+import { answerWords } from './answers.ts';
+import { clockWords } from './clock.ts';
+import { cropWords } from './crop.ts';
+import { fieldWords } from './field.ts';
+import { agoUnits, agoWord, agoWords, fillerWords, flagWords } from './flags.ts';
+import { intentWords } from './intents.ts';
+import { littleWords } from './little.ts';
+import * as numbers from './numbers.ts';
+import { soilWords } from './soil.ts';
+import { subjectWords } from './subjects.ts';
+import { supposing } from './supposing.ts';
+import * as units from './units.ts';
+import { weatherWords } from './weather.ts';
+
+/** English. */
+export const english: LanguageWords = {
+  rows: [...soilWords, ...fieldWords, ...cropWords, ...weatherWords],
+  subjects: subjectWords,
+  flags: flagWords,
+  filler: fillerWords,
+  ago: agoWords,
+  agoUnits,
+  agoAfter: agoWord,
+  little: littleWords,
+  answers: answerWords,
+  intents: intentWords,
+  numbers: {
+    small: numbers.smallNumbers,
+    multipliers: numbers.multipliers,
+    one: 'one',
+    noCountBeforeOne: numbers.noCountBeforeOne,
+    noCountAfterOne: numbers.noCountAfterOne,
+    fractions: numbers.fractions,
+    minus: numbers.minusWords,
+    point: numbers.pointWords,
+    oddAfter: numbers.oddAfterNumber,
+    and: 'and',
+    a: 'a',
+  },
+  units: {
+    after: units.unitsAfter,
+    before: units.unitsBefore,
+    single: units.singleUnits,
+    boundsBefore: units.boundsBefore,
+    boundsAfter: units.boundsAfter,
+    range: units.rangeWords,
+    between: units.betweenWord,
+    betweenJoiner: 'and',
+    rangeLeads: units.rangeLeads,
+    oneIn: new Set(['in']),
+    inches: 'in',
+  },
+  supposing,
+  clock: clockWords,
+};
