@@ -5,11 +5,11 @@ import { openEarly } from '../../web/early-socket.ts';
 
 function opened() {
   const sent: string[] = [];
-  let closed = 0;
+  const closed: true[] = [];
   let listener!: SocketListener;
   const early = openEarly((given) => {
     listener = given;
-    return { send: (text) => void sent.push(text), close: () => void (closed += 1) };
+    return { send: (text) => void sent.push(text), close: () => void closed.push(true) };
   });
   const heard: string[] = [];
   const fresh: string[] = [];
@@ -23,7 +23,7 @@ function opened() {
       },
       openFresh,
     );
-  return { sent, heard, fresh, adopt, server: () => listener, closed: () => closed };
+  return { sent, heard, fresh, adopt, server: () => listener, closed: () => closed.length };
 }
 
 describe('a connection that is opened while the page is loaded', () => {
