@@ -53,7 +53,7 @@ export function kindOf(clause: Clause, asked: Question | null, language: Languag
   const body = correction === 0 ? clause : without(clause, correction);
   if (body.items.length === 0) return { ...plain, corrects: true };
   const corrects = correction > 0;
-  const answer = answerOf(body, language);
+  const answer = answerOf(body, asked, language);
   if (answer === null) return { ...plain, corrects, asks: isAsking(body, language), rest: scan(body, language) };
   const rest = without(body, answer.length);
   const again = correctionLength(rest, language);
@@ -80,7 +80,11 @@ function without(clause: Clause, length: number): Clause {
 }
 
 /** The short answer that a clause begins with; not where its words go on as "no cracks" and "probably sticky" do. */
-function answerOf(clause: Clause, language: Language): (ShortAnswer & { readonly length: number }) | null {
+function answerOf(
+  clause: Clause,
+  asked: Question | null,
+  language: Language,
+): (ShortAnswer & { readonly length: number }) | null {
   const found = shortAnswerOf(clause, language);
   const { lexicon } = language.books;
   if (found === null) return null;
@@ -89,6 +93,8 @@ function answerOf(clause: Clause, language: Language): (ShortAnswer & { readonly
   const { rows = [], subjects = [], flags = [] } = longest?.value ?? {};
   const says = rows.length + subjects.length > 0 || flags.includes('not');
   if (longest !== null && longest.length > found.length && says) return null;
+  const isOfAsked = rows.some(({ fact }) => asked?.facts.includes(fact));
+  if (!found.isSure && longest !== null && longest.length >= found.length && isOfAsked) return null;
   if (endsThere(wordAt, found.length, clause.items.length, language)) return found;
   const next = lexicon.longestAt(wordAt, found.length)?.value;
   const isPlain = found.length === 1 && language.answers.plain.has(wordAt(0));

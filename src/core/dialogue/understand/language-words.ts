@@ -1,6 +1,7 @@
 import type { ClockWords } from './clock.ts';
 import type { Flag, SaidUnit, Subject } from './lexicon-types.ts';
 import type { WordRow } from './rows.ts';
+import type { Token } from './tokens.ts';
 import type { Intent } from './types.ts';
 
 /** Patterns as in `expandPattern`. */
@@ -109,6 +110,10 @@ export interface SupposingWords {
 export interface LanguageWords {
   /** Rewrites a lower-case word as the lists have it; the lists are written so. */
   readonly spell?: (word: string) => string;
+  /** Puts what the language says in its own way into the words of the lists; every token keeps its place. */
+  readonly retell?: (tokens: readonly Token[]) => readonly Token[];
+  /** A number as it is written, as the grammar reads it. */
+  readonly retellNumber?: (written: string) => string;
   readonly rows: readonly WordRow[];
   readonly subjects: Readonly<Record<Subject, Patterns>>;
   readonly flags: Readonly<Record<Exclude<Flag, 'filler'>, Patterns>>;

@@ -1,3 +1,4 @@
+import { german } from './de/index.ts';
 import { english } from './en/index.ts';
 import { type Language, languageFrom } from './language.ts';
 import type { LanguageWords } from './language-words.ts';
@@ -10,6 +11,7 @@ import type { LanguageWords } from './language-words.ts';
  */
 const languages: Readonly<Record<string, LanguageWords>> = {
   en: english,
+  de: german,
 };
 
 /** Codes of the languages that are understood. */

@@ -31,7 +31,7 @@ export type Subject =
 /** What a phrase says of its fact: choices, a sign, an answer of the pack's question by its id, or a number. */
 export type Means =
   | { readonly kind: 'choices'; readonly choices: readonly string[] }
-  | { readonly kind: 'sign'; readonly sign: string }
+  | { readonly kind: 'sign'; readonly sign: string; readonly isAbsent?: true }
   | { readonly kind: 'answer'; readonly id: string }
   | { readonly kind: 'number'; readonly value: number };
 

@@ -24,7 +24,8 @@ export function readingsOfAnswer(pack: Pack, fact: FactId, id: string): readonly
 /** The readings of a row, said as it is or under "not"; none where "not" leaves it open. */
 export function readingsOfRow(row: Row, isNegated: boolean, pack: Pack): readonly FactReading[] {
   const { fact, means, unless } = row;
-  if (isNegated && means.kind === 'sign') {
+  if (isNegated && means.kind === 'sign' && means.isAbsent) return [];
+  if (means.kind === 'sign' && (isNegated || means.isAbsent)) {
     return [{ fact, reading: { type: 'signs', present: [], absent: [means.sign], complete: false } }];
   }
   const meant = isNegated ? (unless ?? turned(means)) : means;

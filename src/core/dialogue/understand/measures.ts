@@ -29,7 +29,14 @@ const degrees = { C: 'C', F: 'F', deg: 'C' } as const;
 export const measures: Readonly<Partial<Record<FactId, Measure>>> = {
   'soil.temperature30cmC': { of: ['soil'], units: degrees, own: 'C', bare: 'yes', asked: true },
   'air.temperatureC': { of: ['air'], units: degrees, own: 'C', bare: 'yes', asked: true },
-  'wind.boomKmh': { of: ['wind'], units: speeds, own: 'km/h', bare: 'doubtful', asked: true },
+  'wind.boomKmh': {
+    of: ['wind'],
+    units: speeds,
+    own: 'km/h',
+    alone: ['force'],
+    bare: 'doubtful',
+    asked: true,
+  },
   'wind.gustKmh': { of: ['gust'], units: speeds, own: 'km/h', bare: 'doubtful', asked: true },
   'field.waterDistanceM': {
     of: ['water'],

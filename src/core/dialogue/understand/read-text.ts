@@ -88,6 +88,10 @@ function readOne(kind: ClauseKind, quote: string, left: Left, around: Around, ga
     offer(noneOfSigns(context), undefined);
     return next;
   }
+  if (isOnlyLeaning(kind, left)) {
+    doubtBack(gathered, left);
+    return { ...next, agoHours: left.agoHours };
+  }
   const isLostAnswer =
     kind.answer !== null &&
     !(correction.isNoSpent && !kind.answer.isYes) &&
@@ -139,6 +143,11 @@ function isUnsureOf({ intent }: ClauseKind, { reading }: Left, { asked }: Unders
 function isOnlyDoubt({ rest }: ClauseKind): boolean {
   if (rest === null || !rest.flags.has('doubt') || rest.unknown + rest.amounts.length > 0) return false;
   return rest.cues.every(({ entry }) => entry.flags.some((flag) => flag === 'doubt' || flag === 'filler'));
+}
+
+/** True where an unsure answer is said of what the clause before told: "9, probably". */
+function isOnlyLeaning({ answer, rest }: ClauseKind, { reading }: Left): boolean {
+  return answer !== null && !answer.isSure && rest === null && reading !== null && reading.found.length > 0;
 }
 
 /** The doubt holds for what the clause before said. */

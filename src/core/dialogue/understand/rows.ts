@@ -19,6 +19,11 @@ export function sign(name: string, of: string, say: readonly string[], more: Mor
   return { fact: 'soil.surface', means: { kind: 'sign', sign: name }, of: subjects(of), say, ...more };
 }
 
+/** Words that mean that a sign of the soil surface is not there. */
+export function noSign(name: string, of: string, say: readonly string[], more: More = {}): WordRow {
+  return { fact: 'soil.surface', means: { kind: 'sign', sign: name, isAbsent: true }, of: subjects(of), say, ...more };
+}
+
 /** Words that mean an answer that the pack offers for the fact, by its id. */
 export function answer(fact: FactId, id: string, of: string, say: readonly string[], more: More = {}): WordRow {
   return { fact, means: answerOf(id), of: subjects(of), say, ...more };

@@ -27,7 +27,7 @@ export function readSenses(scan: Scan, context: ReaderContext): { senses: readon
     const readings =
       count > 1 || (isScant && !isThereOrNot(row.fact)) ? [] : readingsOfRow(row, count === 1, context.pack);
     if (readings.length === 0) lost += 1;
-    const isEither = row.means.kind === 'sign' && count === 0 && scan.flags.has('or');
+    const isEither = row.means.kind === 'sign' && !row.means.isAbsent && count === 0 && scan.flags.has('or');
     const doubtful = isEither || isScant || (row.doubtful === true && count === 0);
     senses.push(...readings.map((one) => ({ ...one, doubtful, isStrong: row.strong === true })));
   }

@@ -17,7 +17,7 @@ export type Token = Span &
     | { readonly kind: 'odd' }
   );
 
-const pieces = /\d+(?:[.,:/-]\d+)*|[\u00bd\u00bc\u00be]|\p{L}+(?:'\p{L}+)*|[^\s\p{L}\d]|\n/gu;
+const pieces = /m2(?![\p{L}\d])|\d+(?:[.,:/-]\d+)*|[\u00bd\u00bc\u00be]|\p{L}+(?:'\p{L}+)*|[^\s\p{L}\d]|\n/gu;
 const namedSigns: Readonly<Record<string, 'at' | 'and' | 'about'>> = {
   '@': 'at',
   '&': 'and',
@@ -35,7 +35,7 @@ const wordSigns: Readonly<Record<string, string>> = {
 };
 const breaks = ',;.!?()\u2026\n';
 
-type Spelling = Pick<LanguageWords, 'little' | 'spell' | 'numbers'>;
+type Spelling = Pick<LanguageWords, 'little' | 'spell' | 'retell' | 'retellNumber' | 'numbers'>;
 
 /** The tokens of a text in its order; linear in its length. */
 export function tokenise(text: string, language: Spelling): readonly Token[] {
@@ -46,7 +46,7 @@ export function tokenise(text: string, language: Spelling): readonly Token[] {
     const token = tokenOf(match[0], start, folded, tokens.at(-1), language);
     if (token) tokens.push(token);
   }
-  return tokens;
+  return language.retell === undefined ? tokens : language.retell(tokens);
 }
 
 function tokenOf(
@@ -58,7 +58,7 @@ function tokenOf(
 ): Token | null {
   const { little } = language;
   const span = { start, end: start + piece.length };
-  if (/^[\d\u00bd\u00bc\u00be]/.test(piece)) return numberToken(piece, span, folded, before, little);
+  if (/^[\d\u00bd\u00bc\u00be]/.test(piece)) return numberToken(piece, span, folded, before, language);
   if (/^\p{L}/u.test(piece)) return { kind: 'word', text: plainWord(piece, language), ...span };
   if (piece === '.' && before?.kind === 'word' && little.abbreviations.has(before.text)) return null;
   if (piece === '-') return dashToken(span, folded, language);
@@ -83,13 +83,13 @@ function numberToken(
   span: Span,
   folded: string,
   before: Token | undefined,
-  { mayLeadNumber }: Spelling['little'],
+  { little: { mayLeadNumber }, retellNumber = (written) => written }: Spelling,
 ): Token {
   const isGlued = before?.kind === 'word' && /\p{L}/u.test(folded.charAt(span.start - 1));
   const isLedByWord = isGlued && !mayLeadNumber.has(before.text);
   const isMoney = '£€$#'.includes(folded.charAt(span.start - 1) || ' ');
   const isDecimalTail = folded.charAt(span.start - 1) === '.' && /[\s]|^$/.test(folded.charAt(span.start - 2));
-  const numeral = isLedByWord || isMoney ? null : readNumeral(isDecimalTail ? `0.${piece}` : piece);
+  const numeral = isLedByWord || isMoney ? null : readNumeral(isDecimalTail ? `0.${piece}` : retellNumber(piece));
   return numeral === null ? { kind: 'odd', ...span } : { kind: 'number', numeral, ...span };
 }
 

@@ -1,0 +1,62 @@
+import type { LanguageWords } from '../language-words.ts';
+import { answerWords } from './answers.ts';
+import { clockWords } from './clock.ts';
+import { cropWords } from './crop.ts';
+import { fieldWords } from './field.ts';
+import { agoBefore, agoUnits, agoWords, fillerWords, flagWords } from './flags.ts';
+import { intentWords } from './intents.ts';
+import { littleWords } from './little.ts';
+import * as numbers from './numbers.ts';
+import { placeWords } from './place.ts';
+import { retell, retellNumber } from './retell.ts';
+import { soilWords } from './soil.ts';
+import { spell } from './spelling.ts';
+import { subjectWords } from './subjects.ts';
+import { supposing } from './supposing.ts';
+import * as units from './units.ts';
+import { weatherWords } from './weather.ts';
+
+/** German. */
+export const german: LanguageWords = {
+  spell,
+  retell,
+  retellNumber,
+  rows: [...soilWords, ...fieldWords, ...placeWords, ...cropWords, ...weatherWords],
+  subjects: subjectWords,
+  flags: flagWords,
+  filler: fillerWords,
+  ago: agoWords,
+  agoUnits,
+  agoBefore,
+  little: littleWords,
+  answers: answerWords,
+  intents: intentWords,
+  numbers: {
+    small: numbers.smallNumbers,
+    multipliers: numbers.multipliers,
+    one: 'eins',
+    noCountBeforeOne: numbers.noCountBeforeOne,
+    noCountAfterOne: numbers.noCountAfterOne,
+    fractions: numbers.fractions,
+    minus: numbers.minusWords,
+    point: numbers.pointWords,
+    oddAfter: numbers.oddAfterNumber,
+    and: 'und',
+    a: 'ein',
+  },
+  units: {
+    after: units.unitsAfter,
+    before: units.unitsBefore,
+    single: units.singleUnits,
+    boundsBefore: units.boundsBefore,
+    boundsAfter: units.boundsAfter,
+    range: units.rangeWords,
+    between: units.betweenWord,
+    betweenJoiner: 'und',
+    rangeLeads: units.rangeLeads,
+    oneIn: new Set(['zu']),
+    inches: '',
+  },
+  supposing,
+  clock: clockWords,
+};

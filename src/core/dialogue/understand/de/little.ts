@@ -1,0 +1,19 @@
+import type { LittleWords } from '../language-words.ts';
+
+const set = (text: string): ReadonlySet<string> => new Set(text.split(' '));
+
+/** Words that the reading of signs, times, depths and clauses hangs on. */
+export const littleWords: LittleWords = {
+  at: 'bei',
+  and: 'und',
+  about: 'ca',
+  atDepth: set('in auf bei'),
+  depth: set('tief tiefe bodentiefe'),
+  depthBefore: set('tiefe'),
+  abbreviations: set('ca bzw evtl temp std max rel ungef'),
+  mayLeadNumber: set('bbch in auf windstaerke'),
+  shortened: set("wie's"),
+  toFuture: set('naechsten kommenden innerhalb in naechste kommende binnen'),
+  notBefore: set('nicht nich kein keine'),
+  clause: set('und aber sowie jedoch dann obwohl waehrend allerdings sondern ausserdem'),
+};
