@@ -23,14 +23,23 @@ export async function main(): Promise<number> {
     }
     say(`first question (which field), slow 3G: ${summary(choices)}`);
     say(`from the field pressed to the question about it, slow 3G: ${summary(questions)}`);
-    const answers: number[] = [];
+    const answers: Answered[] = [];
     for (let run = 0; run < runs; run += 1) answers.push(...(await answersAlone(browser, server)));
-    say(`answer to the next question or the verdict, no connection: ${summary(answers)}`);
+    const of = (isVerdict: boolean) =>
+      summary(answers.filter((one) => one.isVerdict === isVerdict).map(({ ms }) => ms));
+    say(`answer to the next question, no connection: ${of(false)}`);
+    say(`last answer to the verdict with the days ahead, no connection: ${of(true)}`);
   } finally {
     await browser.close();
     await server.end();
   }
   return 0;
+}
+
+/** How long one answer took, and whether the verdict came of it. */
+interface Answered {
+  readonly ms: number;
+  readonly isVerdict: boolean;
 }
 
 /** In a fresh profile, ms: from opening the address to the choice of a field, and from pressing it to the question about it. */
@@ -47,17 +56,17 @@ async function firstQuestion(browser: Browser, server: PageServer): Promise<read
   await chooseField(page, 'Mill Piece');
   const [question] = await timesOf(page);
   await context.close();
-  return [choice, question ?? Number.NaN];
+  return [choice, question?.ms ?? Number.NaN];
 }
 
 /** Every answer of a conversation that is held without a connection, ms from the press to what follows on the screen. */
-async function answersAlone(browser: Browser, server: PageServer): Promise<number[]> {
+async function answersAlone(browser: Browser, server: PageServer): Promise<Answered[]> {
   const context = await browser.newContext({ viewport: phone });
   const page = await context.newPage();
   await page.goto(server.url());
   await chooseField(page, 'Mill Piece');
   await untilReady(page);
-  const times: number[] = [];
+  const times: Answered[] = [];
   await server.closeFor(async () => {
     await untilAlone(page);
     await page.evaluate(watchNext, [questionHeading, '[data-heading="verdict"]'] as const);
@@ -70,7 +79,7 @@ async function answersAlone(browser: Browser, server: PageServer): Promise<numbe
 
 /** In the page: notes for each press how long it took until another question or verdict was there and drawn. */
 function watchNext([question, verdict]: readonly [string, string]): void {
-  const times: number[] = [];
+  const times: Answered[] = [];
   Object.assign(globalThis, { answerTimes: times });
   const shown = () =>
     document.querySelector(question)?.textContent ?? document.querySelector(verdict)?.textContent ?? '';
@@ -88,13 +97,14 @@ function watchNext([question, verdict]: readonly [string, string]): void {
     if (Number.isNaN(pressed) || shown() === before || shown() === '') return;
     const from = pressed;
     pressed = Number.NaN;
-    requestAnimationFrame(() => times.push(performance.now() - from));
+    const isVerdict = document.querySelector(question) === null;
+    requestAnimationFrame(() => times.push({ ms: performance.now() - from, isVerdict }));
   }).observe(document.body, { childList: true, subtree: true, characterData: true });
 }
 
-async function timesOf(page: Page): Promise<number[]> {
-  await page.waitForFunction(() => (globalThis as unknown as { answerTimes: number[] }).answerTimes.length > 0);
-  return page.evaluate(() => (globalThis as unknown as { answerTimes: number[] }).answerTimes);
+async function timesOf(page: Page): Promise<Answered[]> {
+  await page.waitForFunction(() => (globalThis as unknown as { answerTimes: Answered[] }).answerTimes.length > 0);
+  return page.evaluate(() => (globalThis as unknown as { answerTimes: Answered[] }).answerTimes);
 }
 
 function summary(times: readonly number[]): string {

@@ -73,6 +73,7 @@ function noteOf(token: string, rows: readonly KeptEvent[], serverCount: number):
     token,
     usedAt: events.at(-1)?.at ?? 0,
     fieldName: started?.field?.name ?? null,
+    invented: started?.field?.invented === true,
     headline: isOfThis ? verdict.decision.headline : null,
     serverCount,
     unsent: rows.filter(({ handed }) => !handed).length,

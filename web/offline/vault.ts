@@ -19,6 +19,8 @@ export interface ConversationNote {
   readonly usedAt: number;
   /** Name of the field; null for an own field. */
   readonly fieldName: string | null;
+  /** True for the demo farm: labelled so in the list. */
+  readonly invented: boolean;
   /** The last verdict in a sentence; null before the first. */
   readonly headline: string | null;
   /** How many events of the server, in the server's order, have come. */

@@ -1,5 +1,6 @@
 import type { PageState } from '../chat/page-state.ts';
 import { pageWords } from '../words.ts';
+import { Invented } from './invented.tsx';
 
 /** Most that are listed, that last used first. */
 const mostListed = 12;
@@ -15,12 +16,14 @@ export function ConversationList({ state, onGoTo }: ConversationListProps) {
   const others = state.conversations.filter(({ token }) => token !== state.token).slice(0, mostListed);
   if (others.length === 0) return null;
   return (
-    <section class="start">
+    <section class="start earlier">
       <h2>{words.conversations}</h2>
       <p class="quiet">{words.conversationsNote}</p>
-      {others.map(({ token, usedAt, fieldName, headline }) => (
+      {others.map(({ token, usedAt, fieldName, invented, headline }) => (
         <button type="button" class="field-choice" key={token} onClick={() => onGoTo(token)}>
-          <b>{words.goTo(fieldName ?? pageWords.ownField, dayOf(usedAt))}</b>
+          <b>
+            {words.goTo(fieldName ?? pageWords.ownField, dayOf(usedAt))} {invented && <Invented />}
+          </b>
           <span>{headline ?? words.noVerdict}</span>
         </button>
       ))}
@@ -28,7 +31,9 @@ export function ConversationList({ state, onGoTo }: ConversationListProps) {
   );
 }
 
+/** Day and time as the person's own region writes them, where its language is that of the page. */
 function dayOf(at: number): string {
+  const { lang } = document.documentElement;
   const form = { dateStyle: 'medium', timeStyle: 'short' } as const;
-  return new Date(at * 1000).toLocaleString(document.documentElement.lang, form);
+  return new Date(at * 1000).toLocaleString(navigator.languages.find((one) => one.startsWith(lang)) ?? lang, form);
 }

@@ -4,7 +4,7 @@ import { pageWords } from '../words.ts';
 export function Elsewhere() {
   const words = pageWords.offline;
   return (
-    <main class="page broken" id="main">
+    <main class="page elsewhere" id="main">
       <h1>{pageWords.name}</h1>
       <div role="alert">
         <p>
