@@ -28,6 +28,8 @@ const values: Readonly<Record<NeededParameter, number | string>> = {
   forecastHumidityBandPercent: 5,
   forecastRainBandShare: 0.25,
   forecastRainNowBandMmPerH: 0.1,
+  nearFieldsKm: 2,
+  nearFieldsHours: 1,
   forecastCellFurthestKm: 15,
   noFrostAboveC: 4,
   drainsSurplusMm: 5,

@@ -2,9 +2,9 @@ import type { ConversationEvent, Effect, EventStamp, StartedEvent } from '../../
 import type { ConversationView } from '../../core/dialogue/view-types.ts';
 import { codedError, type ErrorReport, isLoamwardError, reportOf } from '../../core/errors/coded-error.ts';
 import type { EventMessage } from '../../core/protocol/messages.ts';
-import { epochSeconds } from '../../core/units/brands.ts';
+import { type EpochSeconds, epochSeconds } from '../../core/units/brands.ts';
 import { type CarriedEffect, carryOut } from './carry-out.ts';
-import { eventOfMessage, startedEvent } from './event-of-message.ts';
+import { eventOfMessage, type NextField, startedEvent } from './event-of-message.ts';
 import { sortHandOver } from './hand-over.ts';
 import { offeredField, requireField } from './offered-fields.ts';
 import type {
@@ -13,6 +13,7 @@ import type {
   ConversationState,
   DialogueStep,
   HandedOver,
+  OfferedField,
   RunningConversation,
 } from './types.ts';
 
@@ -81,9 +82,33 @@ export function createConversation<C extends ConversationState>(
     } else if (effect.kind === 'restart') {
       const field = started()?.field ?? null;
       const same = offeredField(fields, field?.id ?? null) ?? (field && { profile: field, inventedNow: null });
-      await apply(startedEvent(stamp(), { field: same, pack }));
-    } else launch(effect);
+      await apply(startedEvent(stamp(), { field: same, pack, more: { fields: names } }));
+    } else if (effect.kind === 'same-for') await goOn(effect.field);
+    else launch(effect);
   };
+  /** Begins about the next field on the same day with what holds there too; lets the person choose where none is named. */
+  const goOn = async (id: string | null): Promise<void> => {
+    const field = offeredField(fields, id);
+    if (field === null) return tell((listener) => listener.onNotice('choose-next'));
+    const made = stamp();
+    await apply(startedEvent(made, { field, pack, more: nextField(field, made.at) }));
+  };
+  const nextField = (field: OfferedField | null, at: EpochSeconds): NextField => {
+    const before = started();
+    const shiftSeconds = before?.shiftSeconds ?? 0;
+    const moment = epochSeconds(at + shiftSeconds);
+    const carried = dialogue.carriedOver?.(state, field?.profile ?? null, moment) ?? null;
+    return { carried, fields: names, ...(before ? { shiftSeconds } : {}) };
+  };
+  /** How a start begins; one that came before is the same again whatever was told since. */
+  const beginning = (message: EventMessage, known: ConversationEvent | undefined): NextField => {
+    if (known?.kind === 'started') {
+      return { carried: known.carried ?? null, shiftSeconds: known.shiftSeconds, fields: known.fields ?? [] };
+    }
+    if (message.type !== 'start' || message.carry !== true || !started()) return { fields: names };
+    return nextField(offeredField(fields, message.field), epochSeconds(message.at));
+  };
+  const names = fields.map(({ profile }) => ({ id: profile.id, name: profile.name }));
   const launch = (effect: CarriedEffect): void => {
     const begun = started();
     const field = offeredField(fields, begun?.field?.id ?? null);
@@ -107,6 +132,7 @@ export function createConversation<C extends ConversationState>(
       asked: known?.kind === 'said' ? known.asked : message.type === 'say' ? openQuestion() : null,
       field: message.type === 'start' ? requireField(fields, message.field) : null,
       pack,
+      more: beginning(message, known),
     });
     return apply(event);
   };

@@ -1,3 +1,4 @@
+import { carriedOver } from '../../core/dialogue/carried-over.ts';
 import type { Conversation } from '../../core/dialogue/conversation.ts';
 import type { ConversationEvent } from '../../core/dialogue/events.ts';
 import { refuseVerdict } from '../../core/dialogue/handed-over.ts';
@@ -31,6 +32,7 @@ export function dialogueOver(packs: readonly [Pack, ...Pack[]]): Dialogue<PackCo
     },
     step: ({ conversation, pack }, event, now) => withPack(step(conversation, event, { pack, now }), pack),
     viewOf: ({ conversation, pack }, now) => viewOf(conversation, { pack, now }),
+    carriedOver: ({ conversation, pack }, to, at) => carriedOver(conversation.state, to, at, pack),
     refuseHandedOver: (event) => {
       if (event.kind === 'verdict-given') {
         const hash = event.decision.pack.hash;

@@ -1,4 +1,11 @@
-import type { ConversationEvent, EventStamp, StartedEvent } from '../../core/dialogue/events.ts';
+import type {
+  CarriedOver,
+  ConversationEvent,
+  EventStamp,
+  FieldName,
+  FieldProfile,
+  StartedEvent,
+} from '../../core/dialogue/events.ts';
 import type { EventMessage } from '../../core/protocol/messages.ts';
 import { epochSeconds } from '../../core/units/brands.ts';
 import type { OfferedField } from './types.ts';
@@ -10,6 +17,15 @@ export interface EventContext {
   /** Field named by a start; null for an own one. */
   readonly field: OfferedField | null;
   readonly pack: { readonly id: string; readonly hash: string };
+  readonly more?: NextField;
+}
+
+/** How a conversation about a next field begins: what is carried over and on which day, and the fields on offer. */
+export interface NextField {
+  readonly carried?: CarriedOver | null;
+  /** The shift of the conversation before: the next field is looked at on the same day. */
+  readonly shiftSeconds?: number;
+  readonly fields?: readonly FieldName[];
 }
 
 /** The event that a client message stands for. */
@@ -22,25 +38,42 @@ export function eventOfMessage(message: EventMessage, context: EventContext): Co
     case 'say':
       return { kind: 'said', ...stamp, text: message.text, asked: context.asked };
     case 'answer': {
-      const { question, choices, numbers, doesNotKnow } = message;
-      return { kind: 'answered', ...stamp, question, choices, numbers, doesNotKnow };
+      const { question, choices, numbers, doesNotKnow, also } = message;
+      const given = { question, choices, numbers, doesNotKnow };
+      return { kind: 'answered', ...stamp, ...given, ...(also ? { also } : {}) };
     }
     case 'request':
-      return { kind: 'requested', ...stamp, request: message.request };
+      return {
+        kind: 'requested',
+        ...stamp,
+        request: message.request,
+        ...(message.fact === undefined ? {} : { fact: message.fact }),
+      };
     case 'undo':
       return { kind: 'undone', ...stamp, of: message.of };
   }
 }
 
 /** A field with an invented day moves the whole conversation there, to the second, counted from when it was begun. */
-export function startedEvent(stamp: EventStamp, { field, pack }: Pick<EventContext, 'field' | 'pack'>): StartedEvent {
-  const shiftSeconds = field?.inventedNow == null ? 0 : Math.ceil(field.inventedNow - stamp.at);
+export function startedEvent(
+  stamp: EventStamp,
+  { field, pack, more = {} }: Pick<EventContext, 'field' | 'pack' | 'more'>,
+): StartedEvent {
+  const shift = field?.inventedNow == null ? 0 : Math.ceil(field.inventedNow - stamp.at);
+  const shiftSeconds = more.shiftSeconds ?? shift;
   return {
     kind: 'started',
     ...stamp,
     packId: pack.id,
     packHash: pack.hash,
-    field: field?.profile ?? null,
+    field: field && seenBy(field.profile, stamp.at + shiftSeconds),
     shiftSeconds,
+    ...(more.carried ? { carried: more.carried } : {}),
+    ...(more.fields && more.fields.length > 0 ? { fields: more.fields } : {}),
   };
+}
+
+/** A profile without what was only seen after a moment: the next field may be looked at on an earlier invented day than its own. */
+function seenBy(profile: FieldProfile, at: number): FieldProfile {
+  return { ...profile, observations: profile.observations.filter((one) => one.at <= at) };
 }

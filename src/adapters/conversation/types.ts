@@ -1,4 +1,4 @@
-import type { ConversationEvent, Effect, FieldProfile } from '../../core/dialogue/events.ts';
+import type { CarriedOver, ConversationEvent, Effect, FieldProfile } from '../../core/dialogue/events.ts';
 import type { ConversationView } from '../../core/dialogue/view-types.ts';
 import type { ErrorReport } from '../../core/errors/coded-error.ts';
 import type { EventMessage, Notice } from '../../core/protocol/messages.ts';
@@ -42,6 +42,8 @@ export interface Dialogue<C extends ConversationState> {
   readonly open: (events: readonly ConversationEvent[], now: EpochSeconds) => DialogueStep<C>;
   readonly step: (conversation: C, event: ConversationEvent, now: EpochSeconds) => DialogueStep<C>;
   readonly viewOf: (conversation: C, now: EpochSeconds) => ConversationView;
+  /** What was told that holds for another field too, at a moment of the conversation; nothing is carried where this is absent. */
+  readonly carriedOver?: (conversation: C, to: FieldProfile | null, at: EpochSeconds) => CarriedOver | null;
   /** Why an event that another device hands over cannot be taken in; null where it can. All can where this is absent. */
   readonly refuseHandedOver?: (event: ConversationEvent) => ErrorReport | null;
   /** Runs the engine for what `tag` names; rejects with a coded error. */

@@ -1,4 +1,5 @@
 import type { Pack } from '../rules/pack-types.ts';
+import { changed } from './changed.ts';
 import type { EventStamp } from './events.ts';
 import { moveTo, note } from './note-down.ts';
 import { openQuestion, packQuestion } from './open-question.ts';
@@ -25,7 +26,8 @@ function settleUnusual(state: State, isRight: boolean, pack: Pack): State {
   if (!unusual) return state;
   if (isRight) {
     const observation = { ...unusual.observation, doubtful: false };
-    return { ...state, unusual: rest, observations: [...state.observations, observation] };
+    const taken = { ...state, unusual: rest, observations: [...state.observations, observation] };
+    return changed(taken, { id: unusual.event }, pack);
   }
   return { ...state, unusual: rest, answered: reopened(state, unusual, pack) };
 }

@@ -36,6 +36,28 @@ export interface StartedEvent extends EventStamp {
   readonly field: FieldProfile | null;
   /** Seconds added to every moment of this conversation: 0, but for the demo farm, whose invented day it moves to. */
   readonly shiftSeconds: number;
+  /** What was told for the whole farm in the conversation before; absent where nothing was. */
+  readonly carried?: CarriedOver;
+  /** The fields on offer, by which a person may name the next one. */
+  readonly fields?: readonly FieldName[];
+}
+
+/** A field as people call it. */
+export interface FieldName {
+  readonly id: string;
+  readonly name: string;
+}
+
+/** What holds beyond the field that it was told for: readings with their own moments, and that field. */
+export interface CarriedOver {
+  readonly from: FieldName;
+  readonly observations: readonly CarriedObservation[];
+}
+
+/** A reading told for one field that holds for another: doubt and words come with it. */
+export interface CarriedObservation extends FactObservation {
+  readonly doubtful: boolean;
+  readonly quote: string | null;
 }
 
 /** A person typed or spoke. `asked` is the id of the question then open. */
@@ -45,15 +67,21 @@ export interface SaidEvent extends EventStamp {
   readonly asked: string | null;
 }
 
-/** A person pressed an answer of a question, filled its box, or pressed "don't know". */
-export interface AnsweredEvent extends EventStamp {
-  readonly kind: 'answered';
+/** One answer to one question. */
+export interface GivenAnswer {
   readonly question: string;
   /** Ids of the choices taken (several for a checklist; none for a box or for don't know). */
   readonly choices: readonly string[];
   /** Numbers filled in, by fact id, in the fact's unit. */
   readonly numbers: Readonly<Record<string, number>>;
   readonly doesNotKnow: boolean;
+}
+
+/** A person pressed an answer of a question, filled its box, or pressed "don't know". */
+export interface AnsweredEvent extends EventStamp, GivenAnswer {
+  readonly kind: 'answered';
+  /** Answers to the questions asked together with this one, given in one go. */
+  readonly also?: readonly GivenAnswer[];
 }
 
 /** A person pressed a button that is no answer. */
@@ -67,7 +95,16 @@ export interface RequestedEvent extends EventStamp {
     | 'dose'
     | 'verdict-now'
     | 'confirm'
-    | 'deny';
+    | 'deny'
+    | 'why-not'
+    | 'when'
+    | 'needs'
+    | 'fields'
+    | 'change'
+    | 'keep'
+    | 'same-for';
+  /** The fact whose answer is to be changed; only with `change`. */
+  readonly fact?: string;
 }
 
 /** Something said or answered is taken back; `of` is the event's id. What was said stays in the log. */
@@ -134,4 +171,6 @@ export type Effect =
   | { readonly kind: 'evaluate'; readonly tag: string }
   | { readonly kind: 'restart' }
   | { readonly kind: 'choose-field' }
+  /** The next field begins with what holds for the farm; null where the person has not said which. */
+  | { readonly kind: 'same-for'; readonly field: string | null }
   | { readonly kind: 'leave' };

@@ -8,6 +8,7 @@ import { request } from './requests.ts';
 import type { State } from './state.ts';
 import { lastTelling, takeBack } from './take-back.ts';
 import type { Intent, Understanding } from './understand/types.ts';
+import { explain, goToNext } from './wishes.ts';
 
 type Carry = (state: State, event: SaidEvent, context: FoldContext, understanding: Understanding) => State;
 
@@ -34,6 +35,12 @@ const carries: Readonly<Record<Intent, Carry>> = {
   dose: (state, event, context) => request(state, event, 'dose', context),
   'check-the-rest': (state, event, context) => request(state, event, 'check-the-rest', context),
   'look-again': (state, event, context) => request(state, event, 'look-again', context),
+  'why-not': (state, event, context) => request(state, event, 'why-not', context),
+  when: (state, event, context) => request(state, event, 'when', context),
+  needs: (state, event, context) => request(state, event, 'needs', context),
+  fields: (state, event, context) => request(state, event, 'fields', context),
+  define: (state, event, { pack }) => explain(state, event, pack),
+  'same-for': (state, event) => goToNext(state, event, event.text),
 };
 
 /** Carries out what a person wanted beside telling facts, in the order in which it was said. */

@@ -6,6 +6,7 @@ import { describeSource } from '../words/sources.ts';
 import { showDay, showTime } from '../words/times.ts';
 import { joinWords, lowerFirst } from '../words/units.ts';
 import { describeValue } from '../words/values.ts';
+import { askingSayings } from './asking-texts.ts';
 import { momentOf } from './note-down.ts';
 import type { Note, NotedReading, PlainNote } from './notes.ts';
 import { packQuestion } from './open-question.ts';
@@ -66,6 +67,7 @@ const sayings: { readonly [K in Spoken]: Say<K> } = {
     const because = joinWords(titles, words.values.and);
     return words.dialogue.supposed[outcome](phrases(readings, words), words.verdict.names[verdict], because);
   },
+  ...askingSayings,
   'past-verdict': ({ headline }, _, { words }) => words.dialogue.earlierVerdict(headline),
   dose: ({ decision }, _, { words }) => {
     if (decision?.verdict === 'do-not-spray') return words.dialogue.doseNone;

@@ -2,9 +2,9 @@ import type { ErrorReport } from '../errors/coded-error.ts';
 import type { FactId } from '../facts/registry/index.ts';
 import type { Reading, Resolved } from '../facts/types.ts';
 import type { EpochSeconds } from '../units/brands.ts';
-import type { VerdictWord } from '../verdict/types.ts';
+import type { Verdict, VerdictWord } from '../verdict/types.ts';
 import type { Decision } from './decision-types.ts';
-import type { AnsweredEvent, FieldProfile, RequestedEvent } from './events.ts';
+import type { CarriedOver, FieldProfile, GivenAnswer, RequestedEvent } from './events.ts';
 
 /** One reading as noted. */
 export interface NotedReading {
@@ -22,14 +22,14 @@ export interface NotedValue {
 export type NoteBody =
   | { readonly kind: 'hello'; readonly field: FieldProfile | null }
   | { readonly kind: 'typed'; readonly text: string }
-  | { readonly kind: 'pressed'; readonly answer: AnsweredEvent }
+  | { readonly kind: 'pressed'; readonly answer: GivenAnswer }
   | { readonly kind: 'requested'; readonly request: RequestedEvent['request'] }
   | {
       readonly kind: 'understood';
       readonly readings: readonly NotedReading[];
       readonly correction: boolean;
       /** The answer pressed, where the readings stand for its words. */
-      readonly answer: AnsweredEvent | null;
+      readonly answer: GivenAnswer | null;
     }
   | { readonly kind: 'not-understood'; readonly pieces: readonly string[] }
   | { readonly kind: 'declined'; readonly question: string }
@@ -52,8 +52,26 @@ export type NoteBody =
       readonly outcome: 'met' | 'unknown';
       readonly rules: readonly string[];
     }
+  | { readonly kind: 'explained'; readonly term: string }
+  | { readonly kind: 'not-explained'; readonly words: string }
+  | { readonly kind: 'next-field'; readonly field: string | null }
+  | { readonly kind: 'fields' }
+  | { readonly kind: 'changing'; readonly fact: FactId }
+  | { readonly kind: 'carried'; readonly carried: CarriedOver }
+  | {
+      readonly kind: 'asked-back';
+      readonly ask: AskBack;
+      /** What the rules said then. */
+      readonly judged: Verdict;
+      readonly at: EpochSeconds;
+      /** The answer that stood then; null where there was none. */
+      readonly given: Decision | null;
+    }
   | { readonly kind: 'past-verdict'; readonly headline: string }
   | { readonly kind: PlainNote };
+
+/** What a person may want to know of an answer. */
+export type AskBack = 'why-not' | 'when' | 'needs';
 
 /** Notes that need no data. */
 export type PlainNote =
@@ -68,11 +86,18 @@ export type PlainNote =
   | 'forecast-failed'
   | 'look-again'
   | 'checking-rest'
-  | 'verdict-asked';
+  | 'verdict-asked'
+  | 'kept'
+  | 'nothing-to-change';
 
 /** The question as it was put. */
 export type QuestionNote =
-  | { readonly kind: 'pack'; readonly question: string; readonly conflict: readonly NotedReading[] }
+  | {
+      readonly kind: 'pack';
+      readonly question: string;
+      readonly together: readonly string[];
+      readonly conflict: readonly NotedReading[];
+    }
   | { readonly kind: 'unusual' | 'doubtful'; readonly readings: NotedReading; readonly quote: string | null };
 
 /** A note with the event that it belongs to. */

@@ -5,13 +5,21 @@ import type { State, StateObservation, Unusual } from './state.ts';
 
 /** The question now open: one of the pack, or a reading back. */
 export type OpenQuestion =
-  | { readonly kind: 'pack'; readonly id: string; readonly question: Question }
+  | {
+      readonly kind: 'pack';
+      readonly id: string;
+      readonly question: Question;
+      /** Questions shown with it, each answered in its own right. */
+      readonly together: readonly Question[];
+      /** True where an answer given before is being changed. */
+      readonly isChange: boolean;
+    }
   | { readonly kind: 'unusual'; readonly id: string; readonly unusual: Unusual }
   | { readonly kind: 'doubtful'; readonly id: string; readonly observation: StateObservation };
 
 const confirmPrefix = 'confirm:';
 
-/** The question now open, or null: what waits to be confirmed comes first, then the plan's. */
+/** The question now open, or null: what waits to be confirmed comes first, then an answer to be changed, then the plan's. */
 export function openQuestion(state: State, pack: Pack): OpenQuestion | null {
   const standing = standingOf(state, pack);
   if (standing === null) return null;
@@ -21,8 +29,10 @@ export function openQuestion(state: State, pack: Pack): OpenQuestion | null {
     const observation = standing.doubtful;
     return { kind: 'doubtful', id: `${confirmPrefix}${observation.fact}`, observation };
   }
-  const { question } = standing.plan;
-  return question === null ? null : { kind: 'pack', id: question.id, question };
+  const again = state.changing === null ? null : questionOfFact(state.changing, pack);
+  if (again !== null) return { kind: 'pack', id: again.id, question: again, together: [], isChange: true };
+  const { question, together } = standing.plan;
+  return question === null ? null : { kind: 'pack', id: question.id, question, together, isChange: false };
 }
 
 /** True for the id of a reading back. */
@@ -34,9 +44,13 @@ export function isConfirmation(id: string): boolean {
 export function packQuestion(id: string | null, pack: Pack): Question | null {
   if (id === null) return null;
   const fact = isConfirmation(id) ? id.slice(confirmPrefix.length) : null;
-  return (
-    pack.questions.find((one) => (fact === null ? one.id === id : one.facts.some((each) => each === fact))) ?? null
-  );
+  if (fact !== null) return questionOfFact(fact, pack);
+  return pack.questions.find((one) => one.id === id) ?? null;
+}
+
+/** The question that asks for a fact. */
+export function questionOfFact(fact: string, pack: Pack): Question | null {
+  return pack.questions.find((one) => one.facts.some((each) => each === fact)) ?? null;
 }
 
 /** The question as noted in the log. */
@@ -47,6 +61,7 @@ export function questionNote(open: OpenQuestion, state: State, pack: Pack): Ques
     return {
       kind: 'pack',
       question: open.id,
+      together: open.together.map(({ id }) => id),
       conflict: conflict.map(({ fact, reading }) => ({ fact, reading })),
     };
   }

@@ -24,6 +24,8 @@ export interface PlanState {
 /** What to do next. */
 export interface Plan {
   readonly question: Question | null;
+  /** Questions that go together with it and are open too: shown beside it. */
+  readonly together: readonly Question[];
   /** True where only the forecast under way keeps the questions from going on or ending. */
   readonly waitsForForecast: boolean;
   /** True where more could be asked although the answer is already sure; not past a stop that holds all season. */
@@ -46,7 +48,7 @@ export function nextQuestion(
 
 /** The next question with what stands beside it, from the trace of the facts. */
 export function planOf(pack: Pack, trace: Trace, facts: ResolvedFacts, state: PlanState): Plan {
-  const { question, waits } = choose(pack, facts, askedRules(trace, state.checkRest), state);
+  const { question, together, waits } = choose(pack, facts, askedRules(trace, state.checkRest), state);
   const met = trace.filter(({ effect, outcome }) => effect !== 'advise' && outcome === 'met');
   const isOver = met.some(({ effect, lifts }) => effect === 'stop' && lifts === 'season');
   const restLeft =
@@ -55,8 +57,10 @@ export function planOf(pack: Pack, trace: Trace, facts: ResolvedFacts, state: Pl
     !isOver &&
     !state.checkRest &&
     choose(pack, facts, askedRules(trace, true), state).question !== null;
-  if (question !== null || waits) return { question, waitsForForecast: waits, restLeft };
-  return { question: doseQuestion(pack, trace, facts, state), waitsForForecast: false, restLeft };
+  if (question !== null || waits) return { question, together, waitsForForecast: waits, restLeft };
+  const dose = doseQuestions(pack, trace, facts, state);
+  const first = cheapest(dose, pack);
+  return { question: first, together: besides(first, dose), waitsForForecast: false, restLeft };
 }
 
 /** The unknown stops and holds whose facts are asked for. */
@@ -73,7 +77,7 @@ function choose(
   facts: ResolvedFacts,
   rules: readonly RuleTrace[],
   { spent, forecast, current }: PlanState,
-): { readonly question: Question | null; readonly waits: boolean } {
+): Pick<Plan, 'question' | 'together'> & { readonly waits: boolean } {
   const useful = usefulFacts(rules);
   const open = pack.questions.filter(
     (question) => question.forDose !== true && question.form !== 'place' && !spent.has(question.id),
@@ -93,7 +97,11 @@ function choose(
   if (placeHelps) candidates.push(place);
   const next = inTurn(candidates, useful, deferredFacts(rules));
   const question = next.find(({ id }) => id === current) ?? cheapest(next, pack);
-  return { question, waits: forecast === 'coming' && question === null && helpful.length > 0 };
+  return {
+    question,
+    together: besides(question, candidates),
+    waits: forecast === 'coming' && question === null && helpful.length > 0,
+  };
 }
 
 /** The candidates without those that only settle facts whose turn has not come. */
@@ -115,13 +123,18 @@ function forecastMayTell(fact: FactId): boolean {
   return factDefinition(fact).obtained.includes('forecast') || workedOutFromForecast.includes(fact);
 }
 
-function doseQuestion(pack: Pack, trace: Trace, facts: ResolvedFacts, { wantsDose, spent }: PlanState) {
-  if (!wantsDose || trace.some(({ effect, outcome }) => effect === 'stop' && outcome === 'met')) return null;
-  const open = pack.questions.filter(
+function doseQuestions(pack: Pack, trace: Trace, facts: ResolvedFacts, { wantsDose, spent }: PlanState) {
+  if (!wantsDose || trace.some(({ effect, outcome }) => effect === 'stop' && outcome === 'met')) return [];
+  return pack.questions.filter(
     ({ id, forDose, facts: asked }) =>
       forDose === true && !spent.has(id) && asked.some((fact) => !resolvedFact(facts, fact).known),
   );
-  return cheapest(open, pack);
+}
+
+/** The first of the open questions that a question names as going with it; two on a card are enough. */
+function besides(question: Question | null, open: readonly Question[]): readonly Question[] {
+  const named = question?.with?.flatMap((id) => open.find((one) => one.id === id) ?? []) ?? [];
+  return named.slice(0, 1);
 }
 
 function cheapest(questions: readonly Question[], pack: Pack): Question | null {

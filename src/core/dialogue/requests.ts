@@ -1,12 +1,15 @@
+import { isFactId } from '../facts/registry/index.ts';
 import { resolvedFact } from '../facts/resolved.ts';
+import type { Pack } from '../rules/pack-types.ts';
 import { confirm } from './confirm.ts';
 import type { FoldContext } from './context.ts';
 import type { EventStamp, RequestedEvent } from './events.ts';
 import { momentOf, moveTo, note } from './note-down.ts';
-import { openQuestion, packQuestion } from './open-question.ts';
+import { openQuestion, packQuestion, questionOfFact } from './open-question.ts';
 import { keptOnLookingAgain } from './spent.ts';
 import { standingOf } from './standing.ts';
 import { fieldDevice, type State } from './state.ts';
+import { askBack, goToNext } from './wishes.ts';
 
 type Request = RequestedEvent['request'];
 type Carry = (state: State, event: EventStamp, context: FoldContext) => State;
@@ -46,9 +49,28 @@ const carries: Readonly<Record<Request, Carry>> = {
     note({ ...state, wantsDose: true }, event, { kind: 'dose', decision: state.verdicts.at(-1)?.decision ?? null }),
   'verdict-now': (state, event) =>
     moveTo(note({ ...state, wantsVerdict: true }, event, { kind: 'verdict-asked' }), event),
+  'why-not': (state, event, { pack }) => askBack(state, event, 'why-not', pack),
+  when: (state, event, { pack }) => askBack(state, event, 'when', pack),
+  needs: (state, event, { pack }) => askBack(state, event, 'needs', pack),
+  fields: (state, event) => note(state, event, { kind: 'fields' }),
+  change: (state, event, { pack }) => openAgain(state, event, pack),
+  keep: (state, event) =>
+    state.changing === null
+      ? note(state, event, { kind: 'nothing-to-change' })
+      : note({ ...state, changing: null }, event, { kind: 'kept' }),
+  'same-for': (state, event) => goToNext(state, event, null),
   confirm: (state, event, { pack }) => confirm(state, event, true, pack),
   deny: (state, event, { pack }) => confirm(state, event, false, pack),
 };
+
+/** Opens the question of a fact again, with the answer that stands. */
+function openAgain(state: State, event: EventStamp & Pick<RequestedEvent, 'fact'>, pack: Pack): State {
+  const { fact } = event;
+  if (fact === undefined || !isFactId(fact) || questionOfFact(fact, pack) === null) {
+    return note(state, event, { kind: 'nothing-to-change' });
+  }
+  return note({ ...state, changing: fact }, event, { kind: 'changing', fact });
+}
 
 /** Carries out a request that is no answer. */
 export function request(state: State, event: EventStamp, kind: Request, context: FoldContext): State {

@@ -4,6 +4,7 @@ import type { FactObservation } from '../facts/resolved.ts';
 import type { Reading } from '../facts/types.ts';
 import type { EpochSeconds } from '../units/brands.ts';
 import type { Forecast } from '../weather/forecast.ts';
+import type { Decision } from './decision-types.ts';
 import type { StartedEvent, VerdictGivenEvent } from './events.ts';
 import type { Note } from './notes.ts';
 
@@ -18,6 +19,8 @@ export interface StateObservation extends FactObservation {
   readonly doubtful: boolean;
   /** The words that it was read from; null for a button or the field profile. */
   readonly quote: string | null;
+  /** The field that it was told for, where it was carried over from another. */
+  readonly carriedFrom?: string;
 }
 
 /** A value that is far outside what is usual: asked about once, not yet taken. */
@@ -65,6 +68,19 @@ export interface State {
   readonly notes: readonly Note[];
   /** Id of the question last put. */
   readonly asked: string | null;
+  /** The fact whose answer is being changed. */
+  readonly changing: FactId | null;
+  /** The fields looked at before in this conversation, with how each came out. */
+  readonly fields: readonly FieldResult[];
+}
+
+/** How a field came out when the conversation left it. */
+export interface FieldResult {
+  readonly id: string;
+  readonly name: string;
+  readonly at: EpochSeconds;
+  /** Null where no answer stood. */
+  readonly given: Pick<Decision, 'verdict' | 'slowest' | 'validUntil'> | null;
 }
 
 /** Nothing has happened. */
@@ -85,4 +101,6 @@ export const emptyState: State = {
   failures: new Map(),
   notes: [],
   asked: null,
+  changing: null,
+  fields: [],
 };

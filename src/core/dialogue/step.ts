@@ -135,5 +135,8 @@ const leavings = {
 function leaving({ notes }: State, event: ConversationEvent): Effect[] {
   return notes
     .filter((note) => note.event === event.id)
-    .flatMap(({ kind }) => (kind in leavings ? [leavings[kind as keyof typeof leavings]] : []));
+    .flatMap((note): Effect[] => {
+      if (note.kind === 'next-field') return [{ kind: 'same-for', field: note.field }];
+      return note.kind in leavings ? [leavings[note.kind as keyof typeof leavings]] : [];
+    });
 }

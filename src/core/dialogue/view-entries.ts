@@ -5,7 +5,7 @@ import { showWhole } from '../words/numbers.ts';
 import { shortName } from '../words/phrases.ts';
 import { joinWords, lowerFirst, unitSuffix } from '../words/units.ts';
 import { inLanguage } from './decision.ts';
-import type { AnsweredEvent } from './events.ts';
+import type { GivenAnswer } from './events.ts';
 import { noteText, phrases } from './note-texts.ts';
 import type { Note } from './notes.ts';
 import { packQuestion } from './open-question.ts';
@@ -65,7 +65,7 @@ function errorText({ code, says, expected, came, next }: ErrorReport, words: Cat
 }
 
 /** What a person's press amounts to in words: the buttons' labels, the numbers with their unit, or "I don't know". */
-function answerText({ question, choices, numbers, doesNotKnow }: AnsweredEvent, { pack, words }: ViewContext): string {
+function answerText({ question, choices, numbers, doesNotKnow }: GivenAnswer, { pack, words }: ViewContext): string {
   const { dialogue } = words;
   if (doesNotKnow) return dialogue.person.doesNotKnow;
   const offered = packQuestion(question, pack)?.choices ?? [];

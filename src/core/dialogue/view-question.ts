@@ -7,6 +7,7 @@ import { describeReading } from '../words/values.ts';
 import { inLanguage } from './decision.ts';
 import type { NotedReading, QuestionNote } from './notes.ts';
 import { type OpenQuestion, packQuestion, questionNote } from './open-question.ts';
+import { settlesNow, standingAnswer } from './settles-now.ts';
 import type { State } from './state.ts';
 import type { ViewContext } from './view-context.ts';
 import type { NumberBoxView, QuestionView } from './view-types.ts';
@@ -14,9 +15,20 @@ import type { NumberBoxView, QuestionView } from './view-types.ts';
 /** The open question as shown, with its buttons and boxes. */
 export function questionView(open: OpenQuestion, state: State, context: ViewContext): QuestionView {
   const { pack, words } = context;
-  const ask = questionText(questionNote(open, state, pack), context);
+  const put = questionNote(open, state, pack);
+  const ask = questionText(put.kind === 'pack' ? { ...put, together: [] } : put, context);
   if (open.kind !== 'pack') return confirmView(open, ask, context);
-  const { question } = open;
+  const { question, together, isChange } = open;
+  const before = isChange ? standingAnswer(question, state, context) : null;
+  return {
+    ...packQuestionView(question, ask, state, context),
+    before,
+    together: together.map((one) => packQuestionView(one, askOf(one, words), state, context)),
+  };
+}
+
+function packQuestionView(question: Question, ask: string, state: State, context: ViewContext): QuestionView {
+  const { words } = context;
   const text = question.text[words.language] ?? question.text['en'];
   return {
     id: question.id,
@@ -31,6 +43,9 @@ export function questionView(open: OpenQuestion, state: State, context: ViewCont
       help: help ? inLanguage(help, words.language) : null,
     })),
     boxes: boxesOf(question),
+    now: settlesNow(question, state, context),
+    before: null,
+    together: [],
   };
 }
 
@@ -42,8 +57,13 @@ export function questionText(asked: QuestionNote, { pack, words }: ViewContext):
     return words.dialogue.confirmDoubtful(asked.quote ?? what, what);
   }
   const question = pack.questions.find(({ id }) => id === asked.question);
-  const ask = question ? (question.text[words.language] ?? question.text['en'])?.ask : undefined;
-  return [...conflictText(asked.conflict, words), ask ?? asked.question].join(' ');
+  const together = pack.questions.filter(({ id }) => asked.together.includes(id)).map((one) => askOf(one, words));
+  const ask = question ? askOf(question, words) : asked.question;
+  return [...conflictText(asked.conflict, words), ask, ...together].join(' ');
+}
+
+function askOf({ id, text }: Question, words: Catalogue): string {
+  return (text[words.language] ?? text['en'])?.ask ?? id;
 }
 
 function conflictText(conflict: readonly NotedReading[], words: Catalogue): string[] {
@@ -77,6 +97,9 @@ function confirmView(
       { id: 'no', label: dialogue.no, help: null },
     ],
     boxes: isNumber ? [boxOf(fact)] : [],
+    now: '',
+    before: null,
+    together: [],
   };
 }
 

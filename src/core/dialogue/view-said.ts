@@ -2,8 +2,9 @@ import { type FactId, factDefinition } from '../facts/registry/index.ts';
 import { resolvedFact } from '../facts/resolved.ts';
 import { describeSource } from '../words/sources.ts';
 import { describeValue } from '../words/values.ts';
+import { questionOfFact } from './open-question.ts';
 import { standingOf } from './standing.ts';
-import type { State } from './state.ts';
+import type { State, StateObservation } from './state.ts';
 import { sourceTimes, type ViewContext } from './view-context.ts';
 import type { SaidView } from './view-types.ts';
 
@@ -11,17 +12,19 @@ import type { SaidView } from './view-types.ts';
 export function saidViews(state: State, { pack, now, words }: ViewContext): SaidView[] {
   const standing = standingOf(state, pack);
   if (standing === null) return [];
-  const newest = new Map<FactId, string>();
-  for (const { fact, event } of state.observations) newest.set(fact, event);
-  return [...newest].map(([fact, event]) => {
+  const newest = new Map<FactId, StateObservation>();
+  for (const one of state.observations) newest.set(one.fact, one);
+  return [...newest].map(([fact, { event, carriedFrom }]) => {
     const definition = factDefinition(fact);
     const resolved = resolvedFact(standing.facts, fact);
+    const from = describeSource(resolved, sourceTimes(state, now), words);
     return {
       fact,
       label: definition.label,
       value: describeValue(definition, resolved, words),
-      from: describeSource(resolved, sourceTimes(state, now), words),
+      from: carriedFrom === undefined ? from : words.asking.carriedFrom(carriedFrom, from),
       undo: event === state.started?.id ? null : event,
+      canChange: questionOfFact(fact, pack) !== null,
     };
   });
 }

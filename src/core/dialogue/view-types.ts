@@ -43,11 +43,17 @@ export interface QuestionView {
   readonly ask: string;
   readonly why: string;
   readonly how: string;
+  /** What it settles just now, by the rules; empty where that is not known. */
+  readonly now: string;
+  /** The answer that stands, where one is being changed. */
+  readonly before: string | null;
   /** Id of a drawing that shows how; null where there is none. */
   readonly picture: string | null;
   readonly form: 'number' | 'choice' | 'signs' | 'place' | 'confirm';
   readonly choices: readonly ChoiceView[];
   readonly boxes: readonly NumberBoxView[];
+  /** Questions that go with it, to be answered in the same go; none within these. */
+  readonly together: readonly QuestionView[];
 }
 
 /** One thing that was said, with the event to undo. */
@@ -58,6 +64,8 @@ export interface SaidView {
   /** "you said, 09:10", "field profile", "forecast, 2 h old". */
   readonly from: string;
   readonly undo: string | null;
+  /** True where its question can be opened again by `change`. */
+  readonly canChange: boolean;
 }
 
 /** One rule of the trace in words. */
@@ -113,6 +121,13 @@ export interface VerdictView {
   readonly rules: readonly RuleView[];
 }
 
+/** A field of today with its verdict in a line. */
+export interface FieldLineView {
+  readonly id: string;
+  readonly name: string;
+  readonly text: string;
+}
+
 /** All that a page or terminal shows of one conversation. */
 export interface ConversationView {
   readonly field: {
@@ -131,6 +146,8 @@ export interface ConversationView {
   /** The coming days, beside a verdict that stands; null without a forecast and where the season is over for the field. */
   readonly outlook: OutlookView | null;
   readonly said: readonly SaidView[];
+  /** Today's fields with each one's verdict in a line; empty where there is only one. */
+  readonly fields: readonly FieldLineView[];
   /** Moment of the conversation at which this view was made, ISO instant UTC: on the demo farm that of its invented day. */
   readonly now: string;
   /** True while an effect is under way. */

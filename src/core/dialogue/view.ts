@@ -4,6 +4,7 @@ import { catalogueOf } from '../words/catalogue.ts';
 import { secondsOf, showTime } from '../words/times.ts';
 import type { Conversation } from './conversation.ts';
 import { inLanguage } from './decision.ts';
+import { fieldLines } from './field-lines.ts';
 import { instantText } from './moment.ts';
 import { openQuestion } from './open-question.ts';
 import { standingOf } from './standing.ts';
@@ -34,6 +35,7 @@ export function viewOf({ state, events }: Conversation, { pack, now, language = 
   const field = state.started?.field ?? null;
   const given = last?.is === 'standing' ? last.given : null;
   const waits = wantedEffects(state, pack).map(({ kind }) => kind);
+  const fields = fieldLines(state, context);
   return {
     field: field && { id: field.id, name: field.name, invented: field.invented, note: field.note ?? null },
     packTitle: inLanguage(pack.title, language),
@@ -46,6 +48,7 @@ export function viewOf({ state, events }: Conversation, { pack, now, language = 
     verdict: given && verdictView(given, state, context, { canCheckRest }),
     outlook: given && standingOutlook(given.decision, state, context),
     said: saidViews(state, context),
+    fields: fields.length > 1 ? fields : [],
     now: instantText(context.now),
     busy: waits.includes('evaluate') ? 'rules' : waits.includes('fetch-forecast') ? 'forecast' : null,
     eventCount: events.reduce((most, { count }) => Math.max(most, count), 0),

@@ -29,6 +29,8 @@ export const neededParameters = {
   forecastRainBandShare: 'share',
   forecastRainNowBandMmPerH: 'mm/h',
   forecastCellFurthestKm: 'km',
+  nearFieldsKm: 'km',
+  nearFieldsHours: 'h',
   noFrostAboveC: 'C',
   drainsSurplusMm: 'mm',
   deficitDepthM: 'm',

@@ -135,6 +135,8 @@ export interface FactDefinition {
   readonly goodFor: GoodFor;
   /** True for a fact of the field profile, asked once a season. */
   readonly profile?: true;
+  /** Beyond the field where it was told: the whole farm, or fields nearby for a short while; absent where it holds for that field alone. */
+  readonly scope?: 'farm' | 'near';
   /** Forecast value: at the hour's stamp, the sum of the hour before it, or over hours to come. */
   readonly forecastAt?: 'instant' | 'preceding-hour' | 'ahead';
   /** Nobody can see it now: the forecast's cautious (high) end stands instead of its band. */

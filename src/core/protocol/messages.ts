@@ -1,9 +1,9 @@
 import * as z from 'zod';
+import { requestKinds } from './request-kinds.ts';
 
 export type { FieldOffer, Notice, ServerMessage, ServerMessageType } from './server-messages.ts';
 
-/** Version of the socket protocol; a client of another version is told to reload. */
-export const protocolVersion = 1;
+export { protocolVersion } from './version.ts';
 
 /** Most bytes that one frame from a client may hold. */
 export const largestClientFrameBytes = 8192;
@@ -11,6 +11,12 @@ export const largestClientFrameBytes = 8192;
 const id = z.string().min(1).max(64);
 /** Epoch seconds UTC from 1970 to the end of 9999. */
 const moment = z.number().min(0).max(253_402_300_799);
+const given = {
+  question: id,
+  choices: z.array(id).max(20),
+  numbers: z.record(id, z.number().finite()),
+  doesNotKnow: z.boolean(),
+};
 const stamp = { id, at: moment, device: z.string().min(1).max(64), count: z.int().min(0) };
 
 /** Messages that a page or terminal sends, one JSON object a text frame of at most 8 kB. */
@@ -21,29 +27,26 @@ export const clientMessageSchemas = {
     /** Token of an earlier welcome, to go on where it was. */
     resume: z.string().max(128).nullable(),
   }),
-  start: z.strictObject({ type: z.literal('start'), ...stamp, field: id.nullable() }),
+  start: z.strictObject({
+    type: z.literal('start'),
+    ...stamp,
+    field: id.nullable(),
+    carry: z.exactOptional(z.boolean()),
+  }),
   say: z.strictObject({ type: z.literal('say'), ...stamp, text: z.string().min(1).max(2000) }),
   answer: z.strictObject({
     type: z.literal('answer'),
     ...stamp,
-    question: id,
-    choices: z.array(id).max(20),
-    numbers: z.record(id, z.number().finite()),
-    doesNotKnow: z.boolean(),
+    ...given,
+    /** Answers to the questions shown together with it. */
+    also: z.exactOptional(z.array(z.strictObject(given)).max(4)),
   }),
   request: z.strictObject({
     type: z.literal('request'),
     ...stamp,
-    request: z.enum([
-      'why-asked',
-      'what-said',
-      'check-the-rest',
-      'look-again',
-      'dose',
-      'verdict-now',
-      'confirm',
-      'deny',
-    ]),
+    request: z.enum(requestKinds),
+    /** With `change`: the fact whose answer is opened again. */
+    fact: z.exactOptional(id),
   }),
   undo: z.strictObject({ type: z.literal('undo'), ...stamp, of: id }),
   alive: z.strictObject({ type: z.literal('alive') }),

@@ -33,7 +33,7 @@ export type ServerMessage =
   | { readonly type: 'alive' };
 
 /** What a person asked for that is not the conversation's own affair. */
-export type Notice = 'choose-field' | 'leave';
+export type Notice = 'choose-field' | 'choose-next' | 'leave';
 
 /** Kind of a server message. */
 export type ServerMessageType = ServerMessage['type'];
@@ -53,6 +53,6 @@ export const serverMessageSchemas: { readonly [K in ServerMessageType]: z.ZodTyp
   }),
   view: z.strictObject({ type: z.literal('view'), view: viewSchema, kept: z.int().min(0) }),
   error: z.strictObject({ type: z.literal('error'), error: errorReportSchema, of: z.string().nullable() }),
-  notice: z.strictObject({ type: z.literal('notice'), notice: z.enum(['choose-field', 'leave']) }),
+  notice: z.strictObject({ type: z.literal('notice'), notice: z.enum(['choose-field', 'choose-next', 'leave']) }),
   alive: z.strictObject({ type: z.literal('alive') }),
 };

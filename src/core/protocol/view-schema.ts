@@ -98,11 +98,13 @@ const entry = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('error'), id: text, error: errorReportSchema, text }),
 ]);
 
-const question = z.strictObject({
+const questionFields = {
   id: text,
   ask: text,
   why: text,
   how: text,
+  now: text,
+  before: textOrNull,
   picture: textOrNull,
   form: z.enum(['number', 'choice', 'signs', 'place', 'confirm']),
   choices: z.array(z.strictObject({ id: text, label: text, help: textOrNull })),
@@ -116,6 +118,11 @@ const question = z.strictObject({
       step: z.number(),
     }),
   ),
+};
+
+const question = z.strictObject({
+  ...questionFields,
+  together: z.array(z.strictObject({ ...questionFields, together: z.array(z.never()) })),
 });
 
 /** All that a page or terminal shows of one conversation, as it comes over the socket. */
@@ -127,7 +134,10 @@ export const viewSchema: z.ZodType<ConversationView> = z.strictObject({
   question: question.nullable(),
   verdict: verdictView.nullable(),
   outlook: outlookSchema.nullable(),
-  said: z.array(z.strictObject({ fact: text, label: text, value: text, from: text, undo: textOrNull })),
+  said: z.array(
+    z.strictObject({ fact: text, label: text, value: text, from: text, undo: textOrNull, canChange: z.boolean() }),
+  ),
+  fields: z.array(z.strictObject({ id: text, name: text, text })),
   now: text,
   busy: z.enum(['forecast', 'rules']).nullable(),
   eventCount: z.number(),

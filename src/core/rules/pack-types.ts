@@ -29,6 +29,8 @@ export interface Question {
   readonly group: 'season' | 'field' | 'crop' | 'soil' | 'weather' | 'dose';
   /** Asked only by those who want the dose; never for the verdict. */
   readonly forDose?: true;
+  /** Ids of questions that are asked together with it where they are open too. */
+  readonly with?: readonly string[];
   /** Drawing that shows how to find out. */
   readonly picture?: PictureId;
   readonly choices?: readonly AnswerChoice[];
@@ -49,6 +51,16 @@ export interface Caution {
   readonly id: string;
   readonly authority: 'law' | 'label' | 'water' | 'practice';
   readonly text: Readonly<Record<string, string>>;
+}
+
+/** A trade term explained. */
+export interface GlossaryTerm {
+  readonly id: string;
+  /** The words by which it is said, by language. */
+  readonly words: Readonly<Record<string, readonly string[]>>;
+  readonly text: Readonly<Record<string, string>>;
+  /** Where the explanation comes from, or "common practice, no source". */
+  readonly source: string;
 }
 
 /** A readable example with the verdict and outcomes expected; `facts` is as in a facts file of the command line. */
@@ -86,6 +98,7 @@ export interface Pack {
   readonly rules: readonly Rule[];
   readonly questions: readonly Question[];
   readonly cautions: readonly Caution[];
+  readonly glossary: readonly GlossaryTerm[];
   /** SHA-256 over the canonical JSON (RFC 8785) of pack and overlays, lower-case hex. */
   readonly hash: string;
 }

@@ -15,6 +15,7 @@ describe('a value far outside what is usual', () => {
     expect(look(asked, pack).question).toMatchInlineSnapshot(`
       {
         "ask": "Soil at 30 cm 31 C is far outside what is usual. Is it right?",
+        "before": null,
         "boxes": [
           {
             "fact": "soil.temperature30cmC",
@@ -40,7 +41,9 @@ describe('a value far outside what is usual', () => {
         "form": "confirm",
         "how": "Answer yes or no, or give the right value.",
         "id": "confirm:soil.temperature30cmC",
+        "now": "",
         "picture": null,
+        "together": [],
         "why": "A slip of the finger here would change the answer.",
       }
     `);

@@ -128,7 +128,7 @@ describe('what a person reads', () => {
     expect(lines(conversation, pack)).toMatchInlineSnapshot(`
       [
         "- Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
-        "? Is black-grass or rye-grass there?",
+        "? Is black-grass or rye-grass there? How many true leaves has the crop?",
         "x The forecast service could not be reached. Check the connection. Tell the weather by hand in a few questions, or look again later.",
         "- Until there is a forecast, I ask for the weather.",
         "> 10 mm or more",
@@ -138,6 +138,7 @@ describe('what a person reads', () => {
     `);
     expect(look(conversation, pack).said.find(({ fact }) => fact === 'rain.next48hMm')).toMatchInlineSnapshot(`
       {
+        "canChange": true,
         "fact": "rain.next48hMm",
         "from": "the forecast as you told it, 29 min ago",
         "label": "rain in the next 48 hours",
@@ -153,7 +154,7 @@ describe('what a person reads', () => {
     expect(lines(conversation, pack)).toMatchInlineSnapshot(`
       [
         "- Mill Piece, an invented field. Choose an answer or say it in your own words; "don't know" is an answer too.",
-        "? Is black-grass or rye-grass there?",
+        "? Is black-grass or rye-grass there? How many true leaves has the crop?",
         "- Forecast fetched at 09:00. Invented weather of Hollin Bank Farm: not a forecast of any place.",
       ]
     `);

@@ -14,7 +14,9 @@ const view = {
     forecastText: 'Forecast, 2 h old.',
     doseText: '1.87 L/ha.',
   },
-  said: [{ fact: 'soil.feel', label: 'soil feel', value: 'moist', from: 'you said, 09:10', undo: 'a' }],
+  said: [
+    { fact: 'soil.feel', label: 'soil feel', value: 'moist', from: 'you said, 09:10', undo: 'a', canChange: true },
+  ],
 };
 
 const noon = Date.UTC(2026, 10, 6, 12) / 1000;

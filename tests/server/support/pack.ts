@@ -13,5 +13,6 @@ export const emptyPack: Pack = {
   rules: [],
   questions: [],
   cautions: [],
+  glossary: [],
   hash: '0'.repeat(64),
 };

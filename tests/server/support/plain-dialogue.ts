@@ -64,6 +64,7 @@ export function plainDialogue(padding = 0): Dialogue<PlainState> {
         verdict: null,
         outlook: null,
         said: [],
+            fields: [],
         now: '2026-11-12T10:00:00Z',
         busy: null,
         eventCount: events.length,

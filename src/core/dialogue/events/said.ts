@@ -1,5 +1,6 @@
 import { isWorkedOut } from '../../facts/depth-reading.ts';
 import type { Reading } from '../../facts/types.ts';
+import { changed } from '../changed.ts';
 import type { FoldContext } from '../context.ts';
 import type { SaidEvent } from '../events.ts';
 import { applyIntents } from '../intents.ts';
@@ -19,7 +20,7 @@ export function applySaid(before: State, event: SaidEvent, context: FoldContext)
   const typed = note(before, event, { kind: 'typed', text: event.text });
   if (before.undone.has(event.id)) return typed;
   const confirming = event.asked !== null && isConfirmation(event.asked);
-  const told = { asked: question, pack, recent: recentFacts(before), confirming };
+  const told = { asked: question, pack, recent: recentFacts(before), confirming, fields: before.started?.fields ?? [] };
   const supposed = supposedText(event.text);
   if (supposed !== null) return suppose(typed, event, supposed, told, context);
   const understanding = context.understand(event.text, told);
@@ -35,7 +36,7 @@ export function applySaid(before: State, event: SaidEvent, context: FoldContext)
     { ...understanding, refused: [...understanding.refused, ...refused] },
     readings,
   );
-  const done = applyIntents(noted, event, understanding, context);
+  const done = changed(applyIntents(noted, event, understanding, context), event, pack);
   return done === typed ? note(done, event, { kind: 'nothing-found' }) : done;
 }
 

@@ -17,6 +17,7 @@ export const placeFacts = {
     obtained: ['asked'],
     goodFor: { kind: 'season' },
     profile: true,
+    scope: 'farm',
   },
   'field.latitude': {
     label: 'latitude',

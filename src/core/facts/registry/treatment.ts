@@ -18,6 +18,7 @@ export const treatmentFacts = {
     choices: ['yes', 'no'],
     obtained: ['asked'],
     goodFor: { kind: 'same-day' },
+    scope: 'farm',
   },
   'product.activeGPerL': {
     label: 'active in the product',
@@ -29,6 +30,7 @@ export const treatmentFacts = {
     shownDecimals: 0,
     obtained: ['asked'],
     goodFor: { kind: 'same-day' },
+    scope: 'farm',
   },
   'product.labelMaxGPerHa': {
     label: 'most active per hectare that the label allows',
@@ -40,5 +42,6 @@ export const treatmentFacts = {
     shownDecimals: 0,
     obtained: ['asked'],
     goodFor: { kind: 'same-day' },
+    scope: 'farm',
   },
 } as const satisfies Record<string, FactDefinition>;

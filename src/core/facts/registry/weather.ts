@@ -19,6 +19,7 @@ export const weatherFacts = {
     forecastAt: 'ahead',
     cautiousEnd: 'high',
     toldNotSeen: true,
+    scope: 'farm',
   },
   'rain.next48hMaxMmPerH': {
     label: 'heaviest hour of rain in the next 48 hours',
@@ -33,6 +34,7 @@ export const weatherFacts = {
     forecastAt: 'ahead',
     cautiousEnd: 'high',
     toldNotSeen: true,
+    scope: 'farm',
   },
   'rain.nowMmPerH': {
     label: 'rain now',
@@ -45,6 +47,7 @@ export const weatherFacts = {
     obtained: ['asked', 'forecast'],
     goodFor: seenNow,
     forecastAt: 'preceding-hour',
+    scope: 'near',
   },
   'wind.boomKmh': {
     label: 'wind at boom height',
@@ -57,6 +60,7 @@ export const weatherFacts = {
     obtained: ['asked', 'forecast'],
     goodFor: seenNow,
     forecastAt: 'instant',
+    scope: 'near',
   },
   'wind.gustKmh': {
     label: 'gusts at boom height',
@@ -69,6 +73,7 @@ export const weatherFacts = {
     obtained: ['asked', 'forecast'],
     goodFor: seenNow,
     forecastAt: 'preceding-hour',
+    scope: 'near',
   },
   'wind.towardsSensitive': {
     label: 'wind blowing towards water, a house, people or another crop at the edge',
@@ -89,6 +94,7 @@ export const weatherFacts = {
     obtained: ['asked', 'forecast'],
     goodFor: seenNow,
     forecastAt: 'instant',
+    scope: 'near',
   },
   'air.relativeHumidityPercent': {
     label: 'relative humidity of the air',
@@ -100,6 +106,7 @@ export const weatherFacts = {
     obtained: ['asked', 'forecast'],
     goodFor: seenNow,
     forecastAt: 'instant',
+    scope: 'near',
   },
   'air.deltaTC': {
     label: 'Delta T (dry less wet bulb)',

@@ -1,8 +1,9 @@
 import * as z from 'zod';
-import type { ConversationEvent, FieldProfile } from '../../dialogue/events.ts';
+import type { CarriedOver, ConversationEvent, FieldProfile } from '../../dialogue/events.ts';
+import { requestKinds } from '../request-kinds.ts';
 import { errorReportSchema } from '../view-schema.ts';
 import { decisionSchema } from './decision-schema.ts';
-import { momentSchema, observationSchema, textSchema } from './fact-schema.ts';
+import { momentSchema, observationSchema, observationShape, textSchema } from './fact-schema.ts';
 import { forecastSchema } from './forecast-schema.ts';
 
 const id = z.string().min(1).max(64);
@@ -13,6 +14,20 @@ const stamp = {
   count: z.int().min(0),
   clampedFrom: z.exactOptional(momentSchema),
 };
+
+const given = {
+  question: id,
+  choices: z.array(id).max(20),
+  numbers: z.record(id, z.number()),
+  doesNotKnow: z.boolean(),
+};
+const fieldName = z.strictObject({ id, name: z.string().max(200) });
+const carriedSchema: z.ZodType<CarriedOver> = z.strictObject({
+  from: fieldName,
+  observations: z
+    .array(z.strictObject({ ...observationShape, doubtful: z.boolean(), quote: z.string().max(2000).nullable() }))
+    .max(100),
+});
 
 /** A field with what is known of it for the season. */
 export const fieldProfileSchema: z.ZodType<FieldProfile> = z.strictObject({
@@ -34,6 +49,8 @@ export const eventSchemas: {
     packHash: z.string().max(64),
     field: fieldProfileSchema.nullable(),
     shiftSeconds: z.number(),
+    carried: z.exactOptional(carriedSchema),
+    fields: z.exactOptional(z.array(fieldName).max(200)),
   }),
   said: z.strictObject({
     kind: z.literal('said'),
@@ -44,24 +61,14 @@ export const eventSchemas: {
   answered: z.strictObject({
     kind: z.literal('answered'),
     ...stamp,
-    question: id,
-    choices: z.array(id).max(20),
-    numbers: z.record(id, z.number()),
-    doesNotKnow: z.boolean(),
+    ...given,
+    also: z.exactOptional(z.array(z.strictObject(given)).max(4)),
   }),
   requested: z.strictObject({
     kind: z.literal('requested'),
     ...stamp,
-    request: z.enum([
-      'why-asked',
-      'what-said',
-      'check-the-rest',
-      'look-again',
-      'dose',
-      'verdict-now',
-      'confirm',
-      'deny',
-    ]),
+    request: z.enum(requestKinds),
+    fact: z.exactOptional(id),
   }),
   undone: z.strictObject({ kind: z.literal('undone'), ...stamp, of: id }),
   'forecast-attached': z.strictObject({

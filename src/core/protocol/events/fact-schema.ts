@@ -28,13 +28,16 @@ export const readingSchema: z.ZodType<Reading> = z.discriminatedUnion('type', [
   z.strictObject({ type: z.literal('does-not-know') }),
 ]);
 
-/** One observation of a registered fact. */
-export const observationSchema: z.ZodType<FactObservation> = z.strictObject({
+/** The fields of an observation. */
+export const observationShape = {
   fact: factIdSchema,
   reading: readingSchema,
   at: momentSchema,
   source: z.enum(['said', 'measured', 'told', 'profile']),
-});
+};
+
+/** One observation of a registered fact. */
+export const observationSchema: z.ZodType<FactObservation> = z.strictObject(observationShape);
 
 const origin = {
   known: z.literal(true),

@@ -1,15 +1,22 @@
 import { IANAZone } from 'luxon';
 import { neededParameters } from '../../facts/needed-parameters.ts';
-import type { Caution, Pack, PackCase } from '../pack-types.ts';
+import type { Caution, GlossaryTerm, Pack, PackCase } from '../pack-types.ts';
 import { readsOf } from '../reads.ts';
 import { buildRules } from './build-rules.ts';
 import { checkCases } from './check-cases.ts';
 import { checkParameters } from './check-parameters.ts';
 import { checkQuestions } from './check-questions.ts';
 import { checkLanguages } from './check-texts.ts';
-import type { FileKinds } from './file-kinds.ts';
+import { type FileKinds, glossaryFile } from './file-kinds.ts';
 import { inside, type Report, show } from './findings.ts';
-import { casesSchema, cautionsSchema, packSchema, parametersSchema, questionsSchema } from './schema.ts';
+import {
+  casesSchema,
+  cautionsSchema,
+  glossarySchema,
+  packSchema,
+  parametersSchema,
+  questionsSchema,
+} from './schema.ts';
 import { collectLimits } from './straddle.ts';
 import { parseBySchema } from './zod-findings.ts';
 
@@ -42,6 +49,13 @@ export function buildPack(
   cautions.forEach(({ text }, index) => {
     checkLanguages(text, languages, { file: 'cautions.json', path: ['cautions', index, 'text'] }, report);
   });
+  const glossary = (read(glossarySchema, glossaryFile)?.terms ?? []) as GlossaryTerm[];
+  checkIds(glossary, 'terms', report);
+  glossary.forEach((term, index) => {
+    for (const key of ['text', 'words'] as const) {
+      checkLanguages(term[key], languages, { file: glossaryFile, path: ['terms', index, key] }, report);
+    }
+  });
   const ruleIds = new Set(rules.keys());
   const cases = kinds.cases.flatMap((file) => {
     const content = read(casesSchema, file);
@@ -56,6 +70,7 @@ export function buildPack(
     rules: [...rules.values()],
     questions,
     cautions,
+    glossary,
   };
   return { pack: { ...pack, hash: '' }, cases };
 }
@@ -70,13 +85,14 @@ function checkHead(head: Pick<Pack, 'title' | 'scope' | 'zone' | 'languages'>, r
 
 function checkIds(
   listed: readonly { readonly id: string }[],
-  name: 'questions' | 'cautions',
+  name: 'questions' | 'cautions' | 'terms',
   report: Report,
   within: readonly (string | number)[] = [],
 ): void {
   const seen = new Set<string>();
   listed.forEach(({ id }, index) => {
-    const place = { file: `${name}.json`, path: [name, ...within, index, 'id'] };
+    const file = name === 'terms' ? glossaryFile : `${name}.json`;
+    const place = { file, path: [name, ...within, index, 'id'] };
     if (seen.has(id)) report('PACK_ID_REPEATED', place, { expected: 'each id once', came: `${id} twice` });
     seen.add(id);
   });

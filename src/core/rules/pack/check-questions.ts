@@ -37,6 +37,12 @@ export function checkQuestions(
         among: pictureIds,
       });
     }
+    for (const [at, other] of (question.with ?? []).entries()) {
+      if (other !== question.id && questions.some(({ id }) => id === other)) continue;
+      const expected = 'the id of another question';
+      const among = questions.map(({ id }) => id);
+      report('QUESTION_MISFIT', inside(place, 'with', at), { expected, came: show(other), among });
+    }
     checkForm(question, place, report);
     const choices = question.choices?.map((choice, at) =>
       checkChoice(choice, question, inside(place, 'choices', at), languages, limitsOf, report),

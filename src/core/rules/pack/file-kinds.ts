@@ -10,18 +10,21 @@ export interface FileKinds {
 
 const single = ['pack.json', 'parameters.json', 'questions.json', 'cautions.json'];
 
+/** The trade terms explained; a pack may do without. */
+export const glossaryFile = 'glossary.json';
+
 /** Sorts file names into kinds; one that is missing or does not belong is reported. Overlays and the change log are left alone. */
 export function readKinds(names: readonly string[], report: Report): FileKinds {
   const rules = names.filter((name) => /^[^/]+\.rules\.json$/.test(name));
   const cases = names.filter((name) => /^cases\/[^/]+\.json$/.test(name));
-  const known = new Set([...single, ...rules, ...cases, 'CHANGELOG.md']);
+  const known = new Set([...single, glossaryFile, ...rules, ...cases, 'CHANGELOG.md']);
   for (const name of names) {
     if (known.has(name) || name.startsWith('overlays/')) continue;
     report(
       'PACK_FILE_UNEXPECTED',
       { file: name, path: [] },
       {
-        expected: `${single.join(', ')}, *.rules.json, cases/*.json, overlays/ or CHANGELOG.md`,
+        expected: `${single.join(', ')}, ${glossaryFile}, *.rules.json, cases/*.json, overlays/ or CHANGELOG.md`,
         came: name,
         among: [...single, 'CHANGELOG.md'],
       },

@@ -76,6 +76,7 @@ export const questionsSchema = strict({
       effortSeconds: z.number().positive('a number above 0'),
       group: z.enum(['season', 'field', 'crop', 'soil', 'weather', 'dose']),
       forDose: z.literal(true).optional(),
+      with: z.array(kebab).min(1, 'at least one question').optional(),
       picture: z.string().optional(),
       choices: z
         .array(
@@ -95,6 +96,18 @@ export const questionsSchema = strict({
 
 /** cautions.json. */
 export const cautionsSchema = strict({ cautions: z.array(strict({ id: kebab, authority, text: localised })) });
+
+/** glossary.json. */
+export const glossarySchema = strict({
+  terms: z.array(
+    strict({
+      id: kebab,
+      words: z.record(z.string(), z.array(words).min(1, 'at least one word')),
+      text: localised,
+      source: words,
+    }),
+  ),
+});
 
 /** cases/*.json. `about` says what the file shows; `base` holds facts that stand under those of every case, null takes one away. */
 export const casesSchema = strict({

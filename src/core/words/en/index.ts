@@ -1,3 +1,4 @@
+import { askingWords } from './asking.ts';
 import { dialogueWords } from './dialogue.ts';
 import { doseWords } from './dose.ts';
 import { forecastWords } from './forecast.ts';
@@ -19,5 +20,6 @@ export const english = {
   outlook: outlookWords,
   dose: doseWords,
   dialogue: dialogueWords,
+  asking: askingWords,
   handOver: handOverWords,
 };
