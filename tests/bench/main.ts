@@ -1,6 +1,7 @@
 import { availableParallelism, cpus } from 'node:os';
 import { parseArgs } from 'node:util';
 import { main as weighPage } from '../../src/tools/size.ts';
+import { benchAsking } from './asking-bench.ts';
 import { benchChat } from './chat-bench.ts';
 import { benchReplay } from './replay-bench.ts';
 import { benchRules } from './rules-bench.ts';
@@ -14,6 +15,7 @@ export async function main(args: readonly string[]): Promise<number> {
   say(['Rules', ...(await benchRules('.')), '']);
   say(['Days ahead', ...(await benchScan('.')), '']);
   say(['Seasons replayed', ...(await benchReplay('.', values.data ?? null)), '']);
+  say(['Asking', ...(await benchAsking('.')), '']);
   say(['Chat', ...(await benchChat()), '']);
   say(['Page, bytes after gzip']);
   return weighPage();

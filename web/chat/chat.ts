@@ -17,7 +17,7 @@ import { emptyPageState, type PageState } from './page-state.ts';
 import { tokenKey } from './token-key.ts';
 
 /** An answer as a form gives it. */
-export type FormAnswer = Pick<ClientMessageOf<'answer'>, 'choices' | 'numbers' | 'doesNotKnow'>;
+export type FormAnswer = Pick<ClientMessageOf<'answer'>, 'choices' | 'numbers' | 'doesNotKnow' | 'also'>;
 
 /** What a person can do. */
 export interface Chat {
@@ -26,7 +26,8 @@ export interface Chat {
   readonly start: (field: string | null) => void;
   readonly say: (text: string) => void;
   readonly answer: (question: string, answer: FormAnswer) => void;
-  readonly request: (request: ClientMessageOf<'request'>['request']) => void;
+  /** A button that is no answer; with `change` the fact whose question is opened again. */
+  readonly request: (request: ClientMessageOf<'request'>['request'], fact?: string) => void;
   readonly undo: (event: string) => void;
   readonly choose: (isChoosing: boolean) => void;
   /** Goes back to a conversation that this device keeps. */
@@ -94,7 +95,7 @@ export function createChat(means: ChatMeans, makeOffline?: (inside: ChatInside) 
     } else beginAnew(welcome.token);
   };
   const onNotice = (notice: Notice): void => {
-    if (notice === 'choose-field') state.set({ isChoosing: true });
+    if (notice !== 'leave') state.set({ isChoosing: true, isNext: notice === 'choose-next' });
   };
   const heard: { readonly [K in ServerMessageType]: (message: ServerMessageOf<K>) => void } = {
     welcome: onWelcome,
@@ -143,8 +144,9 @@ export function createChat(means: ChatMeans, makeOffline?: (inside: ChatInside) 
     state,
     start: (field) => {
       const begin = (): void => {
-        state.set({ isChoosing: false });
-        act({ type: 'start', field });
+        const { isNext } = state.get();
+        state.set({ isChoosing: false, isNext: false });
+        act({ type: 'start', field, ...(isNext ? { carry: true } : {}) });
       };
       if (offline) void offline.beforeStart().then(begin);
       else begin();
@@ -157,11 +159,11 @@ export function createChat(means: ChatMeans, makeOffline?: (inside: ChatInside) 
     },
     say: (text) => act({ type: 'say', text }),
     answer: (question, answer) => act({ type: 'answer', question, ...answer }),
-    request: (request) => act({ type: 'request', request }),
+    request: (request, fact) => act({ type: 'request', request, ...(fact === undefined ? {} : { fact }) }),
     undo: (of) => act({ type: 'undo', of }),
     choose: (isChoosing) => {
       if (isChoosing) offline?.onChoose();
-      state.set({ isChoosing, hasActed: true });
+      state.set({ isChoosing, isNext: false, hasActed: true });
     },
     putRefusalAway: () => state.set({ refusal: null }),
     hurry: () => {

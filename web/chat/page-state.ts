@@ -22,6 +22,8 @@ export interface PageState {
   readonly outbox: Outbox;
   /** True while the choice of a field is shown though a conversation stands. */
   readonly isChoosing: boolean;
+  /** True where what holds for the whole farm goes along to the field that is chosen. */
+  readonly isNext: boolean;
   /** Why the server refused something, until put away. */
   readonly refusal: ErrorReport | null;
   /** Who answers: the server, or this page by itself. */
@@ -59,6 +61,7 @@ export const emptyPageState: PageState = {
   viewCameAt: 0,
   outbox: [],
   isChoosing: false,
+  isNext: false,
   refusal: null,
   answers: 'server',
   handingOver: 0,

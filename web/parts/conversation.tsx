@@ -7,6 +7,8 @@ import { tokenKey } from '../chat/token-key.ts';
 import { useBuzz } from '../comfort/use-buzz.ts';
 import { Outlook } from '../figures/outlook.tsx';
 import { pageWords } from '../words.ts';
+import { AskBack } from './ask-back.tsx';
+import { FieldList } from './field-list.tsx';
 import { FreeText } from './free-text.tsx';
 import { Log } from './log.tsx';
 import { QuestionCard } from './question-card.tsx';
@@ -76,11 +78,18 @@ export function Conversation({ chat, state, view, means }: ConversationProps) {
         />
       )}
       <FreeText hasQuestion={question !== null} onSay={chat.say} />
-      <SaidList said={view.said} onUndo={chat.undo} />
+      <SaidList said={view.said} onUndo={chat.undo} onChange={(fact) => chat.request('change', fact)} />
+      <FieldList fields={view.fields} />
+      {view.verdict && <AskBack verdict={view.verdict.verdict} onRequest={chat.request} />}
       <section class="menu" aria-label={pageWords.menu.heading}>
         <button type="button" class="button" onClick={() => chat.start(view.field?.id ?? null)}>
           {pageWords.menu.again}
         </button>
+        {view.field && last && (
+          <button type="button" class="button" onClick={() => chat.request('same-for')}>
+            {pageWords.asking.same}
+          </button>
+        )}
         <button type="button" class="button" onClick={() => chat.choose(true)}>
           {pageWords.menu.another}
         </button>

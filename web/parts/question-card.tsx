@@ -7,6 +7,7 @@ import { How } from './how.tsx';
 import { NumberForm } from './number-form.tsx';
 import { PlaceForm } from './place-form.tsx';
 import { SignList } from './sign-list.tsx';
+import { Together } from './together.tsx';
 
 /** What every form of an answer takes. */
 export interface FormProps {
@@ -32,11 +33,21 @@ export function QuestionCard({ question, isSending, canHurry, isNew, onAnswer, o
       <h2 id="question-heading" data-heading="question" tabIndex={-1}>
         {question.ask}
       </h2>
-      {question.why && <p class="question-why">{question.why}</p>}
+      {question.before && <p class="question-before">{question.before}</p>}
+      {question.why && <p class="question-why">{[question.why, question.now].filter(Boolean).join(' ')}</p>}
       <ReadAloud sentences={[question.ask, ...question.choices.map(({ label }) => label)]} startsByItself={isNew} />
-      {question.how && <How question={question} />}
-      <AnswerForm question={question} onAnswer={onAnswer} />
-      {question.form !== 'confirm' && (
+      {question.how && question.together.length === 0 && <How question={question} />}
+      {question.together.length > 0 ? (
+        <Together question={question} onAnswer={onAnswer} />
+      ) : (
+        <AnswerForm question={question} onAnswer={onAnswer} />
+      )}
+      {question.before !== null && (
+        <button type="button" class="button" onClick={() => onRequest('keep')}>
+          {pageWords.asking.keep}
+        </button>
+      )}
+      {question.form !== 'confirm' && question.together.length === 0 && (
         <div class="question-others">
           <button
             type="button"
@@ -56,7 +67,8 @@ export function QuestionCard({ question, isSending, canHurry, isNew, onAnswer, o
   );
 }
 
-function AnswerForm(form: FormProps) {
+/** The ways to answer a question by its form. */
+export function AnswerForm(form: FormProps) {
   switch (form.question.form) {
     case 'choice':
       return <ChoiceButtons {...form} />;

@@ -3,6 +3,7 @@ import type { ConversationView, VerdictView } from '../../core/dialogue/view-typ
 import { describeError, LoamwardError } from '../../core/errors/coded-error.ts';
 import type { EventMessage, Notice } from '../../core/protocol/messages.ts';
 import type { Io } from '../io.ts';
+import { changeLine } from './change-line.ts';
 import { chooseField, type FieldChoice } from './choose-field.ts';
 import { dayLines } from './outlook-text.ts';
 import { readLine } from './read-line.ts';
@@ -48,17 +49,24 @@ export async function converse(means: ConverseMeans): Promise<number> {
   });
   const choose = () => chooseField(offers, lines, screen.say, screen.prompt);
   let field = means.field === undefined ? await choose() : means.field;
+  let carry = false;
   while (field !== undefined) {
-    await start(field, means, screen);
+    await start(field, means, screen, carry);
     const wish = await talk(means, screen, lines, wishes);
-    field = wish === 'choose-field' ? await choose() : undefined;
+    carry = wish === 'choose-next';
+    field = wish === 'leave' ? undefined : await choose();
   }
   if (json) io.write(`${JSON.stringify(conversation.view())}\n`);
   return 0;
 }
 
-async function start(field: string | null, { conversation, stamp }: ConverseMeans, screen: Screen): Promise<void> {
-  await send(conversation, { type: 'start', ...stamp(), field });
+async function start(
+  field: string | null,
+  { conversation, stamp }: ConverseMeans,
+  screen: Screen,
+  carry: boolean,
+): Promise<void> {
+  await send(conversation, { type: 'start', ...stamp(), field, ...(carry ? { carry } : {}) });
   screen.show(conversation.view());
 }
 
@@ -78,7 +86,10 @@ async function talk(
     if (unfolding[word]) {
       screen.say(view?.verdict ? unfolding[word](view.verdict, view.outlook) : ['There is no verdict yet.']);
     } else if (line !== '') {
-      await send(conversation, { ...readLine(line, view?.question ?? null), ...stamp() } as EventMessage);
+      await send(conversation, {
+        ...(changeLine(line, view) ?? readLine(line, view?.question ?? null)),
+        ...stamp(),
+      } as EventMessage);
       screen.show(conversation.view());
       const wish = wishes.shift();
       if (wish) return wish;

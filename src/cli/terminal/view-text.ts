@@ -18,8 +18,15 @@ export function entryLines(entry: Entry): string[] {
 
 /** The open question: what is asked, why, how to find out, and the answers by letter. */
 export function questionLines(question: QuestionView): string[] {
+  const { before, together } = question;
+  const parts = [question, ...together];
+  const firsts = parts.map((_, at) => parts.slice(0, at).reduce((sum, { choices }) => sum + choices.length, 0));
+  return parts.flatMap((part, at) => partLines(part, firsts[at] ?? 0, before));
+}
+
+function partLines(question: QuestionView, first: number, before: string | null): string[] {
   const choices = question.choices.map(
-    ({ label, help }, index) => `  ${choiceLetter(index)}) ${label}${help ? ` (${help})` : ''}`,
+    ({ label, help }, index) => `  ${choiceLetter(first + index)}) ${label}${help ? ` (${help})` : ''}`,
   );
   const boxes = question.boxes.map(({ label, unit, low, high }) => {
     const range = low !== null && high !== null ? [`${low} to ${high}`] : [];
@@ -27,12 +34,13 @@ export function questionLines(question: QuestionView): string[] {
     return `  ${label}${limits === '' ? '' : ` (${limits})`}`;
   });
   const many = question.form === 'signs' ? ['  (several letters where several hold, for example: b d)'] : [];
-  return ['', question.ask, `  ${question.why}`, `  ${question.how}`, ...boxes, ...choices, ...many];
+  const told = [before ?? '', question.why, question.now, question.how].filter((line) => line !== '');
+  return ['', question.ask, ...told.map((line) => `  ${line}`), ...boxes, ...choices, ...many];
 }
 
 /** The open question once more, in a line, where it has just been shown whole. */
 export function questionAgain(question: QuestionView): string[] {
-  return ['', `Still open: ${question.ask}`];
+  return ['', `Still open: ${[question, ...question.together].map(({ ask }) => ask).join(' ')}`];
 }
 
 /** A verdict: sentence, why, what is met with margin and what lifts it, jobs, dose, cautions, sources; in short where nothing has changed. */

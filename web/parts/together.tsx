@@ -1,0 +1,73 @@
+import { useState } from 'preact/hooks';
+import type { QuestionView } from '../../src/core/dialogue/view-types.ts';
+import type { FormAnswer } from '../chat/chat.ts';
+import { coreWords, pageWords } from '../words.ts';
+import { How } from './how.tsx';
+import { AnswerForm, type FormProps } from './question-card.tsx';
+
+/** Two questions that go together: each is answered in its own right, and once both are, they are sent as one. */
+export function Together({ question, onAnswer }: FormProps) {
+  const parts = [question, ...question.together];
+  const [answers, setAnswers] = useState<Readonly<Record<string, FormAnswer>>>({});
+  const send = (given: Readonly<Record<string, FormAnswer>>): void => {
+    const all = parts.flatMap(({ id }) => (given[id] ? [{ question: id, ...given[id] }] : []));
+    const [first, ...also] = all;
+    if (!first || first.question !== question.id) return;
+    const { question: _, ...answer } = first;
+    onAnswer({ ...answer, ...(also.length > 0 ? { also } : {}) });
+  };
+  const take = (id: string, answer: FormAnswer): void => {
+    const given = { ...answers, [id]: answer };
+    setAnswers(given);
+    if (parts.every((part) => given[part.id])) send(given);
+  };
+  return (
+    <>
+      {parts.map((part, index) => {
+        const answer = answers[part.id];
+        return (
+          <section key={part.id} class="question-part" aria-labelledby={`part-${part.id}`}>
+            <h3 id={`part-${part.id}`} hidden={index === 0}>
+              {part.ask}
+            </h3>
+            {index > 0 && <p class="question-why">{[part.why, part.now].filter(Boolean).join(' ')}</p>}
+            {part.how && <How question={part} />}
+            {answer ? (
+              <button type="button" class="button" onClick={() => setAnswers(without(answers, part.id))}>
+                {pageWords.asking.taken(answerText(part, answer))} ({pageWords.asking.change})
+              </button>
+            ) : (
+              <>
+                <AnswerForm question={part} onAnswer={(one) => take(part.id, one)} />
+                <div class="question-others">
+                  <button
+                    type="button"
+                    class="button"
+                    onClick={() => take(part.id, { choices: [], numbers: {}, doesNotKnow: true })}
+                  >
+                    {pageWords.question.dontKnow}
+                  </button>
+                </div>
+              </>
+            )}
+          </section>
+        );
+      })}
+      {answers[question.id] && (
+        <button type="button" class="button is-quiet" onClick={() => send(answers)}>
+          {pageWords.asking.sendOne}
+        </button>
+      )}
+    </>
+  );
+}
+
+function without(answers: Readonly<Record<string, FormAnswer>>, id: string): Readonly<Record<string, FormAnswer>> {
+  return Object.fromEntries(Object.entries(answers).filter(([one]) => one !== id));
+}
+
+function answerText(part: QuestionView, { choices, numbers, doesNotKnow }: FormAnswer): string {
+  if (doesNotKnow) return pageWords.question.dontKnow;
+  const labels = choices.map((id) => part.choices.find((one) => one.id === id)?.label ?? id);
+  return [...labels, ...Object.values(numbers)].join(', ') || coreWords.dialogue.person.nothing;
+}
