@@ -2,7 +2,8 @@ import { isoOfDay } from './days.ts';
 import type { RecordDay, SoilRecord } from './types.ts';
 
 const monthOf = ({ day }: RecordDay) => Number(isoOfDay(day).slice(5, 7));
-const yearOf = ({ day }: RecordDay) => Number(isoOfDay(day).slice(0, 4));
+/** Calendar year of a day. */
+export const yearOf = ({ day }: RecordDay) => Number(isoOfDay(day).slice(0, 4));
 const isAutumn = (day: RecordDay) => monthOf(day) >= 9;
 
 /** True where a record has readings of at least 30 days from September to December. */
@@ -18,6 +19,11 @@ export function isFitted(record: SoilRecord): (day: RecordDay) => boolean {
 /** True for days that are scored and were never fitted on: September to December of odd years, or from May on where a record has no autumn. */
 export function isScored(record: SoilRecord): (day: RecordDay) => boolean {
   return hasAutumn(record) ? (day) => isAutumn(day) && yearOf(day) % 2 === 1 : (day) => monthOf(day) >= 5;
+}
+
+/** True for days of April to August of even years: the noise of summer is fitted on them; no day of them is scored. */
+export function isSummer(day: RecordDay): boolean {
+  return monthOf(day) >= 4 && monthOf(day) <= 8 && yearOf(day) % 2 === 0;
 }
 
 /** Records whose even years are fitted on: all at 30 cm, every second station at 10 cm, in order of their names. */

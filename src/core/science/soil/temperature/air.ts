@@ -1,12 +1,9 @@
 import { usualAirOf, weatherKept } from './climatology.ts';
-import type { AirError } from './state.ts';
+import type { MovingAir } from './state.ts';
 import type { SoilTemperatureInput } from './types.ts';
 
 /** Air of one day as the model takes it. */
-export interface AirOfDay {
-  readonly airC: number;
-  readonly dayOfYear: number;
-  readonly error: AirError;
+export interface AirOfDay extends MovingAir {
   /** Neither measured nor forecast. */
   readonly isUsual: boolean;
 }

@@ -12,8 +12,8 @@ const leastSdC = 0.05;
 const depthModel = { depthM: 0.3, diffusivityM2PerS: 5e-7 };
 const dailyWave = { diffusivityM2PerS: depthModel.diffusivityM2PerS, periodS: 86_400 };
 /** Half the daily span of the surface in autumn, and the difference between depths over days, C per damping depth of the day. */
-const surfaceHalfSpanC = 3;
-const depthDifferenceC = 0.6;
+const surfaceHalfSpanC = 4;
+const depthDifferenceC = 0.8;
 
 /** A reading as the model takes it: on the day of that index, with its error variance in C2. */
 export interface TakenReading {
