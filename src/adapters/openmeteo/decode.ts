@@ -26,6 +26,14 @@ export interface DecodedPlace {
  * FORECAST_INCOMPLETE or FORECAST_WRONG_UNIT; whatever the bytes, nothing else and never without end.
  */
 export function decodePlace(frame: Uint8Array, asked: readonly AskedVariable[]): DecodedPlace {
+  return decodeWith(frame, (hourly, hours) => ({ values: columnsOf(hourly, hours, asked) }));
+}
+
+/** Reads the point and the stamps of a message, and of its hourly block what `read` makes of it. Throws as `decodePlace`. */
+export function decodeWith<T extends object>(
+  frame: Uint8Array,
+  read: (hourly: VariablesWithTime, hours: number) => T,
+): Omit<DecodedPlace, 'values'> & T {
   try {
     const buffer = new ByteBuffer(frame);
     const reply = WeatherApiResponse.getSizePrefixedRootAsWeatherApiResponse(buffer);
@@ -36,7 +44,7 @@ export function decodePlace(frame: Uint8Array, asked: readonly AskedVariable[]):
       ...pointOf(reply.latitude(), reply.longitude()),
       elevationM: buffer.__offset(reply.bb_pos, elevationSlot) === 0 ? null : finiteOrNull(reply.elevation()),
       times,
-      values: columnsOf(hourly, times.length, asked),
+      ...read(hourly, times.length),
     };
   } catch (error) {
     if (isLoamwardError(error)) throw error;

@@ -24,7 +24,7 @@ export interface ReplyDescription {
 const slots = {
   reply: { latitude: 0, longitude: 1, elevation: 2, utcOffset: 6, timezone: 7, hourly: 11, count: 15 },
   hourly: { time: 0, timeEnd: 1, interval: 2, variables: 3, count: 4 },
-  variable: { variable: 0, unit: 1, values: 3, altitude: 5, depth: 8, depthTo: 9, count: 13 },
+  variable: { variable: 0, unit: 1, values: 3, altitude: 5, depth: 8, depthTo: 9, member: 10, count: 13 },
 } as const;
 
 /** The bytes of a reply with one place: real FlatBuffers behind their length, as the service sends them. */
@@ -60,6 +60,7 @@ function writeVariable(builder: Builder, description: ReplyDescription, name: st
   builder.addFieldInt16(slot.altitude, asked.altitude, 0);
   builder.addFieldInt16(slot.depth, asked.depth, 0);
   builder.addFieldInt16(slot.depthTo, asked.depthTo, 0);
+  builder.addFieldInt16(slot.member, memberOf(name), 0);
   return builder.endObject();
 }
 
@@ -77,8 +78,14 @@ function writeHourly(builder: Builder, description: ReplyDescription, variables:
   return builder.endObject();
 }
 
+/** Number of a run of an ensemble in a name such as precipitation_member07; 0 without one, the control run. */
+function memberOf(name: string): number {
+  return Number(/_member(\d+)$/.exec(name)?.[1] ?? 0);
+}
+
 function variableNamed(name: string): AskedVariable {
-  const found = askedVariables.find((variable) => variable.service === name);
+  const base = name.replace(/_member\d+$/, '');
+  const found = askedVariables.find((variable) => variable.service === base);
   if (found) return found;
   throw new RangeError(`No variable of the table is called ${name}.`);
 }
