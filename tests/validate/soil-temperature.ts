@@ -3,7 +3,7 @@ import type { SoilModelConstants } from '../../src/core/science/soil/temperature
 import { errorsOf, type LeadError, rootMeanSquares, sharesHeld } from '../../src/tools/soil-records/errors.ts';
 import { readSoilRecords } from '../../src/tools/soil-records/index.ts';
 import { replayOneReading, replayWithHistory } from '../../src/tools/soil-records/replay.ts';
-import { fittedRecords, hasAutumn, isScored } from '../../src/tools/soil-records/split.ts';
+import { fittedRecords, hasAutumn, hasOddAutumn, isScored } from '../../src/tools/soil-records/split.ts';
 import type { SoilRecord } from '../../src/tools/soil-records/types.ts';
 import { withForecastError } from './soil-temperature-air-error.ts';
 import { bandClaims, coverText } from './soil-temperature-bands.ts';
@@ -67,8 +67,11 @@ function score(record: SoilRecord, of: SoilModelConstants, { sdC }: AirErrorSize
 function linesOf({ record, of, errors, one, withAirError, dates, rmse }: Scored, isFitted: boolean): string[] {
   const autumn = hasAutumn(record);
   const goal = autumn ? goalOf(record) : null;
+  const ofYears = hasOddAutumn(record)
+    ? 'odd years'
+    : 'even years, for want of odd ones (fitted on, if npm run fit was given them)';
   const season = autumn
-    ? 'September to December of odd years'
+    ? `September to December of ${ofYears}`
     : 'May on, for want of an autumn (goals are set for autumn)';
   const fitted = isFitted ? 'other seasons fitted on' : 'never fitted on';
   const row = (name: string, after = '') => `  ${name.padEnd(32)} ${figuresText(rmse[name] ?? [])}  ${after}`.trimEnd();
