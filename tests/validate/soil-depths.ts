@@ -2,11 +2,13 @@ import { errorVariance } from '../../src/core/science/soil/temperature/readings.
 import { epochSeconds } from '../../src/core/units/brands.ts';
 import { type DataFile, dataFiles, numberOf, rowsWith } from './folder.ts';
 import { sayScore, score } from './score.ts';
+import { dailyWaveLines } from './soil-daily-wave.ts';
 import { hold, nothingToCheck, runChecks, type ValidationResult } from './validator.ts';
 
 /** Temperatures at one moment by depth in cm, C. */
 interface Profile {
   readonly month: number;
+  /** 0 to 23; null for the mean of a day. */
   readonly hour: number | null;
   readonly byDepth: Readonly<Record<number, number | null>>;
 }
@@ -48,6 +50,14 @@ export function validateSoilDepths(folder: string): ValidationResult {
     ({ name, depth, pairs, sd, held }) =>
       `${name}, September to December: ${depth} cm for 30 cm ${sayScore(score(pairs), 2, 'C')}; 95 % band of ${(1.96 * sd).toFixed(1)} C either side holds ${(held * 100).toFixed(0)} %`,
   );
+  const waves = stations.flatMap(({ name, profiles }) => {
+    const autumn = profiles.filter(({ month }) => month >= 9);
+    return dailyWaveLines(
+      name,
+      autumn.flatMap(({ hour, byDepth }) => (hour === null ? [] : [{ hour, byDepth }])),
+      hourlyDepths,
+    );
+  });
   const checks = runChecks(
     found
       .filter(({ pairs, depth }) => pairs.length >= leastReadings && depth < 30)
@@ -59,7 +69,7 @@ export function validateSoilDepths(folder: string): ValidationResult {
   const figures = Object.fromEntries(
     found.map(({ name, depth, pairs, held }) => [`${name} ${depth} cm`, { held, rmse: score(pairs).rmse }]),
   );
-  return { ...checks, lines: [...lines, ...checks.lines], figures };
+  return { ...checks, lines: [...lines, ...waves, ...checks.lines], figures };
 }
 
 /** Raw hourly soil file of the Reynolds Creek watershed: date, hour, then the temperatures from 5 cm down. */

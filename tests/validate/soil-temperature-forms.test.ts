@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { validateSoilClimatology } from './soil-climatology.ts';
+import { dailyWaveLines } from './soil-daily-wave.ts';
 import { validateSoilDepths } from './soil-depths.ts';
 import { airErrorSize } from './soil-temperature-previous-runs.ts';
 
@@ -71,6 +72,17 @@ describe('soil at other depths', () => {
   test('is said to be absent', () => {
     expect(validateSoilDepths(folderWith('none', '.txt', 'x'))).toMatchObject({ passed: 0, failed: 0 });
   });
+});
+
+test('the daily wave of invented soil is found as it was made: half as high and 6 hours later', () => {
+  const wave = (hour: number) => Math.cos((2 * Math.PI * (hour - 15)) / 24);
+  const moments = Array.from({ length: 240 }, (_, index) => {
+    const hour = index % 24;
+    return { hour, byDepth: { 5: 10 + 4 * wave(hour), 20: 11 + 2 * wave(hour - 6) } };
+  });
+  expect(dailyWaveLines('invented', moments, [5, 20])).toEqual([
+    expect.stringContaining('at 20 cm keeps 0.50 of that at 5 cm and lags 6.0 h'),
+  ]);
 });
 
 describe('monthly means of soil at 30 cm', () => {
