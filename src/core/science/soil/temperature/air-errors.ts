@@ -13,9 +13,8 @@ export function airErrorsAlone(): AirErrors {
   return {
     advance: (of, { airC, error }) => {
       const [keptQuick, keptSlow] = [1 - of.quickStep, 1 - of.slowStep];
-      air = air * error.kept ** 2 + error.variance;
-      if (air === 0) return;
-      const felt = errorFelt(of, airC, Math.sqrt(air));
+      air = Math.max(0, air * error.kept ** 2 + error.variance);
+      const felt = air === 0 ? 0 : errorFelt(of, airC, Math.sqrt(air));
       const [a, b] = [of.quickStep * felt, of.slowStep * felt];
       const [oldQuick, oldSlow] = [quickAir * keptQuick * error.kept, slowAir * keptSlow * error.kept];
       quick = quick * keptQuick ** 2 + 2 * a * oldQuick + a ** 2 * air;
