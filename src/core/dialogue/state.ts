@@ -65,6 +65,8 @@ export interface State {
   readonly notes: readonly Note[];
   /** Id of the question last put. */
   readonly asked: string | null;
+  /** What was last said of a temperature at another depth without its hour; an hour said next belongs to it. */
+  readonly hourless: string | null;
 }
 
 /** Nothing has happened. */
@@ -85,4 +87,5 @@ export const emptyState: State = {
   failures: new Map(),
   notes: [],
   asked: null,
+  hourless: null,
 };
