@@ -68,7 +68,7 @@ export function airOfDays(input: SoilTemperatureInput, shift: PlaceShift): reado
     departure = airC - usual;
     const wanted = (factor * airForecastSdC((at - knownUntil) / 86_400)) ** 2;
     const kept = wanted === 0 ? 0 : Math.min(forecastErrorKept, variance === 0 ? 1 : Math.sqrt(wanted / variance));
-    const error = { kept, variance: wanted - kept ** 2 * variance };
+    const error = { kept, variance: Math.max(0, wanted - kept ** 2 * variance) };
     variance = wanted;
     return { airC, dayOfYear: ofYear, error, isUsual: false };
   });
