@@ -1,9 +1,11 @@
+import { errorTable } from '../errors/table.ts';
 import { type ResolvedFacts, resolvedFact } from '../facts/resolved.ts';
 import type { EpochSeconds } from '../units/brands.ts';
 import type { Parameters } from '../units/parameter.ts';
 import type { Forecast } from '../weather/forecast.ts';
 import { reachesFrom } from '../weather/quality.ts';
-import { ageHours } from '../weather/series.ts';
+import { ageHours, isFetchedLater } from '../weather/series.ts';
+import { isoMinute } from '../weather/show-time.ts';
 import { trustIn } from '../weather/trust.ts';
 import type { ForecastSummary } from './decision-types.ts';
 import { instantText } from './moment.ts';
@@ -28,11 +30,20 @@ export function summariseForecast(forecast: Forecast, { at, facts, parameters }:
     ageHours: Math.round(ageHours(forecast, at) * 100) / 100,
     reachesTo: reach === null ? null : instantText(reach),
     unused: trust.usable ? null : trust.reason === 'too-old' ? 'too-old' : 'too-far',
-    note: forecast.note ?? null,
+    note: noteOf(forecast, at),
     latitude: place.latitude,
     longitude: place.longitude,
     distanceKm: Math.round(place.distanceKm * 100) / 100,
   };
+}
+
+/** The forecast's own note, and what is to be known of one that was not yet there at the moment asked about. */
+function noteOf(forecast: Forecast, at: EpochSeconds): string | null {
+  const own = forecast.note === undefined ? [] : [forecast.note];
+  const later = isFetchedLater(forecast, at)
+    ? [`${errorTable.FORECAST_FETCHED_LATER.says} (FORECAST_FETCHED_LATER: ${isoMinute(forecast.fetchedAt)})`]
+    : [];
+  return own.length + later.length === 0 ? null : [...own, ...later].join(' ');
 }
 
 function fieldPlace(facts: ResolvedFacts): { readonly latitude: number; readonly longitude: number } | null {

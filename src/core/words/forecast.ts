@@ -21,7 +21,7 @@ export function describeForecast(
   if (forecast === null) return words.forecast.none;
   const fetched = secondsOf(forecast.fetchedAt);
   const came = words.forecast.fetched(showTime(fetched, zone, now, words), showAgo(fetched, now, words));
-  const note = forecast.note === null || forecast.invented ? [] : [forecast.note];
+  const note = forecast.note === null ? [] : [forecast.note];
   const cell = forecast.distanceKm >= 0.1 ? [words.forecast.cell(forecast.distanceKm.toFixed(1))] : [];
   const use = words.forecast.use(came, useOf(forecast, { now, zone }, words));
   return [use, ...note, ...cell, forecast.attribution].join(' ');

@@ -14,6 +14,8 @@ const dailyWave = { diffusivityM2PerS: depthModel.diffusivityM2PerS, periodS: 86
 /** Half the daily span of the surface in autumn, and the difference between depths over days, C per damping depth of the day. */
 const surfaceHalfSpanC = 4;
 const depthDifferenceC = 0.8;
+/** What the soil below 30 cm keeps of the season, C for the root of each m below: fitted on even years of Reynolds Creek 057x96 (docs/science.md). */
+const keptBelowC = 6.8;
 
 /** A reading as the model takes it: on the day of that index, with its error variance in C2. */
 export interface TakenReading {
@@ -43,7 +45,7 @@ export function takeReadings({ readings, days, at }: SoilTemperatureInput): read
   return joined;
 }
 
-/** Error variance of a reading in C2, wider where it was taken at another depth than 30 cm by the damping of the daily wave (Hillel 1982). */
+/** Error variance of a reading in C2, wider where it was taken at another depth than 30 cm by the damping of the daily wave (Hillel 1982), and more so below. */
 export function errorVariance({ sdC, depthM = depthModel.depthM }: SoilReading): number {
   if (!(sdC >= 0 && depthM >= 0.05 && depthM <= 1)) {
     throw codedError('SCIENCE_OUT_OF_RANGE', {
@@ -56,7 +58,8 @@ export function errorVariance({ sdC, depthM = depthModel.depthM }: SoilReading):
   if (apart === 0) return own;
   const daily = surfaceHalfSpanC * Math.abs(waveShare(dailyWave, depthM) - waveShare(dailyWave, depthModel.depthM));
   const overDays = (depthDifferenceC * apart) / dampingDepth(dailyWave);
-  return own + daily ** 2 + overDays ** 2;
+  const below = Math.max(0, depthM - depthModel.depthM);
+  return own + daily ** 2 + overDays ** 2 + keptBelowC ** 2 * below;
 }
 
 function dayIndex(days: SoilTemperatureInput['days'], at: number): number | null {
