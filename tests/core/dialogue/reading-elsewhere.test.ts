@@ -120,3 +120,10 @@ test('it is taken back like any other', () => {
   const back = take(tell('4 at 10 cm at 8 am'), { ...undone('phone-1'), ...stamp(2) }, world);
   expect(back.state.observations.some(({ fact }) => fact === 'soil.temperature30cmC')).toBe(false);
 });
+
+test('"what have I told you?" says from what it was worked out, in words and in the list', () => {
+  const told = tell('4 at 10 cm at 8 am', 'what have I told you?');
+  const origin = 'worked out from 4 C at 10 cm at 08:00';
+  expect(lines(told, pack).at(-1)).toContain(origin);
+  expect(look(told, pack).said.find(({ fact }) => fact === 'soil.temperature30cmC')?.from).toContain(origin);
+});
