@@ -3,12 +3,14 @@ import { epochSeconds } from '../../src/core/units/brands.ts';
 import { type DataFile, dataFiles, numberOf, rowsWith } from './folder.ts';
 import { sayScore, score } from './score.ts';
 import { dailyWaveLines } from './soil-daily-wave.ts';
+import { runDates, runDatesLine, runDatesProblem } from './soil-run-dates.ts';
 import { hold, nothingToCheck, runChecks, type ValidationResult } from './validator.ts';
 
 /** Temperatures at one moment by depth in cm, C. */
 interface Profile {
   readonly year: number;
   readonly month: number;
+  readonly day: number;
   /** 0 to 23; null for the mean of a day. */
   readonly hour: number | null;
   readonly byDepth: Readonly<Record<number, number | null>>;
@@ -59,18 +61,40 @@ export function validateSoilDepths(folder: string): ValidationResult {
       hourlyDepths,
     );
   });
-  const checks = runChecks(
-    found
-      .filter(({ pairs, depth }) => pairs.length >= leastReadings && depth < 30)
-      .map(({ name, depth, held }) => [
-        `${name}: the band of a reading at ${depth} cm holds`,
-        () => hold(held >= leastHeld, () => `${(held * 100).toFixed(1)} % held`),
-      ]),
+  const dates = stations.flatMap(({ name, profiles }) =>
+    runDates(profiles.flatMap((one) => (one.hour === null ? [{ iso: isoOf(one), byDepth: one.byDepth }] : []))).map(
+      (one) => ({ name, one }),
+    ),
   );
+  const bandChecks = found
+    .filter(({ pairs }) => pairs.length >= leastReadings)
+    .map(
+      ({ name, depth, held }) =>
+        [
+          `${name}: the band of a reading at ${depth} cm holds`,
+          () => hold(held >= leastHeld, () => `${(held * 100).toFixed(1)} % held`),
+        ] as const,
+    );
+  const dateChecks = dates.map(
+    ({ name, one }) =>
+      [
+        `${name}, ${one.year}: the first week below 10 C is the same by both counts, at 30 cm between those of 20 and 50 cm`,
+        () => hold(runDatesProblem(one) === null, () => runDatesProblem(one) ?? ''),
+      ] as const,
+  );
+  const checks = runChecks([...bandChecks, ...dateChecks]);
   const figures = Object.fromEntries(
     found.map(({ name, depth, pairs, held }) => [`${name} ${depth} cm`, { held, rmse: score(pairs).rmse }]),
   );
-  return { ...checks, lines: [...lines, ...waves, ...checks.lines], figures };
+  return {
+    ...checks,
+    lines: [...lines, ...waves, ...dates.map(({ name, one }) => runDatesLine(name, one)), ...checks.lines],
+    figures,
+  };
+}
+
+function isoOf({ year, month, day }: Profile): string {
+  return `${year}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`;
 }
 
 /** Raw hourly soil file of the Reynolds Creek watershed: date, hour, then the temperatures from 5 cm down. */
@@ -80,9 +104,9 @@ function hourly({ text }: DataFile): Station[] {
     .split(/\r?\n/)
     .filter((line) => /^\d/.test(line))
     .map((line): Profile => {
-      const [month, , year, hour, , ...values] = line.trim().split(/\s+/);
+      const [month, day, year, hour, , ...values] = line.trim().split(/\s+/);
       const byDepth = Object.fromEntries(hourlyDepths.map((depth, index) => [depth, numberOf(values[index])]));
-      return { year: Number(year), month: Number(month), hour: Number(hour), byDepth };
+      return { year: Number(year), month: Number(month), day: Number(day), hour: Number(hour), byDepth };
     });
   return [{ name: `station ${/station (\w+)/.exec(text)?.[1] ?? 'unnamed'}, hourly`, profiles }];
 }
@@ -100,7 +124,8 @@ function daily(file: DataFile): Station[] {
         const at30 = at20 === null || at50 === null ? null : at20 + (at50 - at20) / 3;
         const byDepth = { 5: value(row['V_TE005M']), 10: value(row['V_TE010M']), 20: at20, 30: at30, 50: at50 };
         const day = row['MESS_DATUM'] ?? '';
-        return { year: Number(day.slice(0, 4)), month: Number(day.slice(4, 6)), hour: null, byDepth };
+        const [year = 0, month = 0, date = 0] = [day.slice(0, 4), day.slice(4, 6), day.slice(6, 8)].map(Number);
+        return { year, month, day: date, hour: null, byDepth };
       }),
   }));
 }
