@@ -1,13 +1,16 @@
 import { errorTable } from '../errors/table.ts';
+import { rainAheadHours } from '../facts/forecast-facts.ts';
 import { type ResolvedFacts, resolvedFact } from '../facts/resolved.ts';
 import type { EpochSeconds } from '../units/brands.ts';
-import type { Parameters } from '../units/parameter.ts';
+import type { Parameters as RuleParameters } from '../units/parameter.ts';
+import { ceilTo } from '../units/round.ts';
 import type { Forecast } from '../weather/forecast.ts';
 import { reachesFrom } from '../weather/quality.ts';
+import { rainAheadOfMembers } from '../weather/rain-ahead.ts';
 import { ageHours, isFetchedLater } from '../weather/series.ts';
 import { isoMinute } from '../weather/show-time.ts';
 import { trustIn } from '../weather/trust.ts';
-import type { ForecastSummary } from './decision-types.ts';
+import type { ForecastSummary, RainChance } from './decision-types.ts';
 import { instantText } from './moment.ts';
 
 /** What a forecast is judged by beside itself. */
@@ -15,7 +18,7 @@ export interface ForecastUse {
   readonly at: EpochSeconds;
   /** For the place of the field. */
   readonly facts: ResolvedFacts;
-  readonly parameters: Parameters;
+  readonly parameters: RuleParameters;
 }
 
 /** Source, age and reach of a forecast at a moment, and whether it may be used there. */
@@ -31,10 +34,22 @@ export function summariseForecast(forecast: Forecast, { at, facts, parameters }:
     reachesTo: reach === null ? null : instantText(reach),
     unused: trust.usable ? null : trust.reason === 'too-old' ? 'too-old' : 'too-far',
     note: noteOf(forecast, at),
+    rainChance: trust.usable
+      ? rainChanceOf(forecast, { at, hours: rainAheadHours, growth: trust.growth }, parameters)
+      : null,
     latitude: place.latitude,
     longitude: place.longitude,
     distanceKm: Math.round(place.distanceKm * 100) / 100,
   };
+}
+
+function rainChanceOf(...asked: Parameters<typeof rainAheadOfMembers>): RainChance | null {
+  const rain = rainAheadOfMembers(...asked);
+  if (rain === null) return null;
+  const { members } = rain;
+  const atMostMm = ceilTo(rain.totalMm.high, 0.1);
+  const share = members.filter(({ totalMm }) => totalMm <= atMostMm).length / members.length;
+  return { courses: members.length, share, atMostMm };
 }
 
 /** The forecast's own note, and what is to be known of one that was not yet there at the moment asked about. */
