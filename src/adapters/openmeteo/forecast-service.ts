@@ -11,6 +11,7 @@ import { placeStore } from './place-store.ts';
 import type { Point } from './question.ts';
 import type { ForecastSettings } from './settings.ts';
 import { fetchForecast } from './transport.ts';
+import { createUsualAir } from './usual-air.ts';
 import { withEnsemble } from './with-ensemble.ts';
 
 /** A forecast younger than this is served again without asking, seconds. */
@@ -46,6 +47,7 @@ export function createForecastService(
   const flying = new Map<string, Promise<ForecastAnswer>>();
   const takeTurn = inTurn();
   const askEnsemble = createEnsembleAsker(settings, options);
+  const usualAir = createUsualAir(settings, options);
   let quietUntil = 0;
 
   const failed = (error: LoamwardError, lastGood: Forecast | undefined): ForecastAnswer => {
@@ -61,9 +63,13 @@ export function createForecastService(
     if (clock() < quietUntil)
       return failed(busy(`asked to wait until ${isoMinute(epochSeconds(quietUntil))}`), kept.get(key));
     const question = { ...point, pastDays: settings.pastDays, forecastDays: settings.forecastDays };
+    usualAir.ask(point, key, () => {
+      const late = kept.get(key);
+      if (late) kept.set(key, usualAir.join(late, key));
+    });
     const [fetched, ensemble] = await Promise.all([fetchForecast(question, settings, options), askEnsemble(question)]);
     if ('forecast' in fetched) {
-      const forecast = withEnsemble(fetched.forecast, ensemble);
+      const forecast = usualAir.join(withEnsemble(fetched.forecast, ensemble), key);
       kept.set(key, forecast);
       return fresh(forecast, clock());
     }

@@ -1,4 +1,4 @@
-import { ensembleBaseOf, type ForecastSettings } from './settings.ts';
+import { archiveBaseOf, ensembleBaseOf, type ForecastSettings } from './settings.ts';
 import { askedVariables } from './variables.ts';
 
 /** A point on the ground, degrees north and east. */
@@ -19,7 +19,7 @@ export interface Question extends Point {
  */
 export function addressOf(question: Question, settings: Pick<ForecastSettings, 'baseUrl' | 'key'>): string {
   const hourly = askedVariables.map((variable) => variable.service).join(',');
-  return addressWith(settings.baseUrl, '/v1/forecast', question, { hourly }, settings.key);
+  return addressWith(settings.baseUrl, '/v1/forecast', question, { hourly, ...spanOf(question) }, settings.key);
 }
 
 /** The global ensemble that is asked: 51 runs, about 15 days ahead. */
@@ -30,24 +30,38 @@ export function ensembleAddressOf(
   question: Question,
   settings: Pick<ForecastSettings, 'baseUrl' | 'ensembleUrl' | 'key'>,
 ): string {
-  const asked = { hourly: 'precipitation', models: ensembleModel };
-  return addressWith(ensembleBaseOf(settings), '/v1/ensemble', { ...question, pastDays: 0 }, asked, settings.key);
+  const span = spanOf({ ...question, pastDays: 0 });
+  const asked = { hourly: 'precipitation', models: ensembleModel, ...span };
+  return addressWith(ensembleBaseOf(settings), '/v1/ensemble', question, asked, settings.key);
+}
+
+/** The address that asks for the mean air temperature of every day of whole years, both ends included; secret like `addressOf`. */
+export function archiveAddressOf(
+  point: Point,
+  years: { readonly first: number; readonly last: number },
+  settings: Pick<ForecastSettings, 'baseUrl' | 'archiveUrl' | 'key'>,
+): string {
+  const span = { start_date: `${years.first}-01-01`, end_date: `${years.last}-12-31` };
+  const asked = { daily: 'temperature_2m_mean', ...span };
+  return addressWith(archiveBaseOf(settings), '/v1/archive', point, asked, settings.key);
+}
+
+function spanOf({ pastDays, forecastDays }: Pick<Question, 'pastDays' | 'forecastDays'>) {
+  return { past_days: String(pastDays), forecast_days: String(forecastDays) };
 }
 
 function addressWith(
   base: string,
   path: string,
-  question: Question,
+  point: Point,
   asked: Readonly<Record<string, string>>,
   key: string | null,
 ): string {
   const address = new URL(`${base.replace(/\/+$/, '')}${path}`);
   const parameters: Record<string, string> = {
-    latitude: String(question.latitude),
-    longitude: String(question.longitude),
+    latitude: String(point.latitude),
+    longitude: String(point.longitude),
     ...asked,
-    past_days: String(question.pastDays),
-    forecast_days: String(question.forecastDays),
     timezone: 'GMT',
     temperature_unit: 'celsius',
     wind_speed_unit: 'kmh',

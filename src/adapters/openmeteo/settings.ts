@@ -10,6 +10,10 @@ export interface ForecastSettings {
   readonly ensemble: boolean;
   /** Base address of the ensemble, without /v1/ensemble; null for the one that goes with `baseUrl` (`ensembleBaseOf`). */
   readonly ensembleUrl: string | null;
+  /** Whether the usual air of the place is asked for, from an archive of past years. */
+  readonly archive: boolean;
+  /** Base address of the archive, without /v1/archive; null for the one that goes with `baseUrl` (`archiveBaseOf`). */
+  readonly archiveUrl: string | null;
   readonly key: string | null;
   readonly userAgent: string;
   /** Time limit of one try, s. */
@@ -27,20 +31,29 @@ export const defaultSettings: ForecastSettings = {
   baseUrl: 'https://api.open-meteo.com',
   ensemble: true,
   ensembleUrl: null,
+  archive: true,
+  archiveUrl: null,
   key: null,
   userAgent: 'loamward/0.1.0',
   timeoutS: 8,
   budgetS: 20,
-  pastDays: 7,
+  pastDays: 31,
   forecastDays: 16,
 };
 
 const publicEnsemble = 'https://ensemble-api.open-meteo.com';
+const publicArchive = 'https://archive-api.open-meteo.com';
 
 /** Where the ensemble is asked: as set; else the public host beside the public service, and the same server beside any other. */
 export function ensembleBaseOf(settings: Pick<ForecastSettings, 'baseUrl' | 'ensembleUrl'>): string {
   if (settings.ensembleUrl !== null) return settings.ensembleUrl;
   return settings.baseUrl === defaultSettings.baseUrl ? publicEnsemble : settings.baseUrl;
+}
+
+/** Where the archive is asked: as set; else the public host beside the public service, and the same server beside any other. */
+export function archiveBaseOf(settings: Pick<ForecastSettings, 'baseUrl' | 'archiveUrl'>): string {
+  if (settings.archiveUrl !== null) return settings.archiveUrl;
+  return settings.baseUrl === defaultSettings.baseUrl ? publicArchive : settings.baseUrl;
 }
 
 const seconds = (most: number) => z.coerce.number().gt(0).lte(most);
@@ -59,6 +72,11 @@ const forms = {
   LOAMWARD_FORECAST_ENSEMBLE_URL: {
     form: address,
     expected: `an http or https address without ? or #, for example ${publicEnsemble}`,
+  },
+  LOAMWARD_FORECAST_ARCHIVE: { form: z.enum(['on', 'off']), expected: 'on or off' },
+  LOAMWARD_FORECAST_ARCHIVE_URL: {
+    form: address,
+    expected: `an http or https address without ? or #, for example ${publicArchive}`,
   },
   LOAMWARD_FORECAST_KEY: { form: z.string().regex(/^[\x21-\x7e]{1,200}$/), expected: 'a key without spaces' },
   LOAMWARD_FORECAST_USER_AGENT: {
@@ -86,6 +104,8 @@ export function settingsFromEnvironment(env: Readonly<Record<string, string | un
     baseUrl: read(env, 'LOAMWARD_FORECAST_URL', defaultSettings.baseUrl),
     ensemble: read(env, 'LOAMWARD_FORECAST_ENSEMBLE', 'on') === 'on',
     ensembleUrl: read(env, 'LOAMWARD_FORECAST_ENSEMBLE_URL', null),
+    archive: read(env, 'LOAMWARD_FORECAST_ARCHIVE', 'on') === 'on',
+    archiveUrl: read(env, 'LOAMWARD_FORECAST_ARCHIVE_URL', null),
     key: read(env, 'LOAMWARD_FORECAST_KEY', null),
     userAgent: read(env, 'LOAMWARD_FORECAST_USER_AGENT', defaultSettings.userAgent),
     timeoutS: read(env, 'LOAMWARD_FORECAST_TIMEOUT_S', defaultSettings.timeoutS),

@@ -1,6 +1,7 @@
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { inventedHeader } from '../../adapters/openmeteo/attribution.ts';
+import { type ArchiveFailureName, archiveFailures, describeArchive } from './archive.ts';
 import { buildReply, type ReplyDescription } from './build-forecast.ts';
 import { type EnsembleFailureName, ensembleFailures } from './ensemble-failures.ts';
 import { type Failure, type FailureName, failures, type Reply } from './failures.ts';
@@ -16,6 +17,8 @@ export interface StandInControl {
   readonly next: FailureName[];
   /** Every reply of the ensemble fails so, until changed. */
   ensembleFailure: EnsembleFailureName | null;
+  /** Every reply of the archive fails so, until changed. */
+  archiveFailure: ArchiveFailureName | null;
   /** Weather of one's own in place of the scenario's. */
   describe: ((invented: ReplyDescription) => ReplyDescription) | null;
 }
@@ -29,30 +32,39 @@ export interface StandIn {
   readonly questions: readonly string[];
   /** The same of the questions for an ensemble. */
   readonly ensembleQuestions: readonly string[];
+  /** The same of the questions for the usual air of a place. */
+  readonly archiveQuestions: readonly string[];
   readonly close: () => Promise<void>;
 }
 
 /**
  * Starts the stand-in of the forecast service on 127.0.0.1: invented weather as real FlatBuffers bytes. Paths may choose for
- * one question: /scenario/NAME/v1/forecast, /fail/NAME/v1/forecast, or both; /v1/ensemble gives the runs of an ensemble. `clock` in epoch seconds; port 0 takes a free one.
+ * one question: /scenario/NAME/v1/forecast, /fail/NAME/v1/forecast, or both; /v1/ensemble gives the runs of an ensemble, /v1/archive the air of past days. `clock` in epoch seconds; port 0 takes a free one.
  */
 export async function startStandIn(
   options: { readonly clock: () => number; readonly port?: number } & Partial<
-    Pick<StandInControl, 'scenario' | 'failure' | 'ensembleFailure'>
+    Pick<StandInControl, 'scenario' | 'failure' | 'ensembleFailure' | 'archiveFailure'>
   >,
 ): Promise<StandIn> {
   const control: StandInControl = {
     scenario: options.scenario ?? 'seasonal',
     failure: options.failure ?? null,
     ensembleFailure: options.ensembleFailure ?? null,
+    archiveFailure: options.archiveFailure ?? null,
     next: [],
     describe: null,
   };
   const questions: string[] = [];
   const ensembleQuestions: string[] = [];
+  const archiveQuestions: string[] = [];
   const server = createServer((request, response) => {
     const asked = request.url ?? '';
-    (asked.includes('/v1/ensemble') ? ensembleQuestions : questions).push(asked);
+    const isArchive = asked.includes('/v1/archive');
+    (isArchive ? archiveQuestions : asked.includes('/v1/ensemble') ? ensembleQuestions : questions).push(asked);
+    if (isArchive) {
+      answerArchive(asked, response, control.archiveFailure);
+      return;
+    }
     answer(request, response, control, options.clock());
   });
   await new Promise<void>((resolve, reject) => {
@@ -69,8 +81,16 @@ export async function startStandIn(
     control,
     questions,
     ensembleQuestions,
+    archiveQuestions,
     close,
   };
+}
+
+function answerArchive(asked: string, response: ServerResponse, failed: ArchiveFailureName | null): void {
+  const description = describeArchive(new URL(asked, 'http://127.0.0.1').searchParams);
+  if (description === null) send(response, { status: 400, headers: {}, body: new TextEncoder().encode('{}') });
+  else if (failed !== null) send(response, archiveFailures[failed](description));
+  else send(response, { status: 200, headers: {}, body: buildReply(description) });
 }
 
 function answer(request: IncomingMessage, response: ServerResponse, control: StandInControl, now: number): void {

@@ -94,6 +94,7 @@ test('the soil line begins on the day asked about, widens, and goes past the for
   expect(fallThrough!.limitC).toBe(10);
   expect(outlookOf(input({ facts: { 'soil.temperature30cmC': null } }))).toMatchObject({
     soilTemperature: [],
+    usualAirYears: null,
     fallThrough: null,
   });
 });
