@@ -78,13 +78,24 @@ function visits(readings: readonly SoilReading[]): SoilReading[][] {
   return groups;
 }
 
+/** True where readings, oldest first, end in one value shown for four days and five readings, as by a sensor that stands still. */
+export function isStuckAtEnd(readings: readonly Pick<SoilReading, 'at' | 'valueC'>[]): boolean {
+  const last = readings.at(-1);
+  if (last === undefined) return false;
+  const row = readings.slice(readings.findLastIndex(({ valueC }) => valueC !== last.valueC) + 1);
+  return isStuck(row);
+}
+
+function isStuck(row: readonly Pick<SoilReading, 'at' | 'valueC'>[]): boolean {
+  return row.length >= stuckReadings && row.at(-1)!.at - row[0]!.at >= stuckSeconds;
+}
+
 function withoutStuck(readings: readonly SoilReading[]): SoilReading[] {
   const kept: SoilReading[] = [];
   for (let start = 0; start < readings.length; ) {
     let end = start + 1;
     while (end < readings.length && readings[end]!.valueC === readings[start]!.valueC) end += 1;
-    const isStuck = end - start >= stuckReadings && readings[end - 1]!.at - readings[start]!.at >= stuckSeconds;
-    kept.push(...readings.slice(start, isStuck ? start + 1 : end));
+    kept.push(...readings.slice(start, isStuck(readings.slice(start, end)) ? start + 1 : end));
     start = end;
   }
   return kept;
