@@ -1,3 +1,4 @@
+import { type ArchiveFailureName, archiveFailures } from './stand-in/archive.ts';
 import { type EnsembleFailureName, ensembleFailures } from './stand-in/ensemble-failures.ts';
 import { type FailureName, failures } from './stand-in/failures.ts';
 import { type Scenario, scenarios } from './stand-in/invented-weather.ts';
@@ -5,11 +6,12 @@ import { startStandIn } from './stand-in/server.ts';
 
 const usage = `Serves invented weather in the form of the forecast service, for trying the program without a connection.
 
-  npm run forecast:stand-in -- [--port 8099] [--scenario NAME] [--fail NAME] [--fail-ensemble NAME]
+  npm run forecast:stand-in -- [--port 8099] [--scenario NAME] [--fail NAME] [--fail-ensemble NAME] [--fail-archive NAME]
 
   --scenario  ${scenarios.join(', ')}
   --fail      ${Object.keys(failures).join(', ')}
   --fail-ensemble  ${Object.keys(ensembleFailures).join(', ')}
+  --fail-archive   ${Object.keys(archiveFailures).join(', ')}
 
 Then start the program with LOAMWARD_FORECAST_URL set to the address printed.
 `;
@@ -45,6 +47,7 @@ function readOptions(options: readonly string[]) {
     scenario: 'seasonal' as Scenario,
     failure: null as FailureName | null,
     ensembleFailure: null as EnsembleFailureName | null,
+    archiveFailure: null as ArchiveFailureName | null,
   };
   if (options.includes('--help')) return 'help' as const;
   for (let index = 0; index < options.length; index += 2) {
@@ -55,6 +58,8 @@ function readOptions(options: readonly string[]) {
     else if (options[index] === '--fail' && Object.hasOwn(failures, value)) given.failure = value as FailureName;
     else if (options[index] === '--fail-ensemble' && Object.hasOwn(ensembleFailures, value))
       given.ensembleFailure = value as EnsembleFailureName;
+    else if (options[index] === '--fail-archive' && Object.hasOwn(archiveFailures, value))
+      given.archiveFailure = value as ArchiveFailureName;
     else return null;
   }
   return given;

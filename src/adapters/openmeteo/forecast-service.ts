@@ -63,11 +63,15 @@ export function createForecastService(
     if (clock() < quietUntil)
       return failed(busy(`asked to wait until ${isoMinute(epochSeconds(quietUntil))}`), kept.get(key));
     const question = { ...point, pastDays: settings.pastDays, forecastDays: settings.forecastDays };
-    usualAir.ask(point, key, () => {
+    const usualAirThere = usualAir.ask(point, key, () => {
       const late = kept.get(key);
       if (late) kept.set(key, usualAir.join(late, key));
     });
-    const [fetched, ensemble] = await Promise.all([fetchForecast(question, settings, options), askEnsemble(question)]);
+    const [fetched, ensemble] = await Promise.all([
+      fetchForecast(question, settings, options),
+      askEnsemble(question),
+      usualAirThere,
+    ]);
     if ('forecast' in fetched) {
       const forecast = usualAir.join(withEnsemble(fetched.forecast, ensemble), key);
       kept.set(key, forecast);

@@ -3,6 +3,7 @@ import type { Forecast } from '../../core/weather/forecast.ts';
 import { hourSeconds } from '../../core/weather/series.ts';
 import { leastHorizonHours } from './check-reply.ts';
 import type { Ensemble, EnsembleAnswer } from './ensemble.ts';
+import { withNote } from './with-note.ts';
 
 /** With fewer runs a chance would be too coarse to hold against a limit. */
 export const fewestMembers = 10;
@@ -11,8 +12,7 @@ export const fewestMembers = 10;
 export function withEnsemble(forecast: Forecast, ensemble: EnsembleAnswer): Forecast {
   const joined = 'error' in ensemble ? ensemble : joinMembers(forecast, ensemble);
   if (!('error' in joined)) return { ...forecast, precipitationMembersMm: joined.members };
-  const note = noEnsembleNote(joined.error);
-  return { ...forecast, note: forecast.note === undefined ? note : `${forecast.note} ${note}` };
+  return withNote(forecast, noEnsembleNote(joined.error));
 }
 
 /** What a person is told where no ensemble came, with the code of what went wrong. */

@@ -1,8 +1,6 @@
 import { Unit } from '@openmeteo/sdk/unit.js';
 import { buildReply, type ReplyDescription } from './build-forecast.ts';
-import type { Reply } from './failures.ts';
-
-type Failure = (description: ReplyDescription) => Reply;
+import type { Failure, Reply } from './failures.ts';
 
 const daySeconds = 86_400;
 
@@ -33,10 +31,11 @@ export function describeArchive(query: URLSearchParams): ReplyDescription | null
 }
 
 type Change = (description: ReplyDescription) => ReplyDescription;
+type Rebuild = (description: ReplyDescription) => Reply;
 const reply =
-  (change: Change): Failure =>
+  (change: Change): Rebuild =>
   (description) => ({ status: 200, headers: {}, body: buildReply(change(description)) });
-const column = (change: (value: number | null, day: number) => number | null): Failure =>
+const column = (change: (value: number | null, day: number) => number | null): Rebuild =>
   reply((description) => ({
     ...description,
     variables: { temperature_2m_mean: (description.variables['temperature_2m_mean'] ?? []).map(change) },
@@ -47,6 +46,11 @@ export const archiveFailures = {
   'page-404': () => ({ status: 404, headers: {}, body: new TextEncoder().encode('<p>Not here.</p>') }),
   'page-503': () => ({ status: 503, headers: {}, body: new TextEncoder().encode('<p>Later.</p>') }),
   truncated: (description) => ({ status: 200, headers: {}, body: buildReply(description).slice(0, -400) }),
+  reset: 'reset',
+  silence: 'silence',
+  'half-a-year': column((value, day) => (day < 183 ? value : null)),
+  'two-years': column((value, day) => (day < 731 ? value : null)),
+  'nan-days': column((value, day) => (day % 9 === 0 ? null : value)),
   'wrong-place': reply((description) => ({ ...description, latitude: description.latitude + 3 })),
   hourly: reply((description) => ({ ...description, daily: false })),
   'something-else': reply(({ variables, ...description }) => ({

@@ -62,7 +62,7 @@ export async function startStandIn(
     const isArchive = asked.includes('/v1/archive');
     (isArchive ? archiveQuestions : asked.includes('/v1/ensemble') ? ensembleQuestions : questions).push(asked);
     if (isArchive) {
-      answerArchive(asked, response, control.archiveFailure);
+      answerArchive(request, response, control.archiveFailure);
       return;
     }
     answer(request, response, control, options.clock());
@@ -86,11 +86,10 @@ export async function startStandIn(
   };
 }
 
-function answerArchive(asked: string, response: ServerResponse, failed: ArchiveFailureName | null): void {
-  const description = describeArchive(new URL(asked, 'http://127.0.0.1').searchParams);
+function answerArchive(request: IncomingMessage, response: ServerResponse, failed: ArchiveFailureName | null): void {
+  const description = describeArchive(new URL(request.url ?? '/', 'http://127.0.0.1').searchParams);
   if (description === null) send(response, { status: 400, headers: {}, body: new TextEncoder().encode('{}') });
-  else if (failed !== null) send(response, archiveFailures[failed](description));
-  else send(response, { status: 200, headers: {}, body: buildReply(description) });
+  else give(request, response, description, failed === null ? null : archiveFailures[failed]);
 }
 
 function answer(request: IncomingMessage, response: ServerResponse, control: StandInControl, now: number): void {
@@ -108,6 +107,16 @@ function answer(request: IncomingMessage, response: ServerResponse, control: Sta
   }
   const description = ensemble ? inventMembers(forecast) : forecast;
   const failure = failed === null ? null : (ways[failed] ?? null);
+  give(request, response, description, failure);
+}
+
+/** Answers with what is described, or fails the way that is named. */
+function give(
+  request: IncomingMessage,
+  response: ServerResponse,
+  description: ReplyDescription,
+  failure: Failure | null,
+): void {
   if (failure === 'silence') return;
   if (failure === 'reset') {
     request.socket.resetAndDestroy();

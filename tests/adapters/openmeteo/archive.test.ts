@@ -6,6 +6,7 @@ import { forecastToJson } from '../../../src/adapters/openmeteo/json-own.ts';
 import { parseForecastJson } from '../../../src/adapters/openmeteo/json-reply.ts';
 import { archiveAddressOf } from '../../../src/adapters/openmeteo/question.ts';
 import { archiveBaseOf, defaultSettings, type ForecastSettings } from '../../../src/adapters/openmeteo/settings.ts';
+import { archiveWaitS, noArchiveNote } from '../../../src/adapters/openmeteo/usual-air.ts';
 import { type ArchiveFailureName, inventedDayC } from '../../../src/tools/stand-in/archive.ts';
 import { type StandIn, startStandIn } from '../../../src/tools/stand-in/server.ts';
 import { fakeTime, hollinBank, settingsFor } from './means.ts';
@@ -21,7 +22,7 @@ async function start(archiveFailure: ArchiveFailureName | null = null, changes: 
   return { time, settings, transport: { fetch, ...means } };
 }
 
-/** A service with its archive behind a gate: nothing of it arrives before the gate opens. */
+/** A service with its archive behind a gate: nothing of it arrives before the gate opens, and the wait for it is over at once. */
 async function gated(archiveFailure: ArchiveFailureName | null = null, changes: Partial<ForecastSettings> = {}) {
   const { time, settings, transport } = await start(archiveFailure, changes);
   let open = (): void => {};
@@ -35,7 +36,10 @@ async function gated(archiveFailure: ArchiveFailureName | null = null, changes: 
     arrivals.push(reply);
     return reply;
   };
-  const service = createForecastService({ settings, ...transport, fetch: held });
+  const sleep: typeof transport.sleep = async (milliseconds, signal) => {
+    if (milliseconds !== archiveWaitS * 1000) await transport.sleep(milliseconds, signal);
+  };
+  const service = createForecastService({ settings, ...transport, sleep, fetch: held });
   const forecast = async () => {
     const answer = await service.forecastFor(hollinBank);
     if (!('forecast' in answer)) throw new Error(answer.error.code);
@@ -56,7 +60,7 @@ async function gated(archiveFailure: ArchiveFailureName | null = null, changes: 
 }
 
 describe('the usual air of the place, from the archive', () => {
-  test('is asked for once a place, in ten whole years, and never waited for', async () => {
+  test('is asked for once a place, in ten whole years, and one that is late is kept for the next forecast', async () => {
     const { forecast, arrived, time, asked } = await gated();
     const early = await forecast();
     expect(early.climatology).toBeUndefined();
@@ -71,6 +75,12 @@ describe('the usual air of the place, from the archive', () => {
     time.now += archiveKeptS;
     await forecast();
     expect(asked()).toBe(2);
+  });
+
+  test('is there with the first forecast where it comes in time', async () => {
+    const { settings, transport } = await start();
+    const answer = await createForecastService({ settings, ...transport }).forecastFor(hollinBank);
+    expect(answer).toMatchObject({ forecast: { climatology: { years: 10 } } });
   });
 
   test('travels with a saved forecast', async () => {
@@ -113,6 +123,8 @@ describe('the usual air of the place, from the archive', () => {
     ['wrong-unit', 'FORECAST_WRONG_UNIT'],
     ['no-winter', 'FORECAST_INCOMPLETE'],
     ['all-nan', 'FORECAST_INCOMPLETE'],
+    ['half-a-year', 'FORECAST_INCOMPLETE'],
+    ['reset', 'FORECAST_UNREACHABLE'],
     ['impossible-value', 'FORECAST_GARBLED'],
   ])('what fails is a coded answer, and the archive is left alone for an hour: %s', async (failure, code) => {
     const { time, settings, transport } = await start(failure);
@@ -125,10 +137,39 @@ describe('the usual air of the place, from the archive', () => {
     expect(await ask(hollinBank)).toMatchObject({ climatology: { years: 10 } });
   });
 
-  test('where it fails the forecast stands without it', async () => {
-    const { forecast, arrived } = await gated('page-503');
-    expect((await forecast()).climatology).toBeUndefined();
-    expect((await arrived(() => true)).climatology).toBeUndefined();
+  test.each<[ArchiveFailureName, number]>([
+    ['two-years', 2],
+    ['nan-days', 10],
+  ])('fewer years and missing days are told by what is there: %s', async (failure, years) => {
+    const { settings, transport } = await start(failure);
+    expect(await createArchiveAsker(settings, transport)(hollinBank)).toMatchObject({ climatology: { years } });
+  });
+
+  test('silence ends at the time limit of a try', async () => {
+    const { time, settings, transport } = await start('silence');
+    time.limitReached = async () => {};
+    const answer = await createArchiveAsker(settings, transport)(hollinBank);
+    expect(answer).toMatchObject({ error: { code: 'FORECAST_SLOW' } });
+  });
+
+  test('where it fails the forecast stands without it, and its note says so', async () => {
+    const { settings, transport } = await start('page-503', { ensemble: false });
+    const answer = await createForecastService({ settings, ...transport }).forecastFor(hollinBank);
+    if (!('forecast' in answer)) throw new Error(answer.error.code);
+    expect(answer.forecast.climatology).toBeUndefined();
+    expect(answer.forecast.note).toContain(noArchiveNote({ code: 'FORECAST_DOWN' }));
+  });
+
+  test('past years that are not invented never stand beside an invented forecast', async () => {
+    const { settings, transport } = await start();
+    const plain: typeof fetch = async (input, init) => {
+      const reply = await fetch(input, init);
+      return String(input).includes('/v1/archive') ? new Response(await reply.arrayBuffer()) : reply;
+    };
+    const answer = await createForecastService({ settings, ...transport, fetch: plain }).forecastFor(hollinBank);
+    if (!('forecast' in answer)) throw new Error(answer.error.code);
+    expect(answer.forecast.climatology).toBeUndefined();
+    expect(answer.forecast.note).toContain(noArchiveNote({ code: 'FORECAST_REJECTED' }));
   });
 
   test('is not asked for where it is switched off', async () => {
