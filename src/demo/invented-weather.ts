@@ -30,7 +30,6 @@ export function inventedForecast(fetchedAt: EpochSeconds): Forecast {
     fetchedAt,
     attribution: 'Invented weather of Hollin Bank Farm: not a forecast of any place.',
     invented: true,
-    note: 'This weather is invented for trying the program out.',
     ...inventedHours(Math.floor(fetchedAt / hour) * hour - hoursBack * hour),
   };
 }

@@ -1,13 +1,17 @@
+import { type ArchiveFailureName, archiveFailures } from './stand-in/archive.ts';
+import { type EnsembleFailureName, ensembleFailures } from './stand-in/ensemble-failures.ts';
 import { type FailureName, failures } from './stand-in/failures.ts';
 import { type Scenario, scenarios } from './stand-in/invented-weather.ts';
 import { startStandIn } from './stand-in/server.ts';
 
 const usage = `Serves invented weather in the form of the forecast service, for trying the program without a connection.
 
-  npm run forecast:stand-in -- [--port 8099] [--scenario NAME] [--fail NAME]
+  npm run forecast:stand-in -- [--port 8099] [--scenario NAME] [--fail NAME] [--fail-ensemble NAME] [--fail-archive NAME]
 
   --scenario  ${scenarios.join(', ')}
   --fail      ${Object.keys(failures).join(', ')}
+  --fail-ensemble  ${Object.keys(ensembleFailures).join(', ')}
+  --fail-archive   ${Object.keys(archiveFailures).join(', ')}
 
 Then start the program with LOAMWARD_FORECAST_URL set to the address printed.
 `;
@@ -38,7 +42,13 @@ export async function main(options: readonly string[]): Promise<number> {
 }
 
 function readOptions(options: readonly string[]) {
-  const given = { port: 8099, scenario: 'seasonal' as Scenario, failure: null as FailureName | null };
+  const given = {
+    port: 8099,
+    scenario: 'seasonal' as Scenario,
+    failure: null as FailureName | null,
+    ensembleFailure: null as EnsembleFailureName | null,
+    archiveFailure: null as ArchiveFailureName | null,
+  };
   if (options.includes('--help')) return 'help' as const;
   for (let index = 0; index < options.length; index += 2) {
     const value = options[index + 1] ?? '';
@@ -46,6 +56,10 @@ function readOptions(options: readonly string[]) {
     if (options[index] === '--port' && /^\d{1,5}$/.test(value) && Number(value) < 65_536) given.port = Number(value);
     else if (options[index] === '--scenario' && scenario) given.scenario = scenario;
     else if (options[index] === '--fail' && Object.hasOwn(failures, value)) given.failure = value as FailureName;
+    else if (options[index] === '--fail-ensemble' && Object.hasOwn(ensembleFailures, value))
+      given.ensembleFailure = value as EnsembleFailureName;
+    else if (options[index] === '--fail-archive' && Object.hasOwn(archiveFailures, value))
+      given.archiveFailure = value as ArchiveFailureName;
     else return null;
   }
   return given;

@@ -44,6 +44,17 @@ describe('loamward decide --what-if', () => {
     ]);
   });
 
+  test('takes a reading of another depth and hour as a facts file does', async () => {
+    const supposed = { value: 5, depthCm: 10, readAt: '2026-11-06T08:00Z' };
+    const option = ['--what-if', `soil.temperature30cmC=${JSON.stringify(supposed)}`];
+    const { whatIf } = await decided(warm, ...option);
+    expect(whatIf.changes[0].reading.from).toEqual({ depthCm: 10, valueC: 5, hour: '08:00' });
+    const asFile = await decided({ ...warm, 'soil.temperature30cmC': supposed });
+    expect(whatIf.verdict).toBe(asFile.verdict);
+    expect(whatIf.headline).toBe(asFile.headline);
+    expect((await run(warm, ...option)).out).toContain('(worked out from 5 C at 10 cm at 08:00)');
+  });
+
   test('says it as text too', async () => {
     const { out } = await run(warm, '--what-if', 'soil.temperature30cmC=9');
     expect(out).toContain('What if: soil temperature at 30 cm 9 C');
@@ -57,6 +68,10 @@ describe('loamward decide --what-if', () => {
     ['soil.temperature=9', 'FACT_UNKNOWN_ID'],
     ['soil.temperature30cmC=cold', 'FACT_'],
     ['soil.surface=purple', 'FACT_'],
+    ['soil.temperature30cmC={"value":7,"depthCm":10}', 'DEPTH_NEEDS_HOUR'],
+    ['soil.temperature30cmC={"value":7,"depthCm":2,"readAt":"2026-11-06T08:00Z"}', 'DEPTH_NOT_30CM'],
+    ['soil.temperature30cmC={"value":7,"depthCm":10,"readAt":"2026-11-07T08:00Z"}', 'READING_IN_FUTURE'],
+    ['soil.temperature30cmC=null', 'OPTION_VALUE'],
   ])('refuses %s with %s', async (given, code) => {
     const { status, err, out } = await run(warm, '--what-if', given);
     expect([status, out]).toEqual([2, '']);

@@ -98,6 +98,7 @@ export function outlookWith(more: Partial<Outlook> = {}): Outlook {
     windows: [],
     reachesTo: hoursOn(96),
     soilTemperature: [],
+    usualAirYears: null,
     fallThrough: null,
     soilWater: [],
     changes: [],

@@ -4,6 +4,8 @@ import { validateEvapotranspiration } from './evapotranspiration.ts';
 import { validateMeasuredMoisture } from './measured-moisture.ts';
 import { validateRecordedReplies } from './recorded-replies.ts';
 import { validateRetention } from './retention.ts';
+import { validateSoilClimatology } from './soil-climatology.ts';
+import { validateSoilDepths } from './soil-depths.ts';
 import { validateSoilTemperature } from './soil-temperature.ts';
 import { validateTwoHeights } from './two-heights.ts';
 import type { ValidationResult, Validator } from './validator.ts';
@@ -13,6 +15,8 @@ import { validateWaterBalance } from './water-balance.ts';
 const validators: readonly Validator[] = [
   { name: 'recorded forecast replies', run: validateRecordedReplies },
   { name: 'soil temperature', run: validateSoilTemperature },
+  { name: 'soil temperature at other depths', run: validateSoilDepths },
+  { name: 'soil temperature from usual air', run: validateSoilClimatology },
   { name: 'soil water retention', run: validateRetention },
   { name: 'reference evapotranspiration', run: validateEvapotranspiration },
   { name: 'soil water balance', run: validateWaterBalance },

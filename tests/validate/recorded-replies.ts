@@ -6,12 +6,13 @@ import { parseForecastJson } from '../../src/adapters/openmeteo/json-reply.ts';
 import { askedVariables } from '../../src/adapters/openmeteo/variables.ts';
 import { isLoamwardError } from '../../src/core/errors/coded-error.ts';
 import type { Forecast } from '../../src/core/weather/forecast.ts';
+import { ensembleChecks } from './recorded-ensemble.ts';
 import { hold, nothingToCheck, runChecks, type ValidationResult } from './validator.ts';
 
 type Check = readonly [name: string, check: () => void];
 
 /** A recorded reply's own words, as far as a check reads them. */
-interface RecordedJson {
+export interface RecordedJson {
   readonly utc_offset_seconds?: number;
   readonly hourly_units?: Readonly<Record<string, string>>;
   readonly hourly?: Readonly<Record<string, readonly (string | number | null)[]>>;
@@ -107,6 +108,7 @@ function jsonChecks(path: string): Check[] {
   return [
     [`${name}: stamps`, () => checkStamps(parseForecastJson(text), recorded)],
     [`${name}: values and units`, () => checkValues(parseForecastJson(text), recorded)],
+    ...ensembleChecks(name, recorded),
   ];
 }
 

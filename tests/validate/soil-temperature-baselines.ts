@@ -35,7 +35,7 @@ export function baselineErrors(record: SoilRecord, issues: readonly Issue[], bas
     if (forecast === null) return [];
     return leads.flatMap((lead): LeadError[] => {
       const came = record.days[index + lead]?.soilC ?? null;
-      return came === null ? [] : [{ index, lead, errorC: came - forecast(lead), sdC: 1 }];
+      return came === null ? [] : [{ index, lead, errorC: came - forecast(lead), sdC: 1, freedom: 100 }];
     });
   });
 }

@@ -40,7 +40,8 @@ export function runDateErrors({ days }: SoilRecord, issues: readonly Issue[]): n
   });
 }
 
-function startOfRun(values: readonly (number | null)[]): number | null {
+/** Index of the first day of the first run of 7 days below 10 C; null where there is none. A day not known ends a run. */
+export function startOfRun(values: readonly (number | null)[]): number | null {
   const start = values.findIndex((_, index) => {
     const run = values.slice(index, index + runDays);
     return run.length === runDays && run.every((value) => value !== null && value < limitC);

@@ -1,13 +1,15 @@
 import { soilConstants10cm, soilConstants30cm } from '../../src/core/science/soil/temperature/constants.ts';
 import type { SoilModelConstants } from '../../src/core/science/soil/temperature/model-constants.ts';
-import { errorsOf, type LeadError, rootMeanSquares, shareWithin } from '../../src/tools/soil-records/errors.ts';
+import { errorsOf, type LeadError, rootMeanSquares, sharesHeld } from '../../src/tools/soil-records/errors.ts';
 import { readSoilRecords } from '../../src/tools/soil-records/index.ts';
 import { replayOneReading, replayWithHistory } from '../../src/tools/soil-records/replay.ts';
-import { fittedRecords, hasAutumn, isScored } from '../../src/tools/soil-records/split.ts';
+import { fittedRecords, hasAutumn, hasOddAutumn, isScored } from '../../src/tools/soil-records/split.ts';
 import type { SoilRecord } from '../../src/tools/soil-records/types.ts';
 import { withForecastError } from './soil-temperature-air-error.ts';
+import { bandClaims, coverText } from './soil-temperature-bands.ts';
 import { baselineErrors, baselines } from './soil-temperature-baselines.ts';
 import { againstGoal, goalOf, oneReadingFactor } from './soil-temperature-goals.ts';
+import { type AirErrorSize, airErrorSize } from './soil-temperature-previous-runs.ts';
 import { rewarmingErrors, runDateErrors } from './soil-temperature-spells.ts';
 import { type Figures, hold, nothingToCheck, runChecks, type ValidationResult } from './validator.ts';
 
@@ -29,22 +31,24 @@ interface Scored {
 export function validateSoilTemperature(folder: string): ValidationResult {
   const records = readSoilRecords(folder);
   if (records.length === 0) return nothingToCheck('records of soil and air temperature');
+  const size = airErrorSize(folder);
   const scored = records.flatMap((record) => {
     const of = [soilConstants30cm, soilConstants10cm].find((one) => one.depthM === record.depthM);
-    return of === undefined ? [] : [score(record, of)];
+    return of === undefined ? [] : [score(record, of, size)];
   });
   const usable = scored.filter(({ errors }) => errors.length > 0);
   const checks = runChecks(claims(usable));
   const lines = usable.flatMap((one) => linesOf(one, fittedRecords(records, one.record.depthM).includes(one.record)));
   const figures = Object.fromEntries(usable.map((one) => [one.record.station, figuresOf(one)]));
-  return { ...checks, lines: [...lines, ...checks.lines], figures };
+  return { ...checks, lines: [`errors of the air forecast ${size.said}`, ...lines, ...checks.lines], figures };
 }
 
-function score(record: SoilRecord, of: SoilModelConstants): Scored {
+function score(record: SoilRecord, of: SoilModelConstants, { sdC }: AirErrorSize): Scored {
+  const forecastAir = (days: SoilRecord['days'], index: number) => withForecastError(days, index, sdC);
   const choose = isScored(record);
   const issues = replayWithHistory(record, { of, choose, aheadDays: farAhead });
   const one = errorsOf(record, replayOneReading(record, { of, choose }, pastDays));
-  const withAirError = errorsOf(record, replayWithHistory(record, { of, choose, forecastAir: withForecastError }));
+  const withAirError = errorsOf(record, replayWithHistory(record, { of, choose, forecastAir }));
   const errors = errorsOf(record, issues);
   const simple = Object.entries(baselines).map(([name, baseline]): [string, number[]] => [
     name,
@@ -63,8 +67,11 @@ function score(record: SoilRecord, of: SoilModelConstants): Scored {
 function linesOf({ record, of, errors, one, withAirError, dates, rmse }: Scored, isFitted: boolean): string[] {
   const autumn = hasAutumn(record);
   const goal = autumn ? goalOf(record) : null;
+  const ofYears = hasOddAutumn(record)
+    ? 'odd years'
+    : 'even years, for want of odd ones (fitted on, if npm run fit was given them)';
   const season = autumn
-    ? 'September to December of odd years'
+    ? `September to December of ${ofYears}`
     : 'May on, for want of an autumn (goals are set for autumn)';
   const fitted = isFitted ? 'other seasons fitted on' : 'never fitted on';
   const row = (name: string, after = '') => `  ${name.padEnd(32)} ${figuresText(rmse[name] ?? [])}  ${after}`.trimEnd();
@@ -91,35 +98,7 @@ function claims(scored: readonly Scored[]): (readonly [string, () => void])[] {
       );
     },
   ]);
-  const pooled = (['errors', 'one', 'withAirError'] as const).map((kind): readonly [string, () => void] => [
-    `bands hold over all stations at 30 cm (${kindTexts[kind]})`,
-    () => {
-      const shares = scored
-        .filter(({ record }) => record.depthM === 0.3)
-        .map(({ of, [kind]: own }) => coverOf(own, of));
-      const mean = (of: (one: Cover) => number) => shares.reduce((sum, one) => sum + of(one), 0) / shares.length;
-      const [at80, at95] = [mean((one) => one.at80), mean((one) => one.at95)];
-      hold(shares.length === 0 || (at80 >= 0.75 && at95 >= 0.93), () => `${at80} and ${at95}`);
-    },
-  ]);
-  return [...better, ...pooled];
-}
-
-const kindTexts = { errors: 'all readings', one: 'one reading', withAirError: 'errors of the air forecast' } as const;
-
-interface Cover {
-  readonly at80: number;
-  readonly at95: number;
-}
-
-function coverOf(errors: readonly LeadError[], { reach80, reach95 }: SoilModelConstants): Cover {
-  return { at80: shareWithin(errors, reach80), at95: shareWithin(errors, reach95) };
-}
-
-function coverText(errors: readonly LeadError[], of: SoilModelConstants): string {
-  const { at80, at95 } = coverOf(errors, of);
-  const said = `80 % holds ${(at80 * 100).toFixed(0)}, 95 % holds ${(at95 * 100).toFixed(0)}`;
-  return at80 >= 0.75 && at80 <= 0.85 && at95 >= 0.93 ? said : `${said} (goal 75 to 85 and 93: NOT REACHED)`;
+  return [...better, ...bandClaims(scored)];
 }
 
 function datesText(dates: readonly number[]): string {
@@ -134,7 +113,7 @@ function figuresText(figures: readonly number[]): string {
 
 function figuresOf({ of, errors, one, withAirError, dates, rmse }: Scored): Figures {
   const text = Object.fromEntries(Object.entries(rmse).map(([name, figures]) => [name, figuresText(figures)]));
-  const cover = (own: readonly LeadError[]): Figures => ({ ...coverOf(own, of) });
+  const cover = (own: readonly LeadError[]): Figures => ({ ...sharesHeld(own, of) });
   const meanDays = dates.length === 0 ? null : dates.reduce((sum, error) => sum + Math.abs(error), 0) / dates.length;
   return {
     rmse: text,

@@ -9,7 +9,17 @@ import { columnsOf } from './columns.ts';
 import type { AskedVariable } from './variables.ts';
 
 const elevationSlot = 8;
-const mostHours = 24 * 130;
+
+/** The block of a message that is read: its step and most stamps. */
+export interface Block {
+  readonly name: 'hourly' | 'daily';
+  readonly stepSeconds: number;
+  readonly most: number;
+}
+
+const hourlyBlock: Block = { name: 'hourly', stepSeconds: hourSeconds, most: 24 * 130 };
+/** Days of an archive: at most thirty years. */
+export const dailyBlock: Block = { name: 'daily', stepSeconds: 24 * hourSeconds, most: 366 * 30 };
 
 /** What one message says: the grid cell, the stamps, and the columns that the model has. */
 export interface DecodedPlace {
@@ -26,39 +36,48 @@ export interface DecodedPlace {
  * FORECAST_INCOMPLETE or FORECAST_WRONG_UNIT; whatever the bytes, nothing else and never without end.
  */
 export function decodePlace(frame: Uint8Array, asked: readonly AskedVariable[]): DecodedPlace {
+  return decodeWith(frame, (hourly, hours) => ({ values: columnsOf(hourly, hours, asked) }));
+}
+
+/** Reads the point and the stamps of a message, and of its block (hourly where none is named) what `read` makes of it. Throws as `decodePlace`. */
+export function decodeWith<T extends object>(
+  frame: Uint8Array,
+  read: (block: VariablesWithTime, stamps: number) => T,
+  block: Block = hourlyBlock,
+): Omit<DecodedPlace, 'values'> & T {
   try {
     const buffer = new ByteBuffer(frame);
     const reply = WeatherApiResponse.getSizePrefixedRootAsWeatherApiResponse(buffer);
-    const hourly = reply.hourly();
-    if (!hourly) throw codedError('FORECAST_INCOMPLETE', { expected: 'hourly values', came: 'none' });
-    const times = timesOf(hourly);
+    const values = reply[block.name]();
+    if (!values) throw codedError('FORECAST_INCOMPLETE', { expected: `${block.name} values`, came: 'none' });
+    const times = timesOf(values, block);
     return {
       ...pointOf(reply.latitude(), reply.longitude()),
       elevationM: buffer.__offset(reply.bb_pos, elevationSlot) === 0 ? null : finiteOrNull(reply.elevation()),
       times,
-      values: columnsOf(hourly, times.length, asked),
+      ...read(values, times.length),
     };
   } catch (error) {
     if (isLoamwardError(error)) throw error;
     const came =
       error instanceof Error ? `bytes that break the reading (${error.name})` : 'bytes that break the reading';
-    throw codedError('FORECAST_GARBLED', { expected: 'a message of hourly values', came });
+    throw codedError('FORECAST_GARBLED', { expected: `a message of ${block.name} values`, came });
   }
 }
 
 /** Stamps as epoch seconds UTC: the service counts from its first hour; its offset from UTC is for display and ignored. */
-function timesOf(hourly: VariablesWithTime): EpochSeconds[] {
-  const begin = Number(hourly.time());
-  const end = Number(hourly.timeEnd());
-  const interval = hourly.interval();
-  const hours = (end - begin) / hourSeconds;
-  if (interval !== hourSeconds || !(begin > 0) || !Number.isInteger(hours) || hours < 1 || hours > mostHours) {
+function timesOf(values: VariablesWithTime, { stepSeconds, most }: Block): EpochSeconds[] {
+  const begin = Number(values.time());
+  const end = Number(values.timeEnd());
+  const interval = values.interval();
+  const stamps = (end - begin) / stepSeconds;
+  if (interval !== stepSeconds || !(begin > 0) || !Number.isInteger(stamps) || stamps < 1 || stamps > most) {
     throw codedError('FORECAST_GARBLED', {
-      expected: `up to ${mostHours} stamps an hour apart`,
+      expected: `up to ${most} stamps ${stepSeconds} s apart`,
       came: `from ${begin} to ${end} in steps of ${interval} s`,
     });
   }
-  return Array.from({ length: hours }, (_, index) => epochSeconds(begin + index * hourSeconds));
+  return Array.from({ length: stamps }, (_, index) => epochSeconds(begin + index * stepSeconds));
 }
 
 function pointOf(latitude: number, longitude: number) {

@@ -4,12 +4,15 @@ import type { Forecast } from '../../core/weather/forecast.ts';
 import { ageHours } from '../../core/weather/series.ts';
 import { isoMinute } from '../../core/weather/show-time.ts';
 import { gapWarning, placeOf } from './check-reply.ts';
+import { createEnsembleAsker } from './ensemble.ts';
 import { inTurn } from './in-turn.ts';
 import type { TransportMeans } from './one-try.ts';
 import { placeStore } from './place-store.ts';
 import type { Point } from './question.ts';
 import type { ForecastSettings } from './settings.ts';
 import { fetchForecast } from './transport.ts';
+import { createUsualAir } from './usual-air.ts';
+import { withEnsemble } from './with-ensemble.ts';
 
 /** A forecast younger than this is served again without asking, seconds. */
 export const cacheSeconds = 30 * 60;
@@ -43,6 +46,8 @@ export function createForecastService(
   const kept = placeStore<Forecast>();
   const flying = new Map<string, Promise<ForecastAnswer>>();
   const takeTurn = inTurn();
+  const askEnsemble = createEnsembleAsker(settings, options);
+  const usualAir = createUsualAir(settings, options);
   let quietUntil = 0;
 
   const failed = (error: LoamwardError, lastGood: Forecast | undefined): ForecastAnswer => {
@@ -58,10 +63,19 @@ export function createForecastService(
     if (clock() < quietUntil)
       return failed(busy(`asked to wait until ${isoMinute(epochSeconds(quietUntil))}`), kept.get(key));
     const question = { ...point, pastDays: settings.pastDays, forecastDays: settings.forecastDays };
-    const fetched = await fetchForecast(question, settings, options);
+    const usualAirThere = usualAir.ask(point, key, () => {
+      const late = kept.get(key);
+      if (late) kept.set(key, usualAir.join(late, key));
+    });
+    const [fetched, ensemble] = await Promise.all([
+      fetchForecast(question, settings, options),
+      askEnsemble(question),
+      usualAirThere,
+    ]);
     if ('forecast' in fetched) {
-      kept.set(key, fetched.forecast);
-      return fresh(fetched.forecast, clock());
+      const forecast = usualAir.join(withEnsemble(fetched.forecast, ensemble), key);
+      kept.set(key, forecast);
+      return fresh(forecast, clock());
     }
     quietUntil = clock() + quietAfter(fetched.error, fetched.waitS);
     return failed(fetched.error, kept.get(key));

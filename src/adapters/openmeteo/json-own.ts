@@ -34,6 +34,14 @@ const ownForm = z.strictObject({
     z.enum(weatherVariables as [WeatherVariable, ...WeatherVariable[]]),
     z.array(z.number().nullable()),
   ),
+  climatology: z
+    .strictObject({
+      meanAirCByDayOfYear: z.array(z.number().min(-60).max(60)).length(366),
+      spreadC: z.number().gt(0).max(20),
+      years: z.int().min(1),
+      source: z.string().min(1).max(200),
+    })
+    .exactOptional(),
   precipitationMembersMm: z.array(z.array(z.number().nullable())).exactOptional(),
 });
 

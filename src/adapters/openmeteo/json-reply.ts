@@ -1,10 +1,12 @@
 import * as z from 'zod';
 import { codedError, isLoamwardError } from '../../core/errors/coded-error.ts';
 import type { EpochSeconds } from '../../core/units/brands.ts';
-import type { Forecast } from '../../core/weather/forecast.ts';
+import type { Forecast, WeatherVariable } from '../../core/weather/forecast.ts';
+import { withoutFalseZeros } from '../../core/weather/zero-runs.ts';
 import { attribution } from './attribution.ts';
 import { checkPlace, placeOf } from './check-reply.ts';
 import { cleanColumn, cleanRain } from './clean.ts';
+import { membersIn } from './json-members.ts';
 import { isOwnForm, readOwnForm } from './json-own.ts';
 import { problemIn } from './json-problem.ts';
 import { isoInstant, timesFromJson } from './json-times.ts';
@@ -58,6 +60,9 @@ export function parseForecastJson(text: string, options: JsonReplyOptions = {}):
   const place = placeOf(options.asked ?? point, { ...point, elevationM: reply.elevation ?? null });
   checkPlace(place);
   const said = options.fetchedAt ?? fetchedIn(reply);
+  const members = membersIn(reply.hourly, 'precipitation', (name) => {
+    return columnNamed(reply, name, 'precipitationMm', times.length);
+  });
   return {
     place,
     fetchedAt: said ?? times[0]!,
@@ -65,6 +70,7 @@ export function parseForecastJson(text: string, options: JsonReplyOptions = {}):
     ...(said === null ? { note: noFetchTimeNote } : {}),
     times,
     values: columnsFromJson(reply, times.length),
+    ...(members.length === 0 ? {} : { precipitationMembersMm: members.map((member) => withoutFalseZeros(member)) }),
   };
 }
 
@@ -99,18 +105,21 @@ function columnsFromJson(reply: Reply, hours: number): Forecast['values'] {
   for (const asked of askedVariables) {
     const name = [asked.service, ...asked.formerly].find((candidate) => Object.hasOwn(reply.hourly, candidate));
     if (name === undefined) continue;
-    const raw = numbersOf(reply.hourly[name] ?? [], name, hours);
-    if (raw.every((value) => value === null)) continue;
-    const convert = conversionTo(asked.column, reply.hourly_units[name], name);
-    if (!convert) throw contradiction(name);
-    values[asked.column] = cleanColumn(
-      raw.map((value) => (value === null ? null : convert(value))),
-      asked.column,
-      name,
-    );
+    const column = columnNamed(reply, name, asked.column, hours);
+    if (column) values[asked.column] = column;
   }
   if (Object.keys(values).length > 0) return cleanRain(values);
   throw codedError('FORECAST_INCOMPLETE', { expected: 'an hourly variable of ours', came: 'none', pointer: '/hourly' });
+}
+
+/** A column of the reply in our unit; null where it has no value at all. */
+function columnNamed(reply: Reply, name: string, column: WeatherVariable, hours: number): (number | null)[] | null {
+  const raw = numbersOf(reply.hourly[name] ?? [], name, hours);
+  if (raw.every((value) => value === null)) return null;
+  const convert = conversionTo(column, reply.hourly_units[name], name);
+  if (!convert) throw contradiction(name);
+  const ours = raw.map((value) => (value === null ? null : convert(value)));
+  return cleanColumn(ours, column, name);
 }
 
 function numbersOf(column: readonly (string | number | null)[], name: string, hours: number): (number | null)[] {

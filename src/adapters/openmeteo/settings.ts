@@ -6,6 +6,14 @@ export interface ForecastSettings {
   readonly off: boolean;
   /** Base address of the service, without /v1/forecast. */
   readonly baseUrl: string;
+  /** Whether the ensemble is asked for beside the forecast. */
+  readonly ensemble: boolean;
+  /** Base address of the ensemble, without /v1/ensemble; null for the one that goes with `baseUrl` (`ensembleBaseOf`). */
+  readonly ensembleUrl: string | null;
+  /** Whether the usual air of the place is asked for, from an archive of past years. */
+  readonly archive: boolean;
+  /** Base address of the archive, without /v1/archive; null for the one that goes with `baseUrl` (`archiveBaseOf`). */
+  readonly archiveUrl: string | null;
   readonly key: string | null;
   readonly userAgent: string;
   /** Time limit of one try, s. */
@@ -21,23 +29,54 @@ export interface ForecastSettings {
 export const defaultSettings: ForecastSettings = {
   off: false,
   baseUrl: 'https://api.open-meteo.com',
+  ensemble: true,
+  ensembleUrl: null,
+  archive: true,
+  archiveUrl: null,
   key: null,
   userAgent: 'loamward/0.1.0',
   timeoutS: 8,
   budgetS: 20,
-  pastDays: 7,
+  pastDays: 31,
   forecastDays: 16,
 };
 
+const publicEnsemble = 'https://ensemble-api.open-meteo.com';
+const publicArchive = 'https://archive-api.open-meteo.com';
+
+/** Where the ensemble is asked: as set; else the public host beside the public service, and the same server beside any other. */
+export function ensembleBaseOf(settings: Pick<ForecastSettings, 'baseUrl' | 'ensembleUrl'>): string {
+  if (settings.ensembleUrl !== null) return settings.ensembleUrl;
+  return settings.baseUrl === defaultSettings.baseUrl ? publicEnsemble : settings.baseUrl;
+}
+
+/** Where the archive is asked: as set; else the public host beside the public service, and the same server beside any other. */
+export function archiveBaseOf(settings: Pick<ForecastSettings, 'baseUrl' | 'archiveUrl'>): string {
+  if (settings.archiveUrl !== null) return settings.archiveUrl;
+  return settings.baseUrl === defaultSettings.baseUrl ? publicArchive : settings.baseUrl;
+}
+
 const seconds = (most: number) => z.coerce.number().gt(0).lte(most);
 const days = (least: number, most: number) => z.coerce.number().int().gte(least).lte(most);
+
+const address = z.url({ protocol: /^https?$/ }).refine((text) => !/[?#]/.test(text));
 
 /** Every setting: its variable, the form that it takes and where it goes. */
 const forms = {
   LOAMWARD_FORECAST: { form: z.enum(['on', 'off']), expected: 'on or off' },
   LOAMWARD_FORECAST_URL: {
-    form: z.url({ protocol: /^https?$/ }).refine((text) => !/[?#]/.test(text)),
+    form: address,
     expected: 'an http or https address without ? or #, for example https://api.open-meteo.com',
+  },
+  LOAMWARD_FORECAST_ENSEMBLE: { form: z.enum(['on', 'off']), expected: 'on or off' },
+  LOAMWARD_FORECAST_ENSEMBLE_URL: {
+    form: address,
+    expected: `an http or https address without ? or #, for example ${publicEnsemble}`,
+  },
+  LOAMWARD_FORECAST_ARCHIVE: { form: z.enum(['on', 'off']), expected: 'on or off' },
+  LOAMWARD_FORECAST_ARCHIVE_URL: {
+    form: address,
+    expected: `an http or https address without ? or #, for example ${publicArchive}`,
   },
   LOAMWARD_FORECAST_KEY: { form: z.string().regex(/^[\x21-\x7e]{1,200}$/), expected: 'a key without spaces' },
   LOAMWARD_FORECAST_USER_AGENT: {
@@ -63,6 +102,10 @@ export function settingsFromEnvironment(env: Readonly<Record<string, string | un
   return {
     off: read(env, 'LOAMWARD_FORECAST', 'on') === 'off',
     baseUrl: read(env, 'LOAMWARD_FORECAST_URL', defaultSettings.baseUrl),
+    ensemble: read(env, 'LOAMWARD_FORECAST_ENSEMBLE', 'on') === 'on',
+    ensembleUrl: read(env, 'LOAMWARD_FORECAST_ENSEMBLE_URL', null),
+    archive: read(env, 'LOAMWARD_FORECAST_ARCHIVE', 'on') === 'on',
+    archiveUrl: read(env, 'LOAMWARD_FORECAST_ARCHIVE_URL', null),
     key: read(env, 'LOAMWARD_FORECAST_KEY', null),
     userAgent: read(env, 'LOAMWARD_FORECAST_USER_AGENT', defaultSettings.userAgent),
     timeoutS: read(env, 'LOAMWARD_FORECAST_TIMEOUT_S', defaultSettings.timeoutS),

@@ -56,7 +56,8 @@ export const decide: Command = {
       now: epochSeconds(io.now()),
       language: 'en',
     };
-    const changes = (parsed.lists['what-if'] ?? []).map(parseWhatIf);
+    const { at: asked } = observationsOf(request);
+    const changes = (parsed.lists['what-if'] ?? []).map((text) => parseWhatIf(text, asked, pack.zone));
     const decision = await decideFacts(request);
     const whatIf = changes.length === 0 ? null : await decideWhatIf(request, decision, changes);
     if (parsed.options['json']) {

@@ -22,7 +22,7 @@ export interface DecideRequest {
   /** ISO 639-1 code. */
   readonly language: string;
   /** Readings that stand in place of what the file gives for their facts. */
-  readonly instead?: readonly Pick<FactObservation, 'fact' | 'reading'>[];
+  readonly instead?: readonly Pick<FactObservation, 'fact' | 'reading' | 'at'>[];
 }
 
 /**
@@ -40,7 +40,7 @@ export function observationsOf({ pack, facts, now, at: asked, instead = [] }: De
 } {
   const at = asked ?? momentOfFacts(facts, pack.zone) ?? now;
   const given = parseFacts(facts, at, pack.zone).filter(({ fact }) => !instead.some((one) => one.fact === fact));
-  return { at, observations: [...given, ...instead.map((one): FactObservation => ({ ...one, at, source: 'said' }))] };
+  return { at, observations: [...given, ...instead.map((one): FactObservation => ({ ...one, source: 'said' }))] };
 }
 
 /** One whole answer for observations at a moment. Throws as `decideFacts` does. */

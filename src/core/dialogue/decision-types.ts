@@ -15,6 +15,14 @@ export interface WordedReason extends Reason {
   readonly marginText: string | null;
 }
 
+/** The amount that rain of the next 48 h is judged by, mm, and the share of so many courses that stay at or below it. */
+export interface RainChance {
+  readonly courses: number;
+  /** 0 to 1. */
+  readonly share: number;
+  readonly atMostMm: number;
+}
+
 /** The forecast a verdict stands on. */
 export interface ForecastSummary {
   readonly attribution: string;
@@ -28,6 +36,8 @@ export interface ForecastSummary {
   readonly unused: 'too-old' | 'too-far' | null;
   /** What a reader should know about its numbers or its age, one sentence; null where there is nothing to say. */
   readonly note: string | null;
+  /** Rain of the next 48 h by the courses of an ensemble; null where it has none or was not used. */
+  readonly rainChance: RainChance | null;
   readonly latitude: number;
   readonly longitude: number;
   readonly distanceKm: number;

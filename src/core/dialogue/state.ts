@@ -72,6 +72,8 @@ export interface State {
   readonly changing: FactId | null;
   /** The fields looked at before in this conversation, with how each came out. */
   readonly fields: readonly FieldResult[];
+  /** What was last said of a temperature at another depth without its hour; an hour said next belongs to it. */
+  readonly hourless: string | null;
 }
 
 /** How a field came out when the conversation left it. */
@@ -103,4 +105,5 @@ export const emptyState: State = {
   asked: null,
   changing: null,
   fields: [],
+  hourless: null,
 };

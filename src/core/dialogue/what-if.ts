@@ -1,7 +1,8 @@
 import { codedError } from '../errors/coded-error.ts';
-import { factIdOf, parseReading } from '../facts/parse/index.ts';
+import { factIdOf, parseFacts } from '../facts/parse/index.ts';
 import { type FactId, factDefinition } from '../facts/registry/index.ts';
 import type { Reading } from '../facts/types.ts';
+import type { EpochSeconds } from '../units/brands.ts';
 import type { VerdictWord } from '../verdict/types.ts';
 import { catalogueOf } from '../words/catalogue.ts';
 import { describeChange } from '../words/change.ts';
@@ -12,6 +13,8 @@ import type { Decision } from './decision-types.ts';
 export interface WhatIfChange {
   readonly fact: FactId;
   readonly reading: Reading;
+  /** When it would have been read: the moment asked about, unless it says its own. */
+  readonly at: EpochSeconds;
 }
 
 /** What the rules would say if some facts were otherwise; the answer itself stays as it is. */
@@ -24,10 +27,11 @@ export interface WhatIf {
 }
 
 /**
- * Reads `soil.temperature30cmC=9`, `soil.surface=cracked,sticky` or `crop.trueLeaves={"value":3,"low":2,"high":4}`. Throws
- * OPTION_VALUE, or a FACT_ error as for a facts file. A day is asked about by its moment, never so.
+ * Reads `soil.temperature30cmC=9`, `soil.surface=cracked,sticky`, `crop.trueLeaves={"value":3,"low":2,"high":4}` or whatever else
+ * a facts file takes for one fact, at the moment asked about in the field's zone. Throws OPTION_VALUE, or the coded error of a
+ * facts file. A day is asked about by its moment, never so.
  */
-export function parseWhatIf(text: string): WhatIfChange {
+export function parseWhatIf(text: string, moment: EpochSeconds, zone: string): WhatIfChange {
   const cut = text.indexOf('=');
   const name = text.slice(0, Math.max(0, cut)).trim();
   const given = text.slice(cut + 1).trim();
@@ -44,7 +48,9 @@ export function parseWhatIf(text: string): WhatIfChange {
   }
   const isPlain = type === 'signs' && !given.startsWith('[') && !given.startsWith('{');
   const signs = given === 'none' ? [] : given.split(',').map((sign) => sign.trim());
-  return { fact, reading: parseReading(fact, isPlain ? signs : jsonOrText(given)) };
+  const [read] = parseFacts({ [fact]: isPlain ? signs : jsonOrText(given) }, moment, zone).slice(-1);
+  if (read === undefined) throw codedError('OPTION_VALUE', { expected: 'a value of the fact', came: text });
+  return { fact, reading: read.reading, at: read.at };
 }
 
 /** The answer that the same facts would get with some of them changed, beside the one they get. Throws as `decideFacts`. */

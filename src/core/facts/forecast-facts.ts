@@ -1,7 +1,7 @@
 import { epochSeconds } from '../units/brands.ts';
 import { numberParameter } from '../units/parameter.ts';
 import type { Banded } from '../weather/banded.ts';
-import { type RainAhead, rainAhead } from '../weather/rain-ahead.ts';
+import { type RainAhead, rainAhead, rainAheadOfMembers } from '../weather/rain-ahead.ts';
 import { hourSeconds } from '../weather/series.ts';
 import { airTemperatureNow, boomGustNow, boomWindNow, humidityNow, rainNow } from '../weather/weather-now.ts';
 import type { FactContext, FactSource, TrustedForecast } from './context.ts';
@@ -41,7 +41,11 @@ function now(id: FactId, value: NowValue, note?: string): FactSource {
 function ahead(id: FactId, part: (rain: RainAhead) => Banded): FactSource {
   return (context) =>
     withForecast(context, (trusted) => {
-      const rain = rainAhead(trusted.forecast, context.at, rainAheadHours, trusted.growth, context.parameters);
+      const { forecast, growth } = trusted;
+      const { at, parameters } = context;
+      const rain =
+        rainAheadOfMembers(forecast, { at, hours: rainAheadHours, growth }, parameters) ??
+        rainAhead(forecast, at, rainAheadHours, growth, parameters);
       return knownForecast(context, trusted, id, rain && part(rain), 'forecastFreshHours');
     });
 }

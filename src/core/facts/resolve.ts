@@ -5,6 +5,7 @@ import { forecastFacts } from './forecast-facts.ts';
 import { type Observed, observedOf } from './observed.ts';
 import { type FactId, factIds } from './registry/index.ts';
 import type { FactObservation, ResolvedFacts } from './resolved.ts';
+import { doubtStuck } from './stuck-reading.ts';
 import type { Resolved } from './types.ts';
 
 /** Seconds by which an observation may lie ahead of the moment, for clocks that differ; further ahead it is not yet so. */
@@ -50,7 +51,9 @@ export function contextOf(input: ResolveInput): FactContext {
 
 /** What a fact comes to in a context: what was observed first, then what is derived, then the forecast, then what was told. */
 export function pickFact(id: FactId, observed: Observed, context: FactContext): Resolved {
-  if (observed.given) return observed.given;
+  if (observed.given) {
+    return doubtStuck(id, observed.given, context, () => derivations[id]?.(context) ?? null);
+  }
   const derived = derivations[id]?.(context) ?? null;
   if (derived?.known) return derived;
   const forecast = forecastFacts[id]?.(context) ?? null;

@@ -45,7 +45,7 @@ export interface SlowInput {
 export function slowFacts(now: EpochSeconds, zone: string): (input: SlowInput) => Resolved {
   const kept = new Map<FactId, { readonly moment: EpochSeconds; readonly fact: Resolved }>();
   return ({ id, at, held: { observed, aged }, contextAt }) => {
-    if (observed.given && aged === null) return observed.given;
+    if (observed.given && aged === null) return pickFact(id, observed, contextAt(at, true));
     const how = slowlyMoving[id];
     const moment = epochSeconds(Math.max(now, how?.momentFor(at, zone) ?? at));
     const last = kept.get(id);

@@ -17,11 +17,11 @@ const daysAfterForecast = 14;
 export function soilTemperatureAhead(
   input: ResolveInput,
   compiled: CompiledRules,
-): Pick<Outlook, 'soilTemperature' | 'fallThrough'> {
+): Pick<Outlook, 'soilTemperature' | 'usualAirYears' | 'fallThrough'> {
   const context = contextOf(input);
   const limitC = upperLimitOf(compiled);
   const soil = context.trusted === null ? null : soilInputOf(context, context.trusted, daysAfterForecast);
-  if (soil === null || limitC === null) return { soilTemperature: [], fallThrough: null };
+  if (soil === null || limitC === null) return { soilTemperature: [], usualAirYears: null, fallThrough: null };
   const soilTemperature = soilTemperaturePath(soil, limitC).map(
     ({ at, valueC, low80C, high80C, low95C, high95C, chanceBelow, beyondForecast }): SoilTemperaturePoint => ({
       at,
@@ -34,7 +34,11 @@ export function soilTemperatureAhead(
       beyondForecast,
     }),
   );
-  return { soilTemperature, fallThrough: fallThroughOf(soil, limitC) };
+  return {
+    soilTemperature,
+    usualAirYears: soil.climatology?.years ?? null,
+    fallThrough: fallThroughOf(soil, limitC),
+  };
 }
 
 /** The highest limit above which a stop or hold is met by the temperature alone, C; null where there is none. */

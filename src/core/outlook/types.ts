@@ -157,6 +157,8 @@ export interface Outlook {
   /** Where the forecast ends for what the rules need; null without a forecast. */
   readonly reachesTo: EpochSeconds | null;
   readonly soilTemperature: readonly SoilTemperaturePoint[];
+  /** Past years that the usual air beyond the forecast is told from; null where it is that of the latitude. */
+  readonly usualAirYears: number | null;
   readonly fallThrough: FallThrough | null;
   readonly soilWater: readonly SoilWaterDay[];
   /** For each blocking rule the smallest change that lifts it. */

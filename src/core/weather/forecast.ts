@@ -1,3 +1,4 @@
+import type { SiteClimatology } from '../science/soil/temperature/index.ts';
 import type { EpochSeconds } from '../units/brands.ts';
 
 /** Hourly variables that a forecast may hold, in our units. Sums and gusts belong to the hour before the stamp. */
@@ -45,6 +46,8 @@ export interface Forecast {
   readonly times: readonly EpochSeconds[];
   /** One column a variable, as long as `times`; a variable that the model lacks has no column. */
   readonly values: Readonly<Partial<Record<WeatherVariable, readonly (number | null)[]>>>;
+  /** What the air usually is at the place, from an archive of past years; absent where none was to be had. */
+  readonly climatology?: SiteClimatology;
   /** Rain of each member of an ensemble, mm of the hour before the stamp, as long as `times`; absent where none was given. */
   readonly precipitationMembersMm?: readonly (readonly (number | null)[])[];
 }

@@ -31,6 +31,11 @@ export function ageHours(forecast: Forecast, at: EpochSeconds): number {
   return Math.max(0, (at - forecast.fetchedAt) / hourSeconds);
 }
 
+/** True for a forecast fetched more than a minute (for clocks that differ) after a moment. */
+export function isFetchedLater(forecast: Forecast, at: EpochSeconds): boolean {
+  return forecast.fetchedAt > at + 60;
+}
+
 /** Last stamp of a forecast; null for an empty one. */
 export function lastStamp(forecast: Forecast): EpochSeconds | null {
   return forecast.times.at(-1) ?? null;

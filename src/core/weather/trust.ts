@@ -51,6 +51,6 @@ export function trustIn(
   return {
     usable: true,
     growth: 1 + hoursStale * numberParameter(parameters, 'forecastBandGrowthSharePerHour'),
-    oldestAt: epochSeconds(forecast.fetchedAt + oldest * hourSeconds),
+    oldestAt: epochSeconds(Math.min(at, forecast.fetchedAt) + oldest * hourSeconds),
   };
 }

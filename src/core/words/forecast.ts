@@ -1,6 +1,8 @@
 import type { ForecastSummary, PackStamp } from '../dialogue/decision-types.ts';
 import type { EpochSeconds } from '../units/brands.ts';
 import type { Catalogue } from './catalogue.ts';
+import { showHigh } from './numbers.ts';
+import { showShare } from './outlook-chance.ts';
 import { secondsOf, showAgo, showTime } from './times.ts';
 
 /** The moment of reading and the field's IANA zone. */
@@ -21,10 +23,21 @@ export function describeForecast(
   if (forecast === null) return words.forecast.none;
   const fetched = secondsOf(forecast.fetchedAt);
   const came = words.forecast.fetched(showTime(fetched, zone, now, words), showAgo(fetched, now, words));
-  const note = forecast.note === null || forecast.invented ? [] : [forecast.note];
+  const note = forecast.note === null ? [] : [forecast.note];
+  const { rainChance } = forecast;
+  const chance =
+    rainChance === null
+      ? []
+      : [
+          words.forecast.rainChance(
+            showShare(rainChance.share, words),
+            String(rainChance.courses),
+            showHigh(rainChance.atMostMm, 1),
+          ),
+        ];
   const cell = forecast.distanceKm >= 0.1 ? [words.forecast.cell(forecast.distanceKm.toFixed(1))] : [];
   const use = words.forecast.use(came, useOf(forecast, { now, zone }, words));
-  return [use, ...note, ...cell, forecast.attribution].join(' ');
+  return [use, ...note, ...chance, ...cell, forecast.attribution].join(' ');
 }
 
 function useOf({ unused, reachesTo }: ForecastSummary, { now, zone }: ReadingMoment, words: Catalogue): string {

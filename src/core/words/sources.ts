@@ -19,5 +19,6 @@ export function describeSource(resolved: Resolved, { now, forecastFetchedAt }: S
     const from = sources.forecast(forecastFetchedAt === null ? null : showAgo(forecastFetchedAt, now, words));
     return resolved.note === undefined ? from : `${from}; ${resolved.note}`;
   }
-  return sources[resolved.source](showAgo(resolved.at, now, words));
+  const from = sources[resolved.source](showAgo(resolved.at, now, words));
+  return resolved.note === undefined ? from : `${from}; ${resolved.note}`;
 }

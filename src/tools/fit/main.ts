@@ -1,9 +1,10 @@
 import { existsSync } from 'node:fs';
+import type { SoilModelConstants } from '../../core/science/soil/temperature/model-constants.ts';
 import { isoOfDay } from '../soil-records/days.ts';
 import { readSoilRecords } from '../soil-records/index.ts';
-import { fittedRecords, isFitted, isScored } from '../soil-records/split.ts';
+import { fittedRecords, isFitted, isScored, isSummer } from '../soil-records/split.ts';
 import type { SoilRecord } from '../soil-records/types.ts';
-import { costOf } from './cost.ts';
+import { costOf, summerCostOf } from './cost.ts';
 import { constantsAt, pointOf } from './parameters.ts';
 import { withReach } from './reach.ts';
 import { searchLeast } from './search.ts';
@@ -21,7 +22,7 @@ const steps = [0.2, 0.1];
 export function main(options: readonly string[]): number {
   const given = (name: string) => options[options.indexOf(name) + 1];
   const folder = options.includes('--data') ? given('--data') : undefined;
-  const rounds = options.includes('--rounds') ? Number(given('--rounds')) : 120;
+  const rounds = options.includes('--rounds') ? Number(given('--rounds')) : 140;
   if (folder === undefined || !existsSync(folder) || !(rounds >= 0)) {
     process.stderr.write('Usage: npm run fit -- --data FOLDER [--rounds N]\n');
     return 2;
@@ -38,14 +39,22 @@ export function main(options: readonly string[]): number {
       say(splitOf(record, own.includes(record)));
     let constants = start;
     for (const step of steps) {
-      const least = searchLeast((point) => costOf(own, constantsAt(point, start)), pointOf(constants), step, rounds);
+      const rest = constants;
+      const least = searchLeast((point) => costOf(own, constantsAt(point, rest)), pointOf(constants), step, rounds);
       say(`  loss ${least.cost.toFixed(4)} after ${rounds} rounds of step ${step}`);
-      constants = constantsAt(least.point, start);
+      constants = withSummerNoise(own, constantsAt(least.point, constants));
     }
     return { constants: withReach(own, constants), records: own };
   });
   say(`written to ${writeConstants(fitted, new Date().toISOString().slice(0, 10))}`);
   return 0;
+}
+
+function withSummerNoise(records: readonly SoilRecord[], of: SoilModelConstants): SoilModelConstants {
+  const seen = records.filter((record) => record.days.some((day) => day.soilC !== null && isSummer(day)));
+  if (seen.length === 0) return of;
+  const at = ([log]: readonly number[]) => ({ ...of, summerNoise: Math.exp(log!) });
+  return at(searchLeast((point) => summerCostOf(seen, at(point)), [Math.log(of.summerNoise)], 0.5, 20).point);
 }
 
 function splitOf(record: SoilRecord, isUsed: boolean): string {

@@ -1,6 +1,6 @@
 import type { SoilModelConstants } from '../../core/science/soil/temperature/model-constants.ts';
 
-type Name = Exclude<keyof SoilModelConstants, 'depthM' | 'reach80' | 'reach95'>;
+type Name = Exclude<keyof SoilModelConstants, 'depthM' | 'reach80' | 'reach95' | 'siteSdC' | 'summerNoise'>;
 type Scale = 'free' | 'positive' | 'share';
 
 /** Which constants are fitted, and between which bounds each can lie. */
@@ -14,7 +14,6 @@ const scales: Readonly<Record<Name, Scale>> = {
   offsetSinC: 'free',
   frostShare: 'share',
   siteKept: 'share',
-  siteSdC: 'positive',
   siteNoiseC: 'positive',
   passingKept: 'share',
   passingNoiseC: 'positive',
@@ -22,6 +21,9 @@ const scales: Readonly<Record<Name, Scale>> = {
   slowShareSd: 'positive',
   quickShareNoise: 'positive',
   slowShareNoise: 'positive',
+  frostNoise: 'positive',
+  firstWorth: 'positive',
+  scaleWorth: 'positive',
   spotSdC: 'positive',
 };
 

@@ -1,3 +1,5 @@
+import type { SoilModelConstants } from '../../core/science/soil/temperature/model-constants.ts';
+import { type Reach, reachOf } from '../../core/science/soil/temperature/reach.ts';
 import { type Issue, leads } from './replay.ts';
 import type { SoilRecord } from './types.ts';
 
@@ -7,6 +9,8 @@ export interface LeadError {
   readonly lead: number;
   readonly errorC: number;
   readonly sdC: number;
+  /** How many errors the standard error rests on. */
+  readonly freedom: number;
 }
 
 /** Errors of forecasts at every lead that is scored and at which there is a reading. */
@@ -16,7 +20,7 @@ export function errorsOf({ days }: SoilRecord, issues: readonly Issue[]): LeadEr
       const came = days[index + lead]?.soilC ?? null;
       const estimate = path[lead];
       if (came === null || estimate === undefined) return [];
-      return [{ index, lead, errorC: came - estimate.valueC, sdC: estimate.sdC }];
+      return [{ index, lead, errorC: came - estimate.valueC, sdC: estimate.sdC, freedom: estimate.freedom }];
     }),
   );
 }
@@ -29,7 +33,10 @@ export function rootMeanSquares(errors: readonly LeadError[]): number[] {
   });
 }
 
-/** Share of errors within `reach` standard errors, 0 to 1. */
-export function shareWithin(errors: readonly LeadError[], reach: number): number {
-  return errors.filter(({ errorC, sdC }) => Math.abs(errorC) <= reach * sdC).length / errors.length;
+/** Shares of errors that the 80 % and the 95 % band held, 0 to 1. */
+export function sharesHeld(errors: readonly LeadError[], of: SoilModelConstants): Reach {
+  const share = (at: (reach: Reach) => number) =>
+    errors.filter(({ errorC, sdC, freedom }) => Math.abs(errorC) <= at(reachOf(of, freedom)) * sdC).length /
+    errors.length;
+  return { at80: share(({ at80 }) => at80), at95: share(({ at95 }) => at95) };
 }

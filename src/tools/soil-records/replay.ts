@@ -3,7 +3,8 @@ import { filterReadings } from '../../core/science/soil/temperature/filter.ts';
 import { type Memories, remembered } from '../../core/science/soil/temperature/memories.ts';
 import type { SoilModelConstants } from '../../core/science/soil/temperature/model-constants.ts';
 import { type DayEstimate, estimateDays } from '../../core/science/soil/temperature/path.ts';
-import { advance, loadings, observe, type SoilState, startState } from '../../core/science/soil/temperature/state.ts';
+import { startState } from '../../core/science/soil/temperature/state.ts';
+import { passDay, type Tracked, takeReading, track } from '../../core/science/soil/temperature/tracked.ts';
 import type { SoilAirDay } from '../../core/science/soil/temperature/types.ts';
 import { epochSeconds } from '../../core/units/brands.ts';
 import { isoOfDay } from './days.ts';
@@ -49,15 +50,13 @@ export function replayWithHistory(record: SoilRecord, plan: ReplayPlan): Issue[]
   const month = days.slice(0, 30).flatMap(({ airC }) => airC ?? []);
   const start = month.length === 0 ? 8 : month.reduce((sum, one) => sum + one, 0) / month.length;
   const memories = remembered(of, { quickC: start, slowC: start }, air);
-  const state = startState(of, unknownPast);
-  let readingCount = 0;
+  const tracked = track(startState(of, unknownPast));
   return days.flatMap((day, index) => {
-    advance(state, of, air[index]!.error);
+    passDay(tracked, of, air[index]!, memories[index]!.slowC);
     if (day.soilC === null) return [];
     const now = memories[index]!;
-    readingCount += 1;
-    observe(state, loadings(of, now.quickC, now.slowC), day.soilC - now.middleC, of.spotSdC ** 2 + sensorSdC ** 2);
-    return choose(day, index) ? [{ index, path: pathFrom(record, index, now, { state, readingCount }, plan) }] : [];
+    takeReading(tracked, of, now, { valueC: day.soilC, variance: sensorSdC ** 2 });
+    return choose(day, index) ? [{ index, path: pathFrom(record, index, now, tracked, plan) }] : [];
   });
 }
 
@@ -65,7 +64,7 @@ function pathFrom(
   { days, latitudeDeg }: SoilRecord,
   index: number,
   now: Memories,
-  known: { readonly state: SoilState; readonly readingCount: number },
+  tracked: Tracked,
   { of, aheadDays = 10, forecastAir }: ReplayPlan,
 ): DayEstimate[] {
   const truth = days.slice(index, index + aheadDays + 1);
@@ -75,7 +74,7 @@ function pathFrom(
   const input = { days: taken, readings: [], at, latitudeDeg, airErrorFactor };
   const air = airOfDays(input, { shiftC: 0, variance: 9 });
   const memories = [now, ...remembered(of, now, air.slice(1))];
-  return asRead(of, estimateDays({ air, memories, today: 0, ...known }, of));
+  return asRead(of, estimateDays({ air, memories, today: 0, tracked }, of));
 }
 
 /** Forecasts from one reading and the air of the `pastDays` before it alone, with the true air ahead. */
@@ -96,5 +95,5 @@ export function replayOneReading(
 }
 
 function asRead(of: SoilModelConstants, path: readonly DayEstimate[]): DayEstimate[] {
-  return path.map(({ valueC, sdC }) => ({ valueC, sdC: Math.hypot(sdC, of.spotSdC, sensorSdC) }));
+  return path.map(({ sdC, ...rest }) => ({ ...rest, sdC: Math.hypot(sdC, of.spotSdC, sensorSdC) }));
 }

@@ -60,7 +60,11 @@ async function fetchWith(failure: FailureName | null, iso?: string, changes = {}
   standIn = await startStandIn({ clock: means.clock, scenario: 'wet', failure });
   const { questions, url } = standIn;
   if (failure === 'silence') time.limitReached = untilMore(questions);
-  const service = createForecastService({ settings: settingsFor(url, changes), fetch, ...means });
+  const service = createForecastService({
+    settings: settingsFor(url, { ensemble: false, ...changes }),
+    fetch,
+    ...means,
+  });
   return { answer: await service.forecastFor(hollinBank), questions, time };
 }
 

@@ -215,3 +215,26 @@ describe('a saved forecast', () => {
     expect(() => parseForecastJson(forecastToJson(changed as never))).toThrow(new RegExp(`^${code}:`));
   });
 });
+
+test('runs of an ensemble in a JSON reply are read by name: the control run, then the members by number', () => {
+  const names = ['precipitation_member02', 'precipitation', 'precipitation_member01'];
+  const reply = {
+    latitude: 53.41,
+    longitude: -1.93,
+    utc_offset_seconds: 0,
+    hourly_units: Object.fromEntries(names.map((name) => [name, name.endsWith('01') ? 'inch' : 'mm'])),
+    hourly: {
+      time: ['2026-11-06T00:00', '2026-11-06T01:00'],
+      precipitation_member02: [2, 2.5],
+      precipitation: [0.5, 1],
+      precipitation_member01: [1, null],
+    },
+  };
+  expect(parseForecastJson(JSON.stringify(reply)).precipitationMembersMm).toEqual([
+    [0.5, 1],
+    [25.4, null],
+    [2, 2.5],
+  ]);
+  const { precipitation_member01: _, precipitation_member02: __, ...alone } = reply.hourly;
+  expect(parseForecastJson(JSON.stringify({ ...reply, hourly: alone })).precipitationMembersMm).toBeUndefined();
+});

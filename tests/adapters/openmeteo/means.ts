@@ -31,9 +31,9 @@ export function fakeTime(iso = '2026-11-06T09:10:00Z') {
   return { time, means };
 }
 
-/** Settings for the stand-in at an address: as many days ahead as before, which its replies cut short count on. */
+/** Settings for the stand-in at an address: as many days ahead as before, which its replies cut short count on; no archive. */
 export function settingsFor(url: string, changes: Partial<ForecastSettings> = {}): ForecastSettings {
-  return { ...defaultSettings, forecastDays: defaultSettings.pastDays, baseUrl: url, ...changes };
+  return { ...defaultSettings, pastDays: 7, forecastDays: 7, archive: false, baseUrl: url, ...changes };
 }
 
 /** The invented farm's place. */

@@ -15,6 +15,10 @@ describe('settings of the forecast', () => {
     const settings = settingsFromEnvironment({
       LOAMWARD_FORECAST: 'off',
       LOAMWARD_FORECAST_URL: 'http://10.0.0.5:8080/weather',
+      LOAMWARD_FORECAST_ENSEMBLE: 'off',
+      LOAMWARD_FORECAST_ENSEMBLE_URL: 'http://10.0.0.6:8080',
+      LOAMWARD_FORECAST_ARCHIVE: 'off',
+      LOAMWARD_FORECAST_ARCHIVE_URL: 'http://10.0.0.7:8080',
       LOAMWARD_FORECAST_KEY: 'abc',
       LOAMWARD_FORECAST_USER_AGENT: 'hollin-bank/1',
       LOAMWARD_FORECAST_TIMEOUT_S: '2.5',
@@ -25,6 +29,10 @@ describe('settings of the forecast', () => {
     expect(settings).toEqual({
       off: true,
       baseUrl: 'http://10.0.0.5:8080/weather',
+      ensemble: false,
+      ensembleUrl: 'http://10.0.0.6:8080',
+      archive: false,
+      archiveUrl: 'http://10.0.0.7:8080',
       key: 'abc',
       userAgent: 'hollin-bank/1',
       timeoutS: 2.5,

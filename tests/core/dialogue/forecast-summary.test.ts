@@ -50,9 +50,18 @@ describe('a decision says of its forecast', () => {
     expect(said(gap)).toContain('; it lacks some of the weather of this hour, and what it lacks counts as not known.');
   });
 
-  test('what its note says, save of invented weather, whose source says so', () => {
+  test('what its note says, of invented weather too', () => {
     const { invented: _, ...real } = fresh;
     expect(said({ ...real, note: 'A note.' })).toContain(' A note. ');
-    expect(said({ ...fresh, note: 'A note.' })).not.toContain('A note.');
+    expect(said({ ...fresh, note: 'A note.' })).toContain(' A note. ');
+  });
+
+  test('with its code that it was fetched after the moment asked about, and counts it as new then', () => {
+    const later = buildForecast({ from: hoursAfter(at, -9), fetchedAt: hoursAfter(at, 30) });
+    expect(summary(later)).toMatchObject({ unused: null, ageHours: 0 });
+    expect(summary(later).note).toContain('FORECAST_FETCHED_LATER: 2026-11-07T15:00Z');
+    expect(said(later)).toContain('fetched after the moment asked about');
+    const aMinute = buildForecast({ from: hoursAfter(at, -9), fetchedAt: hoursAfter(at, 1 / 60) });
+    expect(summary(aMinute).note).toBeNull();
   });
 });

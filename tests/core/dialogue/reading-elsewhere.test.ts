@@ -39,6 +39,49 @@ describe('a temperature told with its depth and hour, at 09:01 on 6 November, is
   });
 });
 
+describe('an hour said next belongs to the temperature at another depth that lacked it', () => {
+  test.each([
+    [['7 at 10 cm', '8 am'], ['7 C at 10 cm 2026-11-06T08:00']],
+    [['7 at 10 cm', 'just now'], ['7 C at 10 cm 2026-11-06T09:02']],
+    [['7 at 10 cm', 'yesterday at noon'], ['7 C at 10 cm 2026-11-05T12:00']],
+    [['7 at 10 cm', 'not cracked', '8 am'], []],
+    [['8 am'], []],
+    [['7 at 10 cm', '8 am', '7 am'], ['7 C at 10 cm 2026-11-06T08:00']],
+  ])('%j', (texts, expected) => {
+    expect(taken(...texts)).toEqual(expected);
+  });
+});
+
+describe('two readings at 30 cm within the hour that differ', () => {
+  const standing = (...texts: string[]) => {
+    const { state } = tell(...texts);
+    const reading = state.observations.findLast(({ fact }) => fact === 'soil.temperature30cmC')?.reading;
+    const remarks = state.notes.flatMap((note) => (note.kind === 'remark' ? [note.code] : []));
+    return [reading, remarks];
+  };
+  test.each([
+    [['9.2', '10.4'], { value: 9.8, low: 9.2, high: 10.4 }, ['readings-differ']],
+    [['9.2', '10.4', '8.8'], { value: 9.6, low: 8.8, high: 10.4 }, ['readings-differ', 'readings-differ']],
+    [['9.2', '9.2'], { value: 9.2 }, []],
+    [['9.2', 'no, 10.4'], { value: 10.4 }, []],
+    [['9.2 yesterday', '10.4'], { value: 10.4 }, []],
+  ])('%j', (texts, reading, remarks) => {
+    expect(standing(...texts)).toEqual([{ type: 'number', ...reading }, remarks]);
+  });
+
+  test('across the limit the question is open again, after the one that stands', () => {
+    const talked = tell('9.2', '10.4');
+    expect(lines(talked, pack).join('\n')).toContain('between the two');
+    const { id } = look(talked, pack).question!;
+    const after = take(
+      talked,
+      { kind: 'answered', question: id, choices: ['colder'], numbers: {}, doesNotKnow: false, ...stamp(9) },
+      world,
+    );
+    expect(look(after, pack).question?.id).toBe('soil-temperature');
+  });
+});
+
 describe('what cannot be taken is answered with a code and nothing is taken', () => {
   test.each([
     ['7 at 10 cm', 'DEPTH_NEEDS_HOUR'],
@@ -76,4 +119,11 @@ test('a band across 10 C settles nothing: the next question asks for 30 cm; a di
 test('it is taken back like any other', () => {
   const back = take(tell('4 at 10 cm at 8 am'), { ...undone('phone-1'), ...stamp(2) }, world);
   expect(back.state.observations.some(({ fact }) => fact === 'soil.temperature30cmC')).toBe(false);
+});
+
+test('"what have I told you?" says from what it was worked out, in words and in the list', () => {
+  const told = tell('4 at 10 cm at 8 am', 'what have I told you?');
+  const origin = 'worked out from 4 C at 10 cm at 08:00';
+  expect(lines(told, pack).at(-1)).toContain(origin);
+  expect(look(told, pack).said.find(({ fact }) => fact === 'soil.temperature30cmC')?.from).toContain(origin);
 });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { workOutAt30cm } from '../../../src/core/facts/depth-reading.ts';
 import { resolveFacts } from '../../../src/core/facts/resolve.ts';
 import type { KnownNumber } from '../../../src/core/facts/types.ts';
 import { buildForecast, type ForecastPlan } from '../../generators/forecast.ts';
@@ -43,6 +44,16 @@ describe('temperature at 30 cm from an earlier reading', () => {
       at,
       note: 'carried forward from 9.5 C read 2026-11-04 09:00',
     });
+  });
+
+  test('one worked out from another depth is carried with its wider band, and says from what it was worked out', () => {
+    const reading = workOutAt30cm({ type: 'number', value: 7 }, 10, hoursAfter(at, -48), zone);
+    const elsewhere = resolve([{ ...read(48, 0), reading } as never])['soil.temperature30cmC'] as KnownNumber;
+    expect(elsewhere).toMatchObject({ known: true, source: 'derived' });
+    expect(elsewhere.note).toMatch(
+      /^carried forward from [\d.]+ C read 2026-11-04 09:00, worked out from 7 C at 10 cm at 09:00$/,
+    );
+    expect(elsewhere.high - elsewhere.low).toBeGreaterThan(width([read(48, reading.value)]) + 1);
   });
 
   test('its band grows with the age of the reading', () => {

@@ -40,12 +40,20 @@ test('with an ensemble the chance of no heavy rain is the share of members witho
 });
 
 test.each([
-  [3, []],
-  [5, ['rain.next48hMm']],
-])('with %i of 20 members wet an hour names rain as open: %j', (wetMembers, named) => {
+  [4, 'clear', []],
+  [5, 'blocked', ['heavy-rain-coming']],
+])('with %i of 20 members wet an hour is %s: the chance asked for is 0.8', (wetMembers, state, blocks) => {
   const hour = at(outlookWith(ensemble(wetMembers)).hours, 20);
-  expect(hour.unknown).toEqual(named);
-  expect(hour.state).toBe(named.length === 0 ? 'clear' : 'clear-if');
+  expect(hour.state).toBe(state);
+  expect(hour.hourBlocks.map(({ rule }) => rule)).toEqual(blocks);
+});
+
+test('members that are heavy in different ways count together: then an hour names rain as open', () => {
+  const long = dry.map((_, hour) => (hour >= 40 && hour < 50 ? 1.5 : 0));
+  const burst = dry.map((_, hour) => (hour === 60 ? 4.5 : 0));
+  const members = [...ensemble(0).slice(6), ...[long, long, long], ...[burst, burst, burst]];
+  const hour = at(outlookWith(members).hours, 20);
+  expect([hour.state, hour.unknown]).toEqual(['clear-if', ['rain.next48hMm']]);
 });
 
 test('members with a gap do not count, and with gaps in all of them the band does', () => {
@@ -86,6 +94,7 @@ test('the soil line begins on the day asked about, widens, and goes past the for
   expect(fallThrough!.limitC).toBe(10);
   expect(outlookOf(input({ facts: { 'soil.temperature30cmC': null } }))).toMatchObject({
     soilTemperature: [],
+    usualAirYears: null,
     fallThrough: null,
   });
 });

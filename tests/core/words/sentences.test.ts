@@ -181,6 +181,7 @@ describe('the small print', () => {
       reachesTo: '2026-11-12T23:00:00Z',
       unused: null,
       note: null,
+      rainChance: { courses: 20, share: 0.8, atMostMm: 2.4 },
       latitude: 54,
       longitude: -2,
       distanceKm: 3.24,
@@ -194,7 +195,7 @@ describe('the small print', () => {
       describePack({ id: 'p', version: '1.2.0', hash: 'ab'.repeat(32), title: 'Propyzamide' }, words),
     ]).toMatchInlineSnapshot(`
       [
-        "Forecast fetched 10:00 (2 h ago); it reaches to 23:00 on 12 November 2026. Its point lies 3.2 km from the field. Invented weather.",
+        "Forecast fetched 10:00 (2 h ago); it reaches to 23:00 on 12 November 2026. Chance that at most 2.4 mm of rain falls in the next 48 hours: about 8 in 10 (20 courses of the weather). Its point lies 3.2 km from the field. Invented weather.",
         "No forecast was used: the weather is as you told it.",
         "This answer stands until 12:40 at the latest. After that, look again.",
         "This answer stands until 00:00 on 7 November 2026 at the latest. After that, look again.",

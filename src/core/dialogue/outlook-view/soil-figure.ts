@@ -13,7 +13,7 @@ const mostPoints = 80;
 
 /** The 30 cm line with its bands and the limit, C; null where no line is told or the pack has no such limit. */
 export function soilFigure(
-  { soilTemperature: points, zone }: Outlook,
+  { soilTemperature: points, usualAirYears, zone }: Outlook,
   parameters: Parameters,
   { words }: OutlookWording,
 ): SoilFigure | null {
@@ -28,7 +28,10 @@ export function soilFigure(
   const description = said.description(degrees(first.valueC, [limitC]), degrees(last.valueC, [limitC]), day, limit);
   return {
     title: said.title,
-    description: beyond === undefined ? description : `${description} ${said.beyond}`,
+    description:
+      beyond === undefined
+        ? description
+        : `${description} ${usualAirYears === null ? said.beyond.ofLatitude : said.beyond.ofPlace(usualAirYears)}`,
     hours,
     days: dayTicks(first.at, hours, zone, words),
     limitC,

@@ -36,12 +36,13 @@ export function readingOfAmount(
   };
   const problem = checkRange(fact, reading);
   if (problem) return reportOf(problem.code, problem.details);
-  if (quantity.bound === null || quantity.bound === 'near' || given.low !== undefined) {
-    if (!(isDoubtful || quantity.bound === 'near') || given.low !== undefined) return reading;
+  const bound = measure.limit && quantity.bound === 'most' ? null : quantity.bound;
+  if (bound === null || bound === 'near' || given.low !== undefined) {
+    if (!(isDoubtful || bound === 'near') || given.low !== undefined) return reading;
     const least = quantity.unit === 'deg slope' || quantity.unit === '% slope' ? 0 : -Infinity;
     return near(fact, exact, inOwn(Math.max(least, given.value - given.halfStep)), inOwn(given.value + given.halfStep));
   }
-  return openEnded(fact, exact, quantity.bound, measure);
+  return openEnded(fact, exact, bound, measure);
 }
 
 /** True where the unit, or none, can be one of the measure. */

@@ -9,6 +9,7 @@ import { type Measure, measures } from './measures.ts';
 import type { Quantity } from './quantities.ts';
 import type { ReaderContext } from './reader-context.ts';
 import type { Amount, Scan } from './scan.ts';
+import { isOutOfTime } from './time-span.ts';
 
 /** A quantity that was read as a fact. */
 export interface ReadAmount extends FactReading {
@@ -55,6 +56,10 @@ export function readAmounts(scan: Scan, context: ReaderContext): Amounts {
       continue;
     }
     const { fact } = found;
+    if (isOutOfTime(fact, scan)) {
+      lost += 1;
+      continue;
+    }
     const isOfThing = fact === 'field.waterDistanceM' && scan.subjects.some((one) => one.at === amount.at + 1);
     const doubtful = isOfThing || found.doubtful || context.isDoubtful || quantity.bound === 'near';
     const namedCm = fact === soilTemperature ? (depthCm ?? context.carriedDepthCm) : null;
@@ -163,5 +168,6 @@ function isOpen(
 function askedFact(unit: Quantity['unit'], { asked, bareFact }: ReaderContext): FactId | null {
   if (unit === null) return bareFact !== null && measures[bareFact]?.asked ? bareFact : null;
   const fitting = asked.filter((fact) => Object.hasOwn(measures[fact]?.units ?? {}, unit));
-  return fitting.length === 1 ? fitting[0]! : null;
+  const counted = fitting.length > 1 ? fitting.filter((fact) => measures[fact]?.asked) : fitting;
+  return counted.length === 1 ? counted[0]! : null;
 }

@@ -14,13 +14,24 @@ export interface ShortAnswer {
 export function intentOf(clause: Clause, language: Language): Intent | null {
   const wordAt = wordsOf(clause);
   const { items } = clause;
-  let from = 0;
-  for (;;) {
-    const found = language.books.intents.longestAt(wordAt, from);
-    if (found && isCourtesy(wordAt, from + found.length, items.length, language)) return found.value;
-    if (!language.answers.courtesies.has(wordAt(from))) return null;
-    from += 1;
+  const { intents, wishLeads } = language.books;
+  for (let from = 0; ; ) {
+    const found = intents.longestAt(wordAt, from);
+    if (found && isTail(wordAt, from + found.length, items.length, language)) return found.value;
+    const lead = wishLeads.longestAt(wordAt, from)?.length ?? Number(language.answers.courtesies.has(wordAt(from)));
+    if (lead === 0) return null;
+    from += lead;
   }
+}
+
+/** True where nothing but courtesies and words that change no wish stand from `from` to `to`. */
+function isTail(wordAt: (at: number) => string, from: number, to: number, { books, answers }: Language): boolean {
+  for (let at = from; at < to; ) {
+    const length = books.wishTails.longestAt(wordAt, at)?.length ?? Number(answers.courtesies.has(wordAt(at)));
+    if (length === 0) return false;
+    at += length;
+  }
+  return true;
 }
 
 /** True where nothing but courtesies stands from `from` to `to`. */

@@ -94,7 +94,8 @@ function answerOf(
   const says = rows.length + subjects.length > 0 || flags.includes('not');
   if (longest !== null && longest.length > found.length && says) return null;
   const isOfAsked = rows.some(({ fact }) => asked?.facts.includes(fact));
-  if (!found.isSure && longest !== null && longest.length >= found.length && isOfAsked) return null;
+  const isTaken = found.isSure && answerChoice(asked, found.isYes) !== null;
+  if (!isTaken && longest !== null && longest.length >= found.length && isOfAsked) return null;
   if (endsThere(wordAt, found.length, clause.items.length, language)) return found;
   const next = lexicon.longestAt(wordAt, found.length)?.value;
   const isPlain = found.length === 1 && language.answers.plain.has(wordAt(0));

@@ -17,7 +17,7 @@ export interface Clause {
 const sentenceEnds = new Set(['.', '?', '!', '\n']);
 
 /** Parts a text at its signs and joining words. */
-export function splitClauses(items: readonly Item[], { little }: Language): readonly Clause[] {
+export function splitClauses(items: readonly Item[], { little, units }: Language): readonly Clause[] {
   const clauses: Clause[] = [];
   let current: Clause['items'][number][] = [];
   let joiner = '';
@@ -31,8 +31,12 @@ export function splitClauses(items: readonly Item[], { little }: Language): read
     if (item.kind === 'break') {
       close(item.text);
       if (item.text === '?') markQuestion(clauses);
-    } else if (item.kind === 'word' && little.clause.has(item.text)) close(item.text);
-    else current.push(item);
+    } else if (item.kind === 'word' && little.clause.has(item.text)) {
+      const isBetween =
+        item.text === units.betweenJoiner && current.some((one) => one.kind === 'word' && one.text === units.between);
+      if (isBetween && little.or !== undefined) current.push({ ...item, text: little.or });
+      else close(item.text);
+    } else current.push(item);
   }
   close('');
   return clauses;

@@ -6,6 +6,7 @@ import { fold } from './fold.ts';
 import type { Language } from './language.ts';
 import { languageOf } from './languages.ts';
 import { readingsOfAnswer } from './meanings.ts';
+import { mendWords } from './mend.ts';
 import { joinNumbers } from './number-words.ts';
 import { readPlace } from './place.ts';
 import { findQuantities } from './quantities.ts';
@@ -41,7 +42,7 @@ function withHour(text: string, context: UnderstandContext, language: Language):
 }
 
 function clausesIn(text: string, language: Language) {
-  const tokens = joinNumbers(tokenise(text, language), language.numbers);
+  const tokens = joinNumbers(mendWords(tokenise(text, language), language), language.numbers);
   return splitClauses(findQuantities(tokens, language), language);
 }
 

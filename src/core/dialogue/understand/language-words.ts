@@ -54,6 +54,10 @@ export interface UnitWords {
   readonly after: readonly (readonly [pattern: string, unit: SaidUnit])[];
   readonly before: readonly (readonly [pattern: string, unit: SaidUnit])[];
   /** Units with the number one in them ("a foot"). */
+  /** Parts of a unit ("half a"). */
+  readonly parts?: readonly (readonly [pattern: string, value: number])[];
+  /** Words between a number and how far it may be out. */
+  readonly plusMinus?: Patterns;
   readonly single: readonly (readonly [pattern: string, unit: SaidUnit])[];
   readonly boundsBefore: readonly (readonly [pattern: string, bound: SaidBound])[];
   readonly boundsAfter: readonly (readonly [pattern: string, bound: 'least' | 'most' | 'near' | 'negative'])[];
@@ -72,6 +76,11 @@ export interface UnitWords {
 export interface LittleWords {
   /** What "@" and "&" and "~" stand for, and "at" before a depth. */
   readonly at: string;
+  readonly or?: string;
+  /** Words joined to the end of another, with what each is read as. */
+  readonly joinedEnds?: Readonly<Record<string, string>>;
+  /** Words before the number of a year ("in 2019"). */
+  readonly beforeYear?: ReadonlySet<string>;
   readonly and: string;
   readonly about: string;
   /** Words that lead to a depth. */
@@ -114,8 +123,10 @@ export interface LanguageWords {
   readonly retell?: (tokens: readonly Token[]) => readonly Token[];
   /** A number as it is written, as the grammar reads it. */
   readonly retellNumber?: (written: string) => string;
+  /** Words that are no mistyped word of the lists, though a letter away from one; without it nothing mistyped is mended. */
+  readonly properWords?: readonly string[];
   readonly rows: readonly WordRow[];
-  readonly subjects: Readonly<Record<Subject, Patterns>>;
+  readonly subjects: Readonly<Partial<Record<Subject, Patterns>>>;
   readonly flags: Readonly<Record<Exclude<Flag, 'filler'>, Patterns>>;
   /** Words that say nothing of a fact, parted by blanks. */
   readonly filler: string;
@@ -126,6 +137,9 @@ export interface LanguageWords {
   readonly agoBefore?: string;
   readonly little: LittleWords;
   readonly answers: AnswerWords;
+  /** What may stand before and after the words of a wish without changing it. */
+  readonly wishLeads?: Patterns;
+  readonly wishTails?: Patterns;
   readonly intents: Readonly<Partial<Record<Exclude<Intent, 'yes' | 'no'>, Patterns>>>;
   readonly numbers: NumberWords;
   readonly units: UnitWords;

@@ -1,6 +1,7 @@
 import type { LanguageWords, SaidBound } from './language-words.ts';
 import { lexiconOf } from './lexicon.ts';
 import type { Entry, SaidUnit } from './lexicon-types.ts';
+import { type Speller, spellerOf } from './mend.ts';
 import { type PhraseBook, phraseBook } from './phrases.ts';
 import type { Intent } from './types.ts';
 
@@ -12,6 +13,10 @@ export interface LanguageBooks {
   readonly unitsAfter: PhraseBook<SaidUnit>;
   readonly unitsBefore: PhraseBook<SaidUnit>;
   readonly singleUnits: PhraseBook<SaidUnit>;
+  readonly parts: PhraseBook<number>;
+  readonly plusMinus: PhraseBook<true>;
+  readonly wishLeads: PhraseBook<true>;
+  readonly wishTails: PhraseBook<true>;
   readonly boundsBefore: PhraseBook<SaidBound>;
   readonly boundsAfter: PhraseBook<'least' | 'most' | 'near' | 'negative'>;
   readonly shortAnswers: PhraseBook<ShortAnswerName>;
@@ -26,6 +31,7 @@ export interface LanguageBooks {
 /** A language as the grammar uses it: its words, and the books made of them. */
 export interface Language extends LanguageWords {
   readonly books: LanguageBooks;
+  readonly speller: Speller | null;
 }
 
 /** Makes the books of a language's words. */
@@ -39,11 +45,16 @@ export function languageFrom(words: LanguageWords): Language {
   const intents = Object.entries(words.intents) as [Intent, readonly string[]][];
   return {
     ...words,
+    speller: words.properWords === undefined ? null : spellerOf(words, words.properWords),
     books: {
       lexicon: lexiconOf(words),
       unitsAfter: phraseBook(units.after),
       unitsBefore: phraseBook(units.before),
       singleUnits: phraseBook(units.single),
+      parts: phraseBook(units.parts ?? []),
+      plusMinus: isThere(units.plusMinus ?? []),
+      wishLeads: isThere(words.wishLeads ?? []),
+      wishTails: isThere(words.wishTails ?? []),
       boundsBefore: phraseBook(units.boundsBefore),
       boundsAfter: phraseBook(units.boundsAfter),
       shortAnswers: phraseBook<ShortAnswerName>(named),

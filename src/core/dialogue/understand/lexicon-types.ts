@@ -21,6 +21,8 @@ export type Subject =
   | 'slope'
   | 'area'
   | 'rain'
+  | 'peak'
+  | 'delta-t'
   | 'humidity'
   | 'product'
   | 'label'

@@ -18,6 +18,8 @@ export interface Measure {
   readonly asked?: true;
   /** Told of what is to come. */
   readonly ahead?: true;
+  /** A most allowed: "at most 850" is that number. */
+  readonly limit?: true;
   /** Counted in whole ones. */
   readonly whole?: true;
 }
@@ -71,10 +73,17 @@ export const measures: Readonly<Partial<Record<FactId, Measure>>> = {
     whole: true,
   },
   'weed.plantsPerM2': { of: ['weed'], units: { 'plants/m2': null }, own: null, alone: ['plants/m2'], asked: true },
-  'rain.next48hMm': { of: ['rain'], units: { mm: 'mm', in: 'in' }, own: 'mm', alone: ['mm'], ahead: true },
-  'rain.next48hMaxMmPerH': { of: ['rain'], units: { 'mm/h': null }, own: null, alone: ['mm/h'], ahead: true },
+  'rain.next48hMm': { of: ['rain'], units: { mm: 'mm', in: 'in' }, own: 'mm', alone: ['mm'], ahead: true, asked: true },
+  'rain.next48hMaxMmPerH': {
+    of: ['peak', 'rain'],
+    units: { 'mm/h': null, mm: null },
+    own: null,
+    alone: ['mm/h'],
+    ahead: true,
+  },
   'rain.nowMmPerH': { of: ['rain'], units: { 'mm/h': null }, own: null },
   'air.relativeHumidityPercent': { of: ['humidity'], units: { '%': null }, own: null, bare: 'yes', asked: true },
+  'air.deltaTC': { of: ['delta-t'], units: degrees, own: 'C', bare: 'yes', asked: true },
   'soil.fieldCapacityPercent': {
     of: [],
     units: { '% of field capacity': null },
@@ -88,7 +97,13 @@ export const measures: Readonly<Partial<Record<FactId, Measure>>> = {
     alone: ['g/L', 'g/kg'],
     asked: true,
   },
-  'product.labelMaxGPerHa': { of: ['label'], units: { 'g/ha': 'g/ha', 'kg/ha': 'kg/ha' }, own: 'g/ha', asked: true },
+  'product.labelMaxGPerHa': {
+    of: ['label'],
+    units: { 'g/ha': 'g/ha', 'kg/ha': 'kg/ha' },
+    own: 'g/ha',
+    asked: true,
+    limit: true,
+  },
 };
 
 /** Facts of what is to come: words of the present say nothing of them, nor words of the future of others. */

@@ -62,6 +62,11 @@ export function mergeReadings(offered: readonly Offered[]): {
     }
     const rivals = kept.filter((other) => isOfSame(one, other));
     const relations = rivals.map((other) => narrower(other.reading, one.reading));
+    const joined = rivals.length === 1 && relations[0] === 'conflict' ? eitherOfTwo(rivals[0]!, one) : null;
+    if (joined !== null) {
+      kept = kept.map((other) => (other === rivals[0] ? joined : other));
+      continue;
+    }
     if (relations.includes('conflict')) {
       const against = rivals.filter((_, at) => relations[at] === 'conflict');
       dropped.push(...against.map(({ quote }) => quote), one.quote);
@@ -76,6 +81,22 @@ export function mergeReadings(offered: readonly Offered[]): {
     if (relations.every((relation, at) => relation === 'apart' || weaker.includes(rivals[at]!))) kept.push(one);
   }
   return { readings: kept.map(({ replaces: _, ...reading }) => reading), dropped };
+}
+
+/** Facts that are so where one of several things is there: either of the weeds. */
+const anyCounts: ReadonlySet<string> = new Set(['weed.present']);
+
+/** Two that contradict each other and yet are one: a thing that is there beside one that is not; "four, maybe five". */
+function eitherOfTwo(a: Offered, b: Offered): Offered | null {
+  if (b.replaces || a.replaces) return null;
+  if (anyCounts.has(a.fact) && a.reading.type === 'choice' && b.reading.type === 'choice') {
+    return [a, b].find(({ reading }) => reading.type === 'choice' && reading.possible.includes('yes')) ?? null;
+  }
+  if (a.reading.type !== 'number' || b.reading.type !== 'number' || !b.doubtful || a.doubtful) return null;
+  const middle = b.reading.value;
+  if (a.reading.low !== undefined || !(middle > a.reading.value && middle <= a.reading.value + 3)) return null;
+  const span = { low: a.reading.value, high: middle, value: Number(((a.reading.value + middle) / 2).toPrecision(12)) };
+  return { ...a, reading: { type: 'number', ...span }, quote: `${a.quote}, ${b.quote}` };
 }
 
 const keyOf = ({ fact, agoHours = 0, depthCm = 30 }: Offered) => `${fact} ${agoHours} ${depthCm}`;

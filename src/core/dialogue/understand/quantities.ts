@@ -82,7 +82,7 @@ function partAt(tokens: readonly Token[], wordAt: WordAt, from: number, language
   const lead = books.unitsBefore.longestAt(wordAt, from);
   const at = from + (lead?.length ?? 0);
   const token = tokens[at];
-  if (token?.kind !== 'number') return lead === null ? singleUnit(wordAt, from, language) : null;
+  if (token?.kind !== 'number') return lead === null ? partOfUnit(wordAt, from, language) : null;
   if (lead) return { numeral: token.numeral, unit: lead.value, next: at + 1 };
   const second = tokens[at + 2];
   if (token.numeral.value === 1 && units.oneIn.has(wordAt(at + 1)) && second?.kind === 'number') {
@@ -99,8 +99,20 @@ function partAt(tokens: readonly Token[], wordAt: WordAt, from: number, language
 
 /** "in" is inches where it is written onto its number ("12in") or a depth follows ("12 in deep"). */
 function isInches(tokens: readonly Token[], wordAt: WordAt, at: number, { units, little }: Language): boolean {
-  if (wordAt(at) !== units.inches) return false;
+  if (units.inches === '' || wordAt(at) !== units.inches) return false;
   return tokens[at]?.start === tokens[at - 1]?.end || little.depth.has(wordAt(at + 1));
+}
+
+/** "Half a mile", "a foot". */
+function partOfUnit(wordAt: WordAt, at: number, language: Language): Part | null {
+  const part = language.books.parts.longestAt(wordAt, at);
+  const unit = part && language.books.unitsAfter.longestAt(wordAt, at + part.length);
+  if (!part || !unit || unit.value === 'foreign' || unit.value === 'time') return singleUnit(wordAt, at, language);
+  return {
+    numeral: { value: part.value, halfStep: part.value / 10 },
+    unit: unit.value,
+    next: at + part.length + unit.length,
+  };
 }
 
 function singleUnit(wordAt: WordAt, at: number, { books }: Language): Part | null {
@@ -110,6 +122,19 @@ function singleUnit(wordAt: WordAt, at: number, { books }: Language): Part | nul
 
 function rangeAt(tokens: readonly Token[], wordAt: WordAt, first: Part, isBetween: boolean, language: Language): Part {
   const { range, betweenJoiner } = language.units;
+  const out = language.books.plusMinus.longestAt(wordAt, first.next);
+  const off = out && partAt(tokens, wordAt, first.next + out.length, language);
+  if (
+    off &&
+    first.numeral.low === undefined &&
+    off.numeral.low === undefined &&
+    (off.unit ?? first.unit) === (first.unit ?? off.unit)
+  ) {
+    const by = Math.abs(off.numeral.value);
+    const around = (more: number) => Number((first.numeral.value + more).toPrecision(12));
+    const numeral = { ...first.numeral, low: around(-by), high: around(by) };
+    return { numeral, unit: first.unit ?? off.unit, next: off.next };
+  }
   const joiner = wordAt(first.next);
   if (!(range.has(joiner) || (isBetween && joiner === betweenJoiner))) return first;
   const second = partAt(tokens, wordAt, first.next + 1, language);

@@ -47,7 +47,7 @@ const mostUnknown = 4;
 /** Reads a clause that neither asks nor wants anything: its facts, and whether anything in it was left over. */
 export function readClause(scan: Scan, given: ReaderContext): ClauseReading {
   if (scan.flags.has('unsure')) return { ...nothing, ...unsureOf(scan, given) };
-  if (scan.flags.has('block')) return { ...nothing, isLost: true };
+  if (scan.flags.has('block') || isAskedBack(scan, given)) return { ...nothing, isLost: true };
   const isDoubtful = given.isDoubtful || scan.flags.has('doubt') || scan.clause.isQuestion;
   const context = { ...given, isDoubtful };
   const { senses, lost } = readSenses(scan, context);
@@ -77,6 +77,12 @@ export function readClause(scan: Scan, given: ReaderContext): ClauseReading {
     danglingDepthCm,
     speedUnit: scan.amounts.findLast(({ quantity }) => isSpeed(quantity))?.quantity.unit ?? null,
   };
+}
+
+/** True where a clause with a question mark names a thing without a number, which nobody asked for: "drains running?". */
+function isAskedBack({ clause, amounts, cues }: Scan, { asked }: ReaderContext): boolean {
+  if (!clause.isQuestion || amounts.length > 0) return false;
+  return !cues.some(({ entry }) => entry.rows.some(({ fact }) => asked.includes(fact)));
 }
 
 /** True where a clause holds nothing but filling words and times. */

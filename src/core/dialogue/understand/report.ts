@@ -40,7 +40,9 @@ export function understandingReport(text: string, context: UnderstandContext): U
   const supposed = supposedText(text, context.language);
   const read = understand(supposed ?? text, context);
   const known = read.readings.filter(({ reading }) => reading.type !== 'does-not-know');
-  const sure = known.filter(({ doubtful }) => !doubtful);
+  const isNewest = ({ fact, agoHours = 0 }: UnderstoodReading) =>
+    known.every((other) => other.fact !== fact || (other.agoHours ?? 0) >= agoHours);
+  const sure = known.filter((one) => !one.doubtful && isNewest(one));
   const doubtful = known.filter((one) => one.doubtful && !sure.some(({ fact }) => fact === one.fact));
   const isSupposed = supposed !== null;
   return {
@@ -50,7 +52,7 @@ export function understandingReport(text: string, context: UnderstandContext): U
     needsConfirming: isSupposed ? [] : [...new Set(doubtful.map(({ fact }) => fact))],
     offered: isSupposed ? {} : valuesOf(doubtful),
     hoursAgo: Object.fromEntries(
-      known.flatMap(({ fact, agoHours }) => (agoHours === undefined ? [] : [[fact, agoHours]])),
+      known.filter(isNewest).flatMap(({ fact, agoHours }) => (agoHours === undefined ? [] : [[fact, agoHours]])),
     ),
     supposed: isSupposed ? valuesOf(known) : {},
     correction: !isSupposed && read.correction,

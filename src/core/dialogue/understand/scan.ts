@@ -31,6 +31,10 @@ export interface Scan {
   readonly unknown: number;
   /** True where a span of time is named that dates nothing: "9 minutes". */
   readonly hasTime: boolean;
+  /** How far ahead a named span of time reaches, hours; null where none is named. */
+  readonly aheadHours: number | null;
+  /** True where a year is named: "in 2019". */
+  readonly hasYear: boolean;
   readonly wordAt: (at: number) => string;
 }
 
@@ -52,18 +56,27 @@ export function scan(clause: Clause, language: Language): Scan {
   let agoHours: number | undefined;
   let unknown = 0;
   let hasTime = false;
+  let hasYear = false;
+  let aheadHours: number | null = null;
   for (let at = 0; at < clause.items.length; ) {
     const item = clause.items[at]!;
     if (item.kind === 'quantity') {
       const ago = agoOf(item.quantity, wordAt(at - 1), wordAt(at + 1), language);
       if (item.quantity.unit === 'time') {
         if (ago !== null) agoHours = item.quantity.numeral.value * ago.hours;
-        else if (little.toFuture.has(wordAt(at - 1))) flags.add('ahead');
-        else hasTime = true;
+        else if (little.toFuture.has(wordAt(at - 1))) {
+          flags.add('ahead');
+          aheadHours = (language.agoUnits[item.quantity.unitWord] ?? 0) * item.quantity.numeral.value || null;
+        } else hasTime = true;
+      } else if (isYear(item.quantity) && little.beforeYear?.has(wordAt(at - 1))) hasYear = true;
+      else if (item.quantity.unit === null && wordAt(at - 1) === 'next') {
+        flags.add('ahead');
+        aheadHours = item.quantity.numeral.value;
       } else amounts.push({ quantity: item.quantity, at, isAt: little.atDepth.has(wordAt(at - 1)) });
       at += 1 + (ago?.after ?? 0);
       continue;
     }
+    if (item.kind === 'word' && item.isMended) flags.add('doubt');
     const found = books.lexicon.longestAt(wordAt, at);
     if (found === null) {
       unknown += 1;
@@ -76,7 +89,12 @@ export function scan(clause: Clause, language: Language): Scan {
     at += found.length;
   }
   const subjects = cues.flatMap(({ entry, from }) => entry.subjects.map((subject) => ({ subject, at: from })));
-  return { language, clause, cues, amounts, subjects, flags, agoHours, unknown, hasTime, wordAt };
+  return { language, clause, cues, amounts, subjects, flags, agoHours, unknown, hasTime, aheadHours, hasYear, wordAt };
+}
+
+function isYear({ unit, numeral }: Quantity): boolean {
+  const { value, low } = numeral;
+  return unit === null && low === undefined && Number.isInteger(value) && value >= 1950 && value < 2100;
 }
 
 /** Hours of a span that lies back, and how many words after it say so. */

@@ -4,6 +4,7 @@ import { type FactReading, isThereOrNot, readingsOfRow } from './meanings.ts';
 import { aheadFacts } from './measures.ts';
 import type { ReaderContext } from './reader-context.ts';
 import type { Cue, Scan } from './scan.ts';
+import { isOutOfTime } from './time-span.ts';
 
 /** Words that were read as a fact, by the places of their items. */
 export interface Sense extends FactReading {
@@ -15,6 +16,7 @@ export interface Sense extends FactReading {
 /** The facts that the phrases of a clause say; phrases with meanings of which none holds are counted as lost. */
 export function readSenses(scan: Scan, context: ReaderContext): { senses: readonly Sense[]; lost: number } {
   const picked = new Map(scan.cues.map((cue) => [cue, cue.entry.rows.length > 0 ? pickRow(cue, scan, context) : null]));
+  for (const [cue, row] of picked) if (row && isOutOfTime(row.fact, scan)) picked.set(cue, null);
   const said = scan.cues.filter((cue) => picked.get(cue));
   let lost = scan.cues.filter((cue) => !picked.get(cue) && isMeant(cue)).length;
   const nots = boundBy(scan, said, 'not');

@@ -11,7 +11,7 @@ interface Span {
 /** One word, number or sign of a text. `odd` is a number-like thing that is no quantity: a date, a telephone number. */
 export type Token = Span &
   (
-    | { readonly kind: 'word'; readonly text: string }
+    | { readonly kind: 'word'; readonly text: string; readonly isMended?: true }
     | { readonly kind: 'number'; readonly numeral: Numeral }
     | { readonly kind: 'break'; readonly text: string }
     | { readonly kind: 'odd' }
@@ -30,6 +30,7 @@ const wordSigns: Readonly<Record<string, string>> = {
   '/': '/',
   '<': '<',
   '>': '>',
+  '±': '±',
   '"': '"',
   "'": "'",
 };
@@ -44,9 +45,21 @@ export function tokenise(text: string, language: Spelling): readonly Token[] {
   for (const match of folded.matchAll(pieces)) {
     const start = match.index;
     const token = tokenOf(match[0], start, folded, tokens.at(-1), language);
-    if (token) tokens.push(token);
+    if (token) tokens.push(...withoutEnd(token, match[0], language));
   }
   return language.retell === undefined ? tokens : language.retell(tokens);
+}
+
+/** A word and what is joined to its end, each on its own: "drains'll". */
+function withoutEnd(token: Token, piece: string, { little }: Spelling): readonly Token[] {
+  const at = piece.lastIndexOf("'");
+  const end = at > 0 && token.kind === 'word' ? little.joinedEnds?.[piece.slice(at)] : undefined;
+  if (end === undefined) return [token];
+  const place = token.start + at;
+  return [
+    { kind: 'word', text: piece.slice(0, at).replaceAll("'", ''), start: token.start, end: place },
+    { kind: 'word', text: end, start: place, end: token.end },
+  ];
 }
 
 function tokenOf(

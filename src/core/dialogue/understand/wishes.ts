@@ -1,6 +1,16 @@
 import type { GlossaryTerm } from '../../rules/pack-types.ts';
 import type { FieldName } from '../events.ts';
-import { definePatterns, nextFieldWords, sameForPatterns } from './en/wishes.ts';
+import * as german from './de/wishes.ts';
+import * as english from './en/wishes.ts';
+
+/** Nobody says such a wish in more characters. */
+const longestWish = 120;
+
+const definePatterns = [...english.definePatterns, ...german.definePatterns];
+const nextFieldWords = [...english.nextFieldWords, ...german.nextFieldWords];
+const [sameForOf = /$^/, ...maySay] = english.sameForPatterns;
+const sameForSurely = [sameForOf, ...german.sureSameForPatterns];
+const sameForMaybe = [...maySay, ...german.sameForPatterns];
 
 /**
  * The trade term that a text asks to be explained: the term of the glossary, or the words where it has none and the text asks in so
@@ -10,7 +20,14 @@ export function askedTerm(
   text: string,
   glossary: readonly GlossaryTerm[],
 ): { readonly term: GlossaryTerm } | { readonly words: string } | null {
+  if (text.length > longestWish) return null;
   const plain = plainText(text);
+  for (const pattern of [...english.sureDefinePatterns, ...german.sureDefinePatterns]) {
+    const words = pattern.exec(plain)?.[1];
+    if (words === undefined || notTerms.has(words)) continue;
+    const term = termOf(words, glossary);
+    return term ? { term } : { words };
+  }
   for (const [index, pattern] of definePatterns.entries()) {
     const words = pattern.exec(plain)?.[1];
     if (words === undefined) continue;
@@ -21,7 +38,7 @@ export function askedTerm(
   return null;
 }
 
-const notTerms: ReadonlySet<string> = new Set(['that', 'this', 'it', 'you']);
+const notTerms: ReadonlySet<string> = new Set(['that', 'this', 'it', 'you', 'das', 'dies', 'es', 'du']);
 
 /** The term said by these words, singular or plural, in any language of the glossary. */
 export function termOf(words: string, glossary: readonly GlossaryTerm[]): GlossaryTerm | null {
@@ -40,15 +57,17 @@ export function termOf(words: string, glossary: readonly GlossaryTerm[]): Glossa
  * for". Undefined where the text asks for none.
  */
 export function askedField(text: string, fields: readonly FieldName[]): string | null | undefined {
+  if (text.length > longestWish) return undefined;
   const plain = plainText(text);
-  if (nextFieldWords.includes(plain)) return null;
-  for (const [index, pattern] of sameForPatterns.entries()) {
+  if (english.nextFieldWords.includes(plain)) return null;
+  const patterns = [...sameForSurely, ...sameForMaybe];
+  for (const [index, pattern] of patterns.entries()) {
     const name = pattern.exec(plain)?.[1];
     if (name === undefined) continue;
     if (nextFieldWords.includes(name)) return null;
     const found = fields.find((field) => plainText(field.name) === name || field.id === name);
     if (found) return found.id;
-    if (index === 0) return null;
+    if (index < sameForSurely.length) return null;
   }
   return undefined;
 }

@@ -24,7 +24,11 @@ export const dialogueErrors = {
   },
   DEPTH_NEEDS_HOUR: {
     says: 'A soil temperature from another depth says something of 30 cm only with the hour at which it was read.',
-    next: 'At what time did you read it? Say it again with the hour ("7 at 10 cm at 3 pm", or "7 at 10 cm just now"), or read it at 30 cm.',
+    next: 'At what time did you read it? Say the hour ("3 pm", "just now", "yesterday at noon"), or read it at 30 cm.',
+  },
+  READING_STUCK: {
+    says: 'The same soil temperature was read for days on end, as from a sensor that stands still, so its band is wider.',
+    next: 'Check the thermometer against another one, and read again.',
   },
   READING_IN_FUTURE: {
     says: 'The reading is said to be of a time that has not come yet.',

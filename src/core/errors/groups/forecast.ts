@@ -55,6 +55,10 @@ export const forecastErrors = {
     next: 'Fetch it again, or tell the weather by hand.',
     httpStatus: 503,
   },
+  FORECAST_FETCHED_LATER: {
+    says: 'The forecast was fetched after the moment asked about; it counts as new then, and knows more than could be known.',
+    next: 'Ask about a moment after it was fetched, or give the forecast that there was then.',
+  },
   FORECAST_OUT_OF_HORIZON: {
     says: 'The forecast does not reach the time asked about.',
     next: 'Ask about a time that the forecast covers, or tell the weather by hand.',

@@ -52,9 +52,10 @@ export function soilInputOf(
     days: soilDaysOf(forecast, zone, from, moreDays),
     readings,
     at,
-    airKnownUntil: forecast.fetchedAt,
+    airKnownUntil: epochSeconds(Math.min(at, forecast.fetchedAt)),
     latitudeDeg: latitude?.value ?? forecast.place.latitude,
     airErrorFactor: growth,
+    ...(forecast.climatology && { climatology: forecast.climatology }),
   };
 }
 

@@ -6,6 +6,7 @@ import { hourSeconds } from '../../weather/series.ts';
 import type { FactContext, FactSource } from '../context.ts';
 import { localTime } from '../local-day.ts';
 import { checkRange } from '../plausible.ts';
+import { endsStuck } from '../stuck-reading.ts';
 import { derivedNumber, earliest } from './derived.ts';
 import { soilInputOf } from './soil-days.ts';
 
@@ -14,7 +15,7 @@ const daySeconds = 24 * hourSeconds;
 /**
  * Trend at 30 cm, C/day. Where the person's own readings of the last `trendReadingsWithinDays` span `trendReadingsSpanDays` and
  * the newest is still good: their ordinary least-squares slope, the band being the steepest and flattest slope if every reading
- * is off by its own band, or by `soilTemperatureReadingBandC` where that is wider. Else the modelled change over the coming
+ * is off by its own band, or by `soilTemperatureReadingBandC` where that is wider; not where they are stuck at one value. Else the modelled change over the coming
  * `trendAheadDays`, from a reading at most `soilTemperatureCarriedDays` old.
  */
 export const deriveSoilTemperatureTrend: FactSource = (context) => slopeOfReadings(context) ?? modelledTrend(context);
@@ -24,7 +25,7 @@ const slopeOfReadings: FactSource = (context) => {
   const readings = readingsWithin(context, numberParameter(parameters, 'trendReadingsWithinDays') * daySeconds);
   const first = readings[0];
   const last = readings.at(-1);
-  if (first === undefined || last === undefined) return null;
+  if (first === undefined || last === undefined || endsStuck(context)) return null;
   const goodUntil = last.at + numberParameter(parameters, 'goodForSoilTemperatureHours') * hourSeconds;
   const span = last.at - first.at;
   if (span < numberParameter(parameters, 'trendReadingsSpanDays') * daySeconds || goodUntil <= at) return null;

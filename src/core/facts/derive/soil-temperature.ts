@@ -3,6 +3,7 @@ import { epochSeconds } from '../../units/brands.ts';
 import { numberParameter } from '../../units/parameter.ts';
 import { hourSeconds } from '../../weather/series.ts';
 import type { FactSource } from '../context.ts';
+import { workedOutNote } from '../depth-reading.ts';
 import { localTime } from '../local-day.ts';
 import { derivedNumber, earliest } from './derived.ts';
 import { soilInputOf } from './soil-days.ts';
@@ -23,6 +24,9 @@ export const deriveSoilTemperature: FactSource = (context) => {
   const banded = { value: here.valueC, low: here.low95C, high: here.high95C };
   const fresh = epochSeconds(at + numberParameter(parameters, 'forecastFreshHours') * hourSeconds);
   const goodUntil = earliest(epochSeconds(oldestAt), fresh, trusted.oldestAt);
-  const note = `carried forward from ${newest.valueC} C read ${localTime(newest.at, zone)}`;
+  const carried = `carried forward from ${newest.valueC} C read ${localTime(newest.at, zone)}`;
+  const read = context.observations('soil.temperature30cmC').findLast((one) => one.at === newest.at)?.reading;
+  const elsewhere = read?.type === 'number' ? workedOutNote(read) : null;
+  const note = elsewhere === null ? carried : `${carried}, ${elsewhere}`;
   return derivedNumber('soil.temperature30cmC', banded, at, goodUntil, note);
 };

@@ -12,11 +12,19 @@ export function joinVisits(readings: readonly FactObservation[]): FactObservatio
   const joined: FactObservation[] = [];
   for (const one of readings) {
     const last = joined.at(-1);
-    const both = last && one.at - last.at <= visitSeconds ? spanOf(last, one) : null;
+    const both = last ? spanOfVisit(last, one) : null;
     if (both === null) joined.push(one);
     else joined[joined.length - 1] = both;
   }
   return joined;
+}
+
+/**
+ * Two readings of one number at 30 cm within an hour of each other as one that spans both, with the later's moment; the later where
+ * they agree. Null where they are of two visits, or one was worked out from another depth.
+ */
+export function spanOfVisit(a: FactObservation, b: FactObservation): FactObservation | null {
+  return Math.abs(b.at - a.at) <= visitSeconds ? spanOf(a, b) : null;
 }
 
 function spanOf(a: FactObservation, b: FactObservation): FactObservation | null {

@@ -84,6 +84,7 @@ const forecast = z.strictObject({
   reachesTo: instant.nullable(),
   unused: z.enum(['too-old', 'too-far']).nullable(),
   note: textOrNull,
+  rainChance: z.strictObject({ courses: z.number(), share: z.number(), atMostMm: z.number() }).nullable(),
   latitude: z.number(),
   longitude: z.number(),
   distanceKm: z.number(),

@@ -21,6 +21,7 @@ export const readingSchema: z.ZodType<Reading> = z.discriminatedUnion('type', [
     value: number,
     low: z.exactOptional(number),
     high: z.exactOptional(number),
+    from: z.exactOptional(z.strictObject({ depthCm: number, valueC: number, hour: z.string().max(8) })),
   }),
   z.strictObject({ type: z.literal('choice'), possible: texts }),
   z.strictObject({ type: z.literal('signs'), present: texts, absent: texts, complete: z.boolean() }),

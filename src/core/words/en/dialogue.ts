@@ -65,7 +65,10 @@ export const dialogueWords = {
         ? `Supposing ${what}: ${verdict}, as far as what you told and the forecast go. This is no answer; what you told stays as it is.`
         : `Supposing ${what}: ${verdict}, since this would still not be known: ${open}. This is no answer; what you told stays as it is.`,
   },
-  remarks: {} as Readonly<Record<string, (quote: string) => string>>,
+  remarks: {
+    'readings-differ': (quote: string) =>
+      `"${quote}" differs from what you said within the last hour, so I reckon with all between the two. If one was a slip, say "no, it was" and the right one; else read again.`,
+  } as Readonly<Record<string, (quote: string) => string>>,
   remark: (quote: string) => `Noticed, but not used: "${quote}".`,
   plain: {
     'nothing-found': 'I found nothing to take from that. Say it in other words, or choose an answer.',

@@ -9,6 +9,8 @@ export const forecastWords = {
     'too-old': 'it is too old, and nothing of it was used',
     'too-far': 'its point lies too far from the field, and nothing of it was used',
   },
+  rainChance: (share: string, courses: string, mm: string) =>
+    `Chance that at most ${mm} mm of rain falls in the next 48 hours: ${share} (${courses} courses of the weather).`,
   cell: (km: string) => `Its point lies ${km} km from the field.`,
   validUntil: (time: string) => `This answer stands until ${time} at the latest. After that, look again.`,
   doesNotAge: 'Nothing in this answer grows old today.',

@@ -167,7 +167,12 @@ export const outlookWords = {
       title: 'Soil temperature at 30 cm',
       description: (now: string, last: string, day: string, limit: string) =>
         `${now} now, ${last} on ${day}. The darker band holds 8 in 10, the lighter one 19 in 20. The line across is the limit, ${limit}.`,
-      beyond: 'Beyond the hatched edge the forecast has ended: what is usual at the place stands in for it.',
+      beyond: {
+        ofPlace: (years: number) =>
+          `Beyond the hatched edge the forecast has ended: the usual air of the place, by ${years} past years, stands in for it.`,
+        ofLatitude:
+          'Beyond the hatched edge the forecast has ended: the usual air of the latitude stands in for it, which is far less sure.',
+      },
       middle: 'Middle, C',
       band: '8 in 10 lie between, C',
       chanceBelow: (limit: string) => `Chance below ${limit}`,

@@ -166,7 +166,7 @@ export const cropWords: readonly WordRow[] = [
   choice(
     'crop.frostOnLeaves',
     'no',
-    'none',
+    'none crop leaves',
     words`frostfrei*, frost ist? weg, frost ist? aufgetaut|getaut|abgetaut, reif ist? weg|abgetaut|getaut, kein frost mehr`,
   ),
   choice(

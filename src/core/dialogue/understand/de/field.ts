@@ -27,7 +27,7 @@ export const fieldWords: readonly WordRow[] = [
     'field.texture',
     'clay',
     ofTexture,
-    words`ton, tonboden, tonböden, reiner ton, schwerer ton, lehmiger ton, letten`,
+    words`ton, tonboden, tonböden, reiner ton, schwerer ton|tonboden, lehmiger ton, letten`,
   ),
   choice('field.texture', 'loam', ofTexture, words`lehm, lehmboden, mittlerer lehm, reiner lehm`),
   choice('field.texture', 'silt', ofTexture, words`schluff, schluffboden, löss, lößboden, lössboden, reiner schluff`),

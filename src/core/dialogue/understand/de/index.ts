@@ -4,13 +4,13 @@ import { clockWords } from './clock.ts';
 import { cropWords } from './crop.ts';
 import { fieldWords } from './field.ts';
 import { agoBefore, agoUnits, agoWords, fillerWords, flagWords } from './flags.ts';
-import { intentWords } from './intents.ts';
+import { intentWords, wishLeads, wishTails } from './intents.ts';
 import { littleWords } from './little.ts';
 import * as numbers from './numbers.ts';
 import { placeWords } from './place.ts';
 import { retell, retellNumber } from './retell.ts';
 import { soilWords } from './soil.ts';
-import { spell } from './spelling.ts';
+import { properWords, spell } from './spelling.ts';
 import { subjectWords } from './subjects.ts';
 import { supposing } from './supposing.ts';
 import * as units from './units.ts';
@@ -19,6 +19,9 @@ import { weatherWords } from './weather.ts';
 /** German. */
 export const german: LanguageWords = {
   spell,
+  properWords,
+  wishLeads,
+  wishTails,
   retell,
   retellNumber,
   rows: [...soilWords, ...fieldWords, ...placeWords, ...cropWords, ...weatherWords],
@@ -48,6 +51,8 @@ export const german: LanguageWords = {
     after: units.unitsAfter,
     before: units.unitsBefore,
     single: units.singleUnits,
+    parts: units.unitParts,
+    plusMinus: units.plusMinus,
     boundsBefore: units.boundsBefore,
     boundsAfter: units.boundsAfter,
     range: units.rangeWords,

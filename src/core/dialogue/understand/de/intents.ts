@@ -27,7 +27,7 @@ export const intentWords: Readonly<Partial<Record<Exclude<Intent, 'yes' | 'no'>,
     was habe|hab ich dir|ihnen? bisher|schon|alles|noch? alles? gesagt|erzählt|angegeben|eingegeben, was habe|hab ich dir|ihnen?
     bis jetzt alles? gesagt|angegeben|erzählt, was weißt du bisher|schon|alles|jetzt?,
     was wissen sie bisher|schon|alles|jetzt?, was hast du bisher|schon|alles?, was haben sie bisher|schon|alles?, zusammenfassung,
-    zusammenfassen, fass|fasse alles|es|das? zusammen, meine antworten, meine angaben, zeig|zeige mir? meine antworten|angaben,
+    zusammenfassen, fass|fasse alles|es|das|mal? zusammen, meine antworten, meine angaben, zeig|zeige mir? meine antworten|angaben,
     lies das|es|alles? vor, lies alles noch mal|einmal vor, bisherige angaben|antworten, stand der dinge, wo stehen|sind wir,
     was ist bisher|schon bekannt, was weißt du über das|dieses feld, was habe|hab ich eingegeben, was ist bekannt
   `,
@@ -49,7 +49,7 @@ export const intentWords: Readonly<Partial<Record<Exclude<Intent, 'yes' | 'no'>,
     anderes feld, für ein anderes feld, andere fläche, nächste fläche, einen anderen schlag, anderen schlag, einen neuen schlag
   `,
   'dont-know': words`
-    weiß nicht, ich? weiß es|das? nicht, ich? weiß ich? nicht, das|es? weiß ich leider|noch|gerade|jetzt|auch? nicht, keine ahnung, ich? habe|hab? keine ahnung,
+    weiß nicht, ich? weiß es|das? nicht, ich? weiß ich? nicht, das|es? weiß ich leider|noch|gerade|grad|jetzt|auch? nicht, keine ahnung, ich? habe|hab? keine ahnung,
     weiß ich nicht, weiß nich, ich? weiß es|das leider|noch|gerade|jetzt nicht, ich weiß leider nicht, kann ich nicht sagen, das kann
     ich nicht sagen, kann ich dir|ihnen nicht sagen, ich kann es|das nicht sagen, kann man nicht sagen, schwer zu sagen, nicht
     sicher, bin|ich bin mir? nicht sicher, ich bin mir nicht sicher, bin mir nicht sicher, bin unsicher, unsicher, unbekannt,
@@ -64,7 +64,7 @@ export const intentWords: Readonly<Partial<Record<Exclude<Intent, 'yes' | 'no'>,
     das entzieht sich meiner kenntnis, frag mich nicht, fragen sie mich nicht, was weiß ich, da bin ich überfragt,
     bin ich überfragt, ich? erinnere mich nicht, hab|habe vergessen, vergessen, hab|habe ich vergessen, habe|hab ich nicht da,
     war noch nicht da|dort|draußen, keinen schimmer, keinen plan, weiß keiner, weiß ich noch nicht, das weiß ich noch nicht,
-    noch unbekannt, frage überspringen, auslassen, kann ich nicht beurteilen|einschätzen, ist schwer zu sagen, ich weiß nicht so
+    thermometer vergessen|kaputt, noch unbekannt, frage überspringen, auslassen, kann ich nicht beurteilen|einschätzen, ist schwer zu sagen, ich weiß nicht so
     recht|genau, weiß nicht so recht|genau, nicht nachgesehen, nicht geschaut, nicht geguckt, nicht gezählt, nicht geprüft,
     da habe|hab ich nicht nachgesehen|geguckt|geschaut, hab|habe nicht nachgesehen|geguckt|geschaut|gemessen, kann ich jetzt|gerade
     nicht sagen, das kann ich jetzt|gerade nicht sagen, kann ich schlecht|schwer sagen
@@ -140,3 +140,17 @@ export const intentWords: Readonly<Partial<Record<Exclude<Intent, 'yes' | 'no'>,
     damit ich spritzen|fahren darf|kann
   `,
 };
+
+/** What may stand before the words of a wish without changing it. */
+export const wishLeads = words`
+  kannst|könntest|würdest du, können|könnten|würden sie, ich will|möchte|muss|würde, ich hätte gern, lass|lasst uns, lassen sie uns, lass|lassen mich, bitte, sag mir|mal, sag mal,
+  sag mir mal, sagen sie mir|mal, und, aber, also, dann, leider, ehrlich gesagt, um ehrlich zu sein, entschuldigung, gut, okay|ok, so, hey|hallo|moin, nein, na, na ja, tja, äh|ähm, kurze
+  frage, nur kurz, weißt du, wissen sie, jetzt, nun, ich will mal|jetzt, wir wollen|möchten, mal, doch, ach, oh, da, das, hm, puh, eigentlich
+`;
+
+/** What may stand after them. */
+export const wishTails = words`
+  ehrlich gesagt, um ehrlich zu sein, so genau, genau, leider, noch, im moment|augenblick, gerade, jetzt, heute, dann, für mich, bitte, eigentlich, überhaupt, wirklich, gar, nochmal, noch
+  mal|einmal, wieder, mal, auswendig, aus dem kopf, so, dazu, darüber, davon, denn, bitte schön, danke, erst mal, erstmal, fürs erste, für heute, bisher, schon, alles, von hier aus, ohne nachzusehen, bis
+  ich nachgesehen habe, so auf die schnelle, nun, mehr, bis jetzt, sofort, lieber, gern|gerne, da, hier, auch, so recht, mir
+`;

@@ -9,7 +9,7 @@ export const placeWords: readonly WordRow[] = [
     'field.protectedWaterArea',
     'inside',
     'zone',
-    words`im, in, in einem, in der, innerhalb, liegt im|in|drin, liegt in einem|einer|der, ist im|in, ist in einem|einer|der, drin, mitten im|in, mittendrin, fällt unter|in`,
+    words`innerhalb, liegt drin, drin, mittendrin, liegt mittendrin, fällt darunter`,
   ),
   choice(
     'field.protectedWaterArea',

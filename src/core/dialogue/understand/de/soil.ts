@@ -57,7 +57,7 @@ export const soilWords: readonly WordRow[] = [
     'saturated',
     'none soil',
     words`
-    gesättigt*, wassergesättigt*, vollgesogen*, völlig durchweicht*, durchweicht*, matschig*, schlammig*, wasser läuft|rinnt|kommt von selbst? heraus|raus, völlig
+    gesättigt*, wassergesättigt*, vollgesogen*, läuft wasser raus|heraus, da läuft wasser raus|heraus, tropft von selbst, völlig durchweicht*, durchweicht*, matschig*, schlammig*, wasser läuft|rinnt|kommt von selbst? heraus|raus, völlig
     gesättigt*, voll wasser, patschnass, klatschnass, klitschnass, triefnass, triefend nass, pitschnass, quatschnass, total durchweicht*, wie ein
     schwamm, voll gesättigt*, voller wasser, übersättigt*, mit wasser gesättigt*
   `,
@@ -114,6 +114,11 @@ export const soilWords: readonly WordRow[] = [
     `none ${ofSoil} water`,
     words`pfützen weg, pfützen sind weg|abgetrocknet|verschwunden, wasser ist weg, pfützen abgetrocknet`,
     { doubtful: true },
+  ),
+  noSign(
+    'sticky',
+    `none ${ofSoil}`,
+    words`klebt nicht|nichts|nix|nirgends, nichts klebt, klebt gar nicht|nichts, schmiert nicht, klebt nicht mehr, kleben nicht`,
   ),
   noSign(
     'cracked',

@@ -57,6 +57,10 @@ export const subjectWords: Readonly<Record<Subject, readonly string[]>> = {
   slope: words`hang, hangneigung, gefälle, neigung, steigung, hanglage, feldneigung`,
   area: words`fläche, größe, feldgröße, flächengröße, schlaggröße, spritzfläche`,
   rain: words`regen, niederschlag, niederschläge, regenmenge, wetter, wetterbericht`,
+  peak: words`
+    stärkste|nasseste|schlimmste stunde, stündlich, höchstens in einer stunde, in der stärksten|nassesten stunde, stärkster guss, spitze pro stunde
+  `,
+  'delta-t': words`delta t|te, deltat, delta`,
   humidity: words`
     luftfeuchte, luftfeuchtigkeit, relative? feuchte|luftfeuchte|luftfeuchtigkeit, hygrometer, rel luftfeuchte, luft feuchte
   `,

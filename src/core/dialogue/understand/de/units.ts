@@ -122,6 +122,17 @@ export const singleUnits: readonly (readonly [pattern: string, unit: SaidUnit])[
   ['ein|einen bestockungstrieb|trieb', 'tillers'],
 ];
 
+/** Parts of a unit. */
+export const unitParts: readonly (readonly [pattern: string, value: number])[] = [
+  ['ein|einen halben|halbes|halber', 0.5],
+  ['halb|halben|halbes', 0.5],
+  ['einen|ein viertel', 0.25],
+  ['ein drittel', 1 / 3],
+];
+
+/** Words between a number and how far it may be out. */
+export const plusMinus: readonly string[] = ['plus minus', 'plus oder minus', '±', 'und / minus'];
+
 /** Words around a number that leave it open to one side, soften it, or make it negative. */
 export const boundsBefore: readonly (readonly [
   pattern: string,
@@ -169,7 +180,6 @@ export const boundsAfter: readonly (readonly [pattern: string, bound: 'least' | 
   ['oder so', 'near'],
   ['oder so was|aehnlich', 'near'],
   ['so etwa|ungefaehr|rum|circa', 'near'],
-  ['plus minus', 'near'],
   ['minus', 'negative'],
   ['unternull', 'negative'],
 ];

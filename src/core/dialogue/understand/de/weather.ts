@@ -3,6 +3,8 @@ import { words } from './spelling.ts';
 
 const sensitive =
   'haus|häuser|häusern|dorf|dörfer|garten|gärten|schule|siedlung|graben|gräben|bach|bäche|teich|fluss|wasser|gewässer|bienen|bienenstock|bienenstöcke|bienenstand|weg|wege|radweg|fußweg|leute|menschen|wohnhaus|wohnhäuser|nachbarn|nachbarhaus|nachbarhof|see|straße|hof|spielplatz|kindergarten|gebäude|ort|ortschaft|hecke|reitweg|wanderweg|nachbargarten|rüben|gemüse|nachbarfeld|nachbaracker|stall|ställe|weide';
+const place =
+  'haus|häusern|dorf|dörfern|garten|gärten|schule|siedlung|bienen|nachbarn|nachbarhaus|straße|ort|ortschaft|kindergarten';
 const to = `auf|in|gegen|über der|die|das|den|dem|einen|ein|eine|unser|unsere|unseren|mein|meinen|meine?`;
 const blows = 'weht|bläst|geht|zieht|drückt|steht|treibt';
 const strong = { strong: true } as const;
@@ -169,7 +171,7 @@ export const weatherWords: readonly WordRow[] = [
     'yes',
     'wind',
     words`
-    ${to} ${sensitive} zu, richtung der|die|das|den? ${sensitive}, in richtung der|die|das|den? ${sensitive}, zum|zur ${sensitive} hin?, genau|direkt auf der|die|das|den ${sensitive} zu?, auf etwas empfindliches zu, zu den ${sensitive} hin?, auf ${sensitive} zu, genau|direkt richtung ${sensitive}
+    ${to} ${sensitive} zu, richtung der|die|das|den? ${sensitive}, in richtung der|die|das|den? ${sensitive}, zum|zur ${place}, zum|zur ${sensitive} hin, genau|direkt auf der|die|das|den ${sensitive} zu?, auf etwas empfindliches zu, zu den ${sensitive} hin?, auf ${sensitive} zu, genau|direkt richtung ${sensitive}
   `,
     strong,
   ),
@@ -178,7 +180,7 @@ export const weatherWords: readonly WordRow[] = [
     'yes',
     '',
     words`
-    auf der|die|das|den ${sensitive} zu?, richtung der|die|das|den? ${sensitive}, in richtung der|die|das|den? ${sensitive}, zum|zur ${sensitive} hin?, genau|direkt auf der|die|das|den ${sensitive} zu?, zu den ${sensitive} hin?, auf ${sensitive} zu
+    auf der|die|das|den ${sensitive} zu?, richtung der|die|das|den? ${sensitive}, in richtung der|die|das|den? ${sensitive}, zum|zur ${place}, zum|zur ${sensitive} hin, genau|direkt auf der|die|das|den ${sensitive} zu?, zu den ${place} hin?, auf ${sensitive} zu
   `,
   ),
   choice(

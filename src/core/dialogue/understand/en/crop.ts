@@ -27,7 +27,7 @@ export const cropWords: readonly WordRow[] = [
     'yes',
     '',
     words`
-    plenty, loads, lots, some, a few, everywhere, heaps, in patches, patches, a little, a bit, there is, rife,
+    plenty, loads, lots, some, a few, a fair bit, a fair few, quite a bit|few|lot, odd one, odd plant|plants, the odd one|plant|patch, a lot, tons, masses, full of it, riddled, infested, thick, thick with it, smothered, a carpet, both, seen some, aplenty, everywhere, heaps, in patches, patches, a little, a bit, there is, rife,
     bad, weeds
   `,
   ),
@@ -36,8 +36,20 @@ export const cropWords: readonly WordRow[] = [
     'no',
     '',
     words`
-    clean, none, none seen|there, none to be seen, cant see any, havent seen any, not seen any
+    clean, none, none seen|there, none to be seen, cant see any, havent seen any, not seen any, nothing, all clean, clean as a whistle, not a one, not one, not a plant, not a weed, nil, none found, found none, none that i can see, no weeds, weed free
   `,
+  ),
+  count(
+    'weed.tillers',
+    0,
+    '',
+    words`none, nil, no, not tillered yet?, not yet, untillered, no tillers yet?, single shoot|shoots, just the main shoot`,
+  ),
+  count(
+    'crop.trueLeaves',
+    0,
+    '',
+    words`none, no true leaves yet?, cotyledon|cotyledons, seed leaves only?, just the seed leaves`,
   ),
   count(
     'weed.tillers',
@@ -62,7 +74,7 @@ export const cropWords: readonly WordRow[] = [
     'yes',
     'tank',
     words`
-    something else, else, other things, another product, mixing, fertiliser, fertilizer
+    something else, else, other things, another product, mixing, fertiliser, fertilizer, a wetter, adding, insecticide, fungicide, herbicide, foliar, nutrients, trace, oil, an oil, sulphur, a mix
   `,
   ),
   choice(
@@ -70,7 +82,7 @@ export const cropWords: readonly WordRow[] = [
     'yes',
     '',
     words`
-    fertiliser, fertilizer, something else, another product, mixing
+    fertiliser, fertilizer, something else, another product, mixing, insecticide, a? fungicide, a? herbicide, foliar, foliar feed, nutrients, a? bit of boron|manganese|magnesium, oil, an oil, sulphur, a mix, a wetter
   `,
   ),
   choice(
@@ -78,7 +90,7 @@ export const cropWords: readonly WordRow[] = [
     'no',
     'none tank',
     words`
-    nothing else, nothing else in, no adjuvant|adjuvants, no partner, just propyzamide, propyzamide alone|only,
+    nothing else in, no adjuvant|adjuvants, nothing else in the tank|mix, no partner, just propyzamide, propyzamide alone|only,
     only propyzamide, propyzamide on its own, nothing else going in, no mix, not mixing anything, nothing mixed,
     no tank mix, propyzamide straight, straight propyzamide
   `,
@@ -88,7 +100,7 @@ export const cropWords: readonly WordRow[] = [
     'no',
     'tank',
     words`
-    on its own, alone, straight, just that, just the one, nothing, by itself
+    nothing else, nothing, on its own, alone, straight, just that, just the one, nothing, by itself
   `,
   ),
   choice(
@@ -96,7 +108,7 @@ export const cropWords: readonly WordRow[] = [
     'no',
     '',
     words`
-    on its own, alone, straight, just that, by itself, nothing, just the one
+    on its own, alone, straight, just that, by itself, nothing, just the one, nothing else, nothing else going in?, nothing added, only that, just propyzamide, going on alone|straight, neat, solo, just water, water only, nothing bar water
   `,
   ),
   choice(
@@ -116,7 +128,7 @@ export const cropWords: readonly WordRow[] = [
     'yes',
     '',
     words`
-    already sprayed|applied|treated|done, already been sprayed|done|treated, already on, had it, had it already,
+    already sprayed|applied|treated|done, been on, it went on, went on, has had it, its had it, put it on, put on already, done it, did it, already been sprayed|done|treated, already on, had it, had it already,
     been sprayed|treated|done, sprayed, in a mixture|mix, applied, once, treated
   `,
   ),
@@ -138,7 +150,7 @@ export const cropWords: readonly WordRow[] = [
     '',
     words`
     had none, had none yet, none yet, had nothing, not had any, hasnt had any, havent had any, first
-    one|time|application, nothing on yet, not touched, nothing yet, not had it|any, untreated, not|hasnt|havent
+    one|time|application, nothing on yet, not touched, nothing yet, nothing so far, not on yet, not been on, not been done, not done yet?, no not yet, not this crop, not on this crop, first time, not a drop, hasnt been touched, wasnt, still to do, not had it|any, untreated, not|hasnt|havent
     been? sprayed|treated|applied yet?
   `,
   ),
@@ -147,11 +159,18 @@ export const cropWords: readonly WordRow[] = [
     'yes',
     'none crop leaves',
     words`
-    frost on the? leaves|crop|plants, frosty, frost, frosted leaves, white frost, hoar frost, leaves|crop frosted,
+    frost on the? leaves|crop|plants, frosty, frost, frosted leaves, hoar, rime, ground frost on the leaves, hoar frost all over, frost all over, frost on it, frosted over, iced over, ice on the leaves, white frost, hoar frost, leaves|crop frosted,
     leaves|crop is|are frosty|frozen|white, leaves|crop white with frost, white over, a frost
   `,
     { strong: true },
   ),
   choice('crop.frostOnLeaves', 'yes', '', words`white, a bit, some, a little, in the hollows|shade, frozen`),
-  choice('crop.frostOnLeaves', 'no', 'none', words`frost has? gone, frost gone|cleared|lifted|thawed, frost free`),
+  choice('crop.frostOnLeaves', 'no', 'none', words`frost free`),
+  choice(
+    'crop.frostOnLeaves',
+    'no',
+    'none crop leaves',
+    words`frost has? all? gone, frost has? cleared|lifted|thawed|melted|burnt off?, frost gone|cleared|lifted|thawed|melted off?, frost has? gone|come|burnt off, frost is? off, no frost on leaves|crop|it|plants`,
+    strong,
+  ),
 ];

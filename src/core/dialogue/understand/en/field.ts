@@ -39,7 +39,7 @@ export const fieldWords: readonly WordRow[] = [
     'flat',
     'none slope',
     words`
-    flat, level, dead|pretty|fairly flat|level, flat as a pancake, no slope, flat field|ground, pan flat
+    flat, level, dead|pretty|fairly|almost|near|nearly|more|virtually flat|level, flat as a board|table|plate|fart, as flat as a pancake, table top, flat land, level field|ground|as a table, no fall, no fall to speak of, dead level, flat as a pancake, no slope, flat field|ground, pan flat
   `,
   ),
   answer(
@@ -47,7 +47,7 @@ export const fieldWords: readonly WordRow[] = [
     'gentle',
     'none slope',
     words`
-    gentle slope, slight|slightly slope|sloping, gentle|gently, gently sloping, gentle fall, bit of a slope
+    gentle slope, slight|slightly slope|sloping, gentle|gently, gently sloping, gentle fall, bit of a slope, slight|slightly fall|incline|rise, gentle incline|rise|gradient|bank, shallow slope, falls away gently|slightly, slopes|falls gently|slightly, a? bit of fall, rolling, slightly rolling, gently rolling
   `,
   ),
   answer(
@@ -55,7 +55,7 @@ export const fieldWords: readonly WordRow[] = [
     'steep',
     'none slope',
     words`
-    steep, very|quite steep, steep slope|bank, steeply sloping
+    steep, very|quite|really|fairly|pretty steep, steep slope|bank|hill|incline|gradient, steeply sloping, like the side of a house, proper bank, falls away steeply|sharply, steep as a roof, a steep one, steepish, bit steep
   `,
   ),
   choice(
@@ -79,13 +79,24 @@ export const fieldWords: readonly WordRow[] = [
   `,
     strong,
   ),
-  choice('field.drained', 'yes', '', words`tiles, pipes, drains, outfalls`),
+  choice(
+    'field.drained',
+    'yes',
+    '',
+    words`tiles, pipes, drains, outfalls, there are, piped, old clay? tiles|pipes, clay tiles|pipes, plastic pipe|pipes|drains, tiled, under drained, all drained, part of it, some of it, half of it, partly, in part, mole drained, moled, drained years ago|back, in the seventies|eighties|sixties|nineties`,
+  ),
+  choice(
+    'field.drained',
+    'no',
+    '',
+    words`none, no pipes, no tiles, nothing, never, never has been, never been, free draining, naturally drained`,
+  ),
   choice(
     'field.loosenedThisSeason',
     'yes',
     '',
     words`
-    moled, mole drained, mole ploughed, subsoiled, sub soiled, loosened, ripped, moling, subsoiling, part of it,
+    moled, mole drained, mole ploughed, subsoiled, sub soiled, loosened, ripped, moling, subsoiling, been subsoiled|moled|loosened|ripped, sub soiler, subsoiler, mole plough, flat lifted, had the subsoiler|sub through it, sub loosened, part of it,
     some of it
   `,
   ),
@@ -109,13 +120,33 @@ export const fieldWords: readonly WordRow[] = [
     words`moled, mole drained, mole ploughed, subsoiled, sub soiled, moling, subsoiling`,
     { doubtful: true, strong: true },
   ),
-  choice('field.protectedWaterArea', 'inside', 'zone', words`in, inside, within, its in, falls in|inside|within`),
+  choice(
+    'field.loosenedThisSeason',
+    'no',
+    '',
+    words`
+    ploughed, just ploughed, only ploughed, min till, direct drilled, nothing, none, never, not touched, left alone, no subsoiling, no moling, last done years ago, not for years, years ago, not since, not in years
+  `,
+  ),
+  choice(
+    'field.loosenedThisSeason',
+    'no',
+    'none',
+    words`no subsoiling, no moling, no deep loosening, no mole draining, not been? subsoiled|moled|loosened this season|autumn|year, not been? subsoiled or moled this season|autumn|year`,
+    strong,
+  ),
+  choice(
+    'field.protectedWaterArea',
+    'inside',
+    'zone',
+    words`in, inside, within, its in, falls in|inside|within, part of it? in, lies in|inside|within, we are in|inside`,
+  ),
   choice(
     'field.protectedWaterArea',
     'outside',
     'zone',
     words`
-    outside, out, outside of, out of, not in, isnt in, nowhere near, clear of
+    outside, out, outside of, out of, not in, isnt in, nowhere near, clear of, not in any|a|the|one, not in any kind|sort of, isnt in any|a|the, not part of a|any?, not within a|any|the?, not inside a|any|the?, not under, no
   `,
   ),
   choice(
@@ -123,21 +154,37 @@ export const fieldWords: readonly WordRow[] = [
     'outside',
     '',
     words`
-    outside it?, out of it, not in one|it, isnt, not in any
+    outside it?, out of it, not in one|it|any|that, isnt, not in any, well outside, just outside, not within one|it, no zone, neither, not in either
   `,
   ),
-  choice('field.protectedWaterArea', 'inside', '', words`inside it?, in one, in it, within it?`),
+  choice(
+    'field.protectedWaterArea',
+    'inside',
+    '',
+    words`inside it?, in one, in it, within it?, just inside, well inside, in the zone, part of it is?, partly, part in`,
+  ),
   choice(
     'field.waterPlanAgreed',
     'yes',
     'plan',
     words`
-    agreed, in place, signed, signed off, done, approved, got, have, there is, sorted, agreed with the?
+    agreed, in place, signed, signed off, done, approved, got, have, there is, sorted, all in place, drawn up and agreed, all signed, been agreed|signed|approved, set, set up, all done, agreed with the?
     adviser|agronomist|officer|catchment
   `,
     strong,
   ),
-  choice('field.waterPlanAgreed', 'yes', '', words`agreed, in place, signed off, sorted, all agreed`),
+  choice(
+    'field.waterPlanAgreed',
+    'yes',
+    '',
+    words`agreed, in place, signed, signed off, sorted, all agreed, done, there is one, got one, have one, ive|weve got? one, all signed off?, approved, been agreed|signed|approved, all done|sorted|in place`,
+  ),
+  choice(
+    'field.waterPlanAgreed',
+    'no',
+    '',
+    words`no plan, none agreed, not got one, havent got one, not agreed, not signed, not drawn up, nothing agreed, nothing in place, still waiting, not agreed yet, isnt one`,
+  ),
   choice(
     'field.waterPlanAgreed',
     'no',
@@ -150,7 +197,7 @@ export const fieldWords: readonly WordRow[] = [
     'yes',
     'buffer',
     words`
-    marked, marked out, pegged, pegged out, known and marked, staked, flagged, set up, measured and marked,
+    marked, marked out, marked up|off, pegged, pegged out, known and marked, staked, staked out, flagged, flagged up|out, caned, caned out, in the gps|guidance, set up, measured and marked,
     measured
   `,
     strong,
@@ -160,7 +207,8 @@ export const fieldWords: readonly WordRow[] = [
     'yes',
     '',
     words`
-    marked, marked out, pegged, pegged out, known and marked, staked out?, flagged, known
+    marked, marked out, pegged, pegged out, known and marked, staked out?, flagged, known, caned out?, canes in, its in the gps|guidance|sat, in the gps, on the gps, sprayed off, all marked out?, all pegged out?, flagged up|out, flags in|out,
+    marked with canes|pegs|flags, measured, measured out, paced out, set up, sorted
   `,
   ),
   choice('field.country', 'GB-ENG', 'none', words`england, english`),

@@ -4,6 +4,7 @@ import { words } from '../phrases.ts';
 /** What little words do to the clause that they stand in. Patterns as in `expandPattern`; apostrophes left out. */
 export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string[]>> = {
   not: words`
+    have|has|are|is all gone, all gone, soaked away, have|has soaked away, have|has dried up|out|off, gone off, have|has gone off,
     no more, gone, have|has|are|is gone, closed, closed up, drained away|off, melted, lifted, cleared, cleared up,
     i? doubt, i? doubt if|whether|that,
     clean|clear|empty of,
@@ -17,6 +18,11 @@ export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string
   doubt: words`
     gone, have|has|are|is gone, closed, closed up, drained away|off, melted, lifted, cleared, cleared up,
     i? doubt, i? doubt if|whether|that,
+    if anything, if the? my? thermometer|probe|meter|gauge is? right|accurate|correct, if the? my? thermometer|probe|meter|gauge is? to be trusted|believed, if its right|accurate|correct, if i read it right, if memory serves,
+    if memory serves me right?, if im not mistaken|wrong, if i remember rightly|correctly, unless im mistaken|wrong, as best i can tell, best i can tell, by eye, by the look of it, by the looks of it, going by feel, at a push, i? should think, i?
+    should say, i? would guess|think, might well be, may well be, as i recall, if i recall, to the best of my knowledge, in my opinion, wouldnt swear to it, dont quote me, dont quote me on that|it, ballpark, ball park, rough
+    guess, as near as i can tell|judge, i? fancy, i? take it, i? gather, i? presume, i? assume, im fairly|pretty sure, im told, seemingly, allegedly, appears, appears to be, looked to be, could well be, just a guess, only a
+    guess, thereabouts, estimate, estimated, i? estimate, i? would estimate, id estimate, my guess, my guess is, my best guess, best guess,
     maybe, perhaps, possibly, probably, prob, i? think, i? reckon, i? guess, i? believe, i? suppose, might, might
     be, could be, may be, looks like, looks as if|though, seems, seems to be, apparently, presumably, i imagine,
     guessing, at a guess, id say, id guess, should be, ish, more or less, roughly, about, almost, nearly,
@@ -34,7 +40,12 @@ export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string
     sure, have no idea, dont know if, difficult to say
   `,
   block: words`
-    over|for the? next week|fortnight|month,
+    over|for the? next week|fortnight|month, i said, other farm, the other farm, other side of the|farm, another farm, other place, next farm, down the road, brothers, brother, my dads,
+    cousin, cousins, uncle, uncles, on the mast, mast, weather station, met station, airfield, gauge, rain gauge, fell, fallen, weve had, weve had so far, this time last year, back in, years back, last time, used to be,
+    when i was, grandad, in theory, in my experience, rule of thumb, as a rule, the book says, the guide says, the guidelines, too wet to, too dry to, far too, worried about, worry about, afraid of, in case, let me
+    know, tell me if, provided, as long as, so long as, once, after it, waiting for, wait for, wait till, wait until, ive heard, heard that, read that, they reckon it, radio, telly, on tv, newspaper, everyone,
+    everybody, anyone, someone, somebody, some people, the lad next, over the|their fence|hedge|road, pub, in town, at home, back home, house, greenhouse, shed, fridge, kitchen, cab, engine, coolant, bath, pool,
+    boom set, booms set, set at, barn, potato, potatoes, sugar beet, beet, maize, grassland, pasture, lawn, garden centre, record, records, average for, on average, long term, historically,
     if, ages ago, long ago, previously, back then, in|last spring|summer, the other day, unless, until, when,
     would, wouldnt, should, shouldnt, supposed, supposed to, used to, neighbour, neighbours, next door, next
     doors, their, his, her, last year|season|autumn|spring|summer|month|winter, years ago, ever, not only, than,
@@ -76,7 +87,7 @@ export const fillerWords =
   'northeast northwest southeast southwest farm land gateway hedge wood usual normal typical mostly mainly generally overall stage level valley hollow texture type otherwise value figure answer way kind sort type max maximum min ' +
   'shade dawn sunrise noon midday lunchtime enough underfoot hand hands fingers squeeze squeezed visible near far away distance close about roughly around bits hollows corner corners walk walked big small size wide long shows speak ' +
   'd s re ve ll t y eh yeah aye lads though although however plus while whereas next last second first reckoned current latest new old hard tight soft wee nowt owt summat ' +
-  'officer catchment adviser advisor agronomist weather temperature-wise pushed dug stuck probe instrument meter gauge using used spade depth deep hole digging tested test';
+  'officer catchment adviser advisor agronomist weather temperature-wise pushed dug stuck probe instrument meter gauge using used spade depth deep hole digging tested test between somewhere anything moving lying sat stood indeed outside rustling when-shaken over again yon yonder thats lass lad boss sir ta';
 
 /** How long ago something was seen, hours: "this morning" is counted as four hours, a night as twelve. */
 export const agoWords: readonly (readonly [pattern: string, hours: number])[] = [
@@ -105,7 +116,22 @@ export const agoWords: readonly (readonly [pattern: string, hours: number])[] = 
   ['now', 0],
   ['today', 0],
   ['currently', 0],
-  ['at? the? moment', 0],
+  ['at? the? moment|minute', 0],
+  ['at breakfast', 4],
+  ['at breakfast time', 4],
+  ['before breakfast', 5],
+  ['at first light', 6],
+  ['when i got up', 5],
+  ['at lunch|lunchtime|dinnertime', 3],
+  ['the other morning', 48],
+  ['a few|couple hours ago|back', 3],
+  ['couple of hours back', 2],
+  ['a few days ago|back', 72],
+  ['a couple of days back', 48],
+  ['the other day', 72],
+  ['last|on monday|tuesday|wednesday|thursday|friday|saturday|sunday', 96],
+  ['at the weekend', 72],
+  ['yesterday lunchtime|dinnertime|teatime|night', 20],
 ];
 
 /** Units of "three days ago", in hours. */

@@ -4,10 +4,11 @@ import { clockWords } from './clock.ts';
 import { cropWords } from './crop.ts';
 import { fieldWords } from './field.ts';
 import { agoUnits, agoWord, agoWords, fillerWords, flagWords } from './flags.ts';
-import { intentWords } from './intents.ts';
+import { intentWords, wishLeads, wishTails } from './intents.ts';
 import { littleWords } from './little.ts';
 import * as numbers from './numbers.ts';
 import { soilWords } from './soil.ts';
+import { properWords, spell } from './spelling.ts';
 import { subjectWords } from './subjects.ts';
 import { supposing } from './supposing.ts';
 import * as units from './units.ts';
@@ -15,6 +16,8 @@ import { weatherWords } from './weather.ts';
 
 /** English. */
 export const english: LanguageWords = {
+  spell,
+  properWords,
   rows: [...soilWords, ...fieldWords, ...cropWords, ...weatherWords],
   subjects: subjectWords,
   flags: flagWords,
@@ -24,6 +27,8 @@ export const english: LanguageWords = {
   agoAfter: agoWord,
   little: littleWords,
   answers: answerWords,
+  wishLeads,
+  wishTails,
   intents: intentWords,
   numbers: {
     small: numbers.smallNumbers,
@@ -42,6 +47,8 @@ export const english: LanguageWords = {
     after: units.unitsAfter,
     before: units.unitsBefore,
     single: units.singleUnits,
+    parts: units.unitParts,
+    plusMinus: units.plusMinus,
     boundsBefore: units.boundsBefore,
     boundsAfter: units.boundsAfter,
     range: units.rangeWords,

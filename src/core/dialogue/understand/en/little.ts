@@ -5,6 +5,9 @@ const set = (text: string): ReadonlySet<string> => new Set(text.split(' '));
 /** Words that the reading of signs, times, depths and clauses hangs on. */
 export const littleWords: LittleWords = {
   at: 'at',
+  or: 'or',
+  joinedEnds: { "'ll": 'will' },
+  beforeYear: set('in since during back'),
   and: 'and',
   about: 'about',
   atDepth: set('at'),

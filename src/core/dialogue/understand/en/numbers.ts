@@ -32,7 +32,7 @@ export const smallNumbers: Readonly<Record<string, number>> = {
 };
 
 /** Words that multiply what stands before them. */
-export const multipliers: Readonly<Record<string, number>> = { hundred: 100, thousand: 1000 };
+export const multipliers: Readonly<Record<string, number>> = { hundred: 100, thousand: 1000, dozen: 12 };
 
 /** Words after which "one" counts nothing: "this one", "no one". */
 export const noCountBeforeOne: ReadonlySet<string> = new Set(
@@ -47,6 +47,8 @@ export const fractions: readonly (readonly [string, number])[] = [
   ['and a half', 0.5],
   ['and a quarter', 0.25],
   ['and three quarters', 0.75],
+  ['and a third', 1 / 3],
+  ['and half', 0.5],
 ];
 
 /** Words that make the number after them negative. */

@@ -33,7 +33,68 @@ export const soilWords: readonly WordRow[] = [
   `,
   ),
   choice('soil.feel', 'moist', 'soil', words`damp, moisture`, { doubtful: true }),
-  choice('soil.feel', 'wet', 'soil', words`wet, very wet, wet through`),
+  choice(
+    'soil.feel',
+    'dry',
+    '',
+    words`
+    falls|falling apart, wont ball|bind, wont make|form|hold a ball, wont hold together, wont stick|hold together, doesnt hold together, runs through my? the? fingers, like dust, loose
+    and dry, flows|pours through my|the fingers, no ball, wont stay together, no moisture in it?, doesnt ball, not a bit of moisture, turns|goes to dust, powder, dry
+  `,
+    { strong: true, doubtful: true },
+  ),
+  choice(
+    'soil.feel',
+    'slightly-moist',
+    '',
+    words`
+    weak ball, makes|forms a weak ball, crumbly ball, ball falls|breaks apart|up, just|barely|hardly holds|hangs together, just|barely makes|forms a ball, a? ball that falls|breaks|crumbles
+    apart?, loosely holds together, ball but it falls apart, ball crumbles, just about holds together, just about makes a ball
+  `,
+    { strong: true, doubtful: true },
+  ),
+  choice(
+    'soil.feel',
+    'moist',
+    '',
+    words`
+    ball with clear? finger marks, finger marks|prints, clear finger marks, leaves finger marks, makes|forms|holds a ball, makes|forms a good|firm|nice|clear|proper ball, holds together, holds its shape, damp stain, leaves|makes
+    a? damp stain, makes|forms a ball with clear? finger marks, leaves my? the? hand|fingers damp, dampens my? the? hand, holds together nicely|well, moist enough, rolls into a ball, balls up nicely?
+  `,
+    { strong: true, doubtful: true },
+  ),
+  choice(
+    'soil.feel',
+    'wet',
+    '',
+    words`
+    wets my|the hand|hands|palm|fingers, hand is|comes wet, leaves my|the hand|hands|palm|fingers wet, wet outline, leaves a wet outline, water on my|the fingers|hand, wet hand|hands, makes my hand|hands|palm wet, slick, slippery
+  `,
+    { strong: true, doubtful: true },
+  ),
+  choice(
+    'soil.feel',
+    'at-capacity',
+    '',
+    words`
+    glistens, glistens when i? shake|shaken it?, glistening, shines, shiny, shines when i? shake|shaken it?, at capacity, at fc, field capacity, full, as wet as it|can gets|hold|be, holding all it can, film of
+    water, no free water
+  `,
+    { strong: true, doubtful: true },
+  ),
+  choice(
+    'soil.feel',
+    'saturated',
+    '',
+    words`
+    water runs|drips|comes|oozes|squeezes|pours out, drips, dripping, drips when i? squeeze|squeezed it?, water comes|drips|runs out when i? squeeze it?, squeezes out, free water, can wring it out, wringing, soup, slurry,
+    water squeezes out, pudding, like porridge, porridge, runs out between my? the? fingers, water between my? the? fingers
+  `,
+    { strong: true },
+  ),
+  choice('soil.feel', 'moist', 'none', words`moist enough, plenty moist, moist all through`),
+  choice('soil.feel', 'at-capacity', 'soil', words`at capacity, at fc, holding all it can`),
+  choice('soil.feel', 'wet', 'soil', words`wet, very wet, wet through, really wet, too wet`),
   choice(
     'soil.feel',
     'at-capacity',
@@ -54,19 +115,25 @@ export const soilWords: readonly WordRow[] = [
     'friable',
     `none ${ofSoil}`,
     words`
-    friable, crumbly, crumbles, crumbling, crumbling nicely, good|nice|lovely|fine|great tilth, nice and crumbly
+    friable, crumbly, crumbles, crumbling, crumbling nicely, good|nice|lovely|fine|great tilth, nice and crumbly, breaks into|to crumbs, breaks up nicely|well, breaks down nicely|well, in good tilth, lovely and crumbly, nice tilth, worked down nicely, nice and friable
   `,
   ),
-  sign('cracked', `none ${ofSoil}`, words`cracks, cracked, crack, cracked open, fissures`, {
-    strong: true,
-  }),
+  sign(
+    'cracked',
+    `none ${ofSoil}`,
+    words`cracks, cracked, crack, cracked open, fissures, fissured, cracks opening|open|opened up?, opened up in cracks, gaping cracks`,
+    {
+      strong: true,
+    },
+  ),
   sign('cracked', ofSoil, words`cracking`),
   sign(
     'sticky',
     `none ${ofSoil}`,
     words`
     sticky, sticking, claggy, tacky, sticks to my? the? boots|wheels|tyres, clagging up, sticking to my? the?
-    boots|wheels|tyres, gluey
+    boots|wheels|tyres, gluey, clarty, sticks to everything, sticks like glue, sticks to my? the? spade, balling up on the? my? boots|wheels|tyres, clinging to my? the? boots|wheels|tyres, clings to my? the?
+    boots|wheels|tyres, plasticky, cloying, gummy, sticky as glue
   `,
   ),
   sign(
@@ -74,7 +141,8 @@ export const soilWords: readonly WordRow[] = [
     `none ${ofSoil} water`,
     words`
     ponded, ponding, puddles, puddle, puddled, standing water, water standing, surface water, water on the?
-    surface|top, water lying, lying water, flooded, pools of water, water is? standing
+    surface|top, water lying, lying water, flooded, pools of water, water is? standing, standing wet, water stood, water stood on it|top, puddles of water, wet holes, water sat|sitting on it|top|the surface, water lies on it|top, pools, pooling, lying wet,
+    water in the wheelings|tramlines|wheelmarks|ruts, flashes of water, water lying in it|on top
   `,
     { strong: true },
   ),
@@ -92,8 +160,10 @@ export const soilWords: readonly WordRow[] = [
     'snow',
     `none ${ofSoil}`,
     words`
-    snow, snowy, snow on the? ground, snow cover, covered in snow, under snow, snow lying, lying snow
+    snow, snowy, snow on the? ground, snow cover, covered in snow, under snow, snow lying, lying snow, a? dusting of snow, snow on it|top, still snow lying, bit of snow, an|inch inch of snow, white with
+    snow, snow covered
   `,
+    { strong: true },
   ),
   choice(
     'soil.drainsRunning',
@@ -101,7 +171,8 @@ export const soilWords: readonly WordRow[] = [
     'drains',
     words`
     running, flowing, trickling, dripping, going, run, flow, a? trickle|dribble, still going|running|flowing,
-    discharging, started|start running|flowing, running well|hard|full|slowly, have? water in|coming, water coming
+    discharging, started, started up, begun, begun to run, just started, started|start running|flowing, flowing well|hard|full|slowly|nicely|steady, going steady|well|nicely|strong, full bore, spilling, weeping, a? bit coming out, still
+    trickling|dribbling|dripping|weeping, spouting, coming out, a bit of water coming? out?, running well|hard|full|slowly, have? water in|coming, water coming
     out, in flow, dribbling, a? steady flow, gushing, pouring out
   `,
     { strong: true },
@@ -112,7 +183,8 @@ export const soilWords: readonly WordRow[] = [
     'drains',
     words`
     dry, stopped, stopped running|flowing, shut, quit, stop, dried up, bone dry, idle, still dry, no flow, nothing
-    coming out, nothing running
+    coming out, nothing running, not a drop, not a trickle, no water coming? out?, not a drip, nothing out of them, nothing from them, bone dry still, gone dry, dried off, not run yet, no flow at all,
+    they stopped, have|has dried up, ceased, packed up
   `,
     { strong: true },
   ),
@@ -128,13 +200,15 @@ export const soilWords: readonly WordRow[] = [
   `,
     { strong: true },
   ),
-  choice('soil.drainsExpected7d', 'no', 'drains', words`dry, stay dry, remain dry, be dry`, { strong: true }),
+  choice('soil.drainsExpected7d', 'no', 'drains', words`dry, stay dry, staying dry, remain dry, be dry`, {
+    strong: true,
+  }),
   choice(
     'soil.drainsExpected7d',
     'yes',
     '',
     words`
-    likely, very|quite|highly likely, expect so, within the|a? week, soon, any day, before long, bound to
+    likely, very|quite|highly likely, expect so, bound to be|start|run?, sure to, will do, they will, might well, odds on, almost certain, certain to, within days, any minute, before the week is out, within the|a? week, soon, any day, before long, bound to
   `,
   ),
   choice(
@@ -143,7 +217,8 @@ export const soilWords: readonly WordRow[] = [
     '',
     words`
     unlikely, not likely, very|highly unlikely, no chance, doubt it, not for a while, not any time
-    soon, not soon, not this week
+    soon, not soon, not this week, not within the week, wont run|start|flow, not a chance, cant see it, shouldnt think so, wouldnt think so, not in the next week|7
+    days?, long way off, weeks away, not for weeks, no way
   `,
   ),
   answer(
@@ -161,7 +236,7 @@ export const soilWords: readonly WordRow[] = [
     'colder',
     '',
     words`
-    colder, cooler, a? bit|little|lot|touch colder|cooler, gone down, down, lower
+    colder, cooler, a? bit|little|lot|touch|shade|good|fair colder|cooler, gone down, down, lower, dropped, fallen, cooled, cooled off|down, dropping, falling, cooling, cooling off|down, come down, on the way down, been dropping|falling
   `,
   ),
   answer(
@@ -178,7 +253,7 @@ export const soilWords: readonly WordRow[] = [
     'warmer',
     '',
     words`
-    warmer, a? bit|little|lot|touch warmer, gone up, up, higher
+    warmer, a? bit|little|lot|touch|shade warmer, gone up, up, higher, warmed, warmed up, rising, risen, warming, warming up, on the way up, come up, been rising, crept up
   `,
   ),
   answer(
@@ -195,7 +270,7 @@ export const soilWords: readonly WordRow[] = [
     'same',
     '',
     words`
-    same, about|much the same, the same, no change, unchanged, no different, not changed, hasnt changed, no
+    same, about|much|pretty|roughly the? same, same as it was, much of a muchness, holding steady|still?, level, steady, static, hasnt moved|shifted, not moved|shifted, no real change, same again, no movement, stayed? the same, stayed put, the same, no change, unchanged, no different, not changed, hasnt changed, no
     colder|warmer, not much different, not changed much
   `,
   ),

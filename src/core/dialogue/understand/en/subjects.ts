@@ -13,7 +13,7 @@ export const subjectWords: Readonly<Record<Subject, readonly string[]>> = {
     drainflow, drain flow, tiles
   `,
   air: words`air, air temp|temperature, outside temp|temperature, air temperatures, outdoors`,
-  wind: words`wind, winds, wind speed, windspeed, breeze, wind at boom height, blowing, anemometer, wind meter`,
+  wind: words`wind, winds, wind speed, windspeed, breeze, wind at boom height, at the? boom, at boom height, blowing, anemometer, wind meter`,
   gust: words`gust, gusts, gusting, gusty, gusting up? to, gusts of|to|up, gusting at|around`,
   leaves: words`leaves, true leaves, leaf, leaf count, number of leaves`,
   tillers: words`tillers, tiller, tillering`,
@@ -36,6 +36,11 @@ export const subjectWords: Readonly<Record<Subject, readonly string[]>> = {
   slope: words`slope, slopes, sloping, gradient, incline, hill, bank slope, fall`,
   area: words`area, field size, size, area to be sprayed, acreage`,
   rain: words`rain, rainfall, precipitation, weather`,
+  'delta-t': words`delta t, deltat, delta tee`,
+  peak: words`
+    heaviest|wettest|worst hour, heaviest in an hour, peak hour|rate|intensity, wettest single hour, heaviest|biggest burst,
+    hourly peak|max|maximum
+  `,
   humidity: words`humidity, rh, relative humidity, hygrometer, humid`,
   product: words`product, concentration, product contains|content, grams per litre, formulation, can contains`,
   label: words`

@@ -2,13 +2,17 @@ import type { SaidUnit } from '../lexicon-types.ts';
 
 /** Units as said after a number; `foreign` ones measure nothing that is asked. Patterns as in `expandPattern`. */
 export const unitsAfter: readonly (readonly [pattern: string, unit: SaidUnit])[] = [
-  ['°|degrees|degree|deg? c|celsius|centigrade', 'C'],
+  ['°|degrees|degree|deg|digrees|degres? c|celsius|centigrade|celcius|cel', 'C'],
   ['°|degrees|degree|deg? f|fahrenheit', 'F'],
   ['degc', 'C'],
   ['degf', 'F'],
   ['°|degrees|degree|deg', 'deg'],
   ['mile|miles', 'mile'],
-  ['mph', 'mph'],
+  ['mph|mphs', 'mph'],
+  ['m p h', 'mph'],
+  ['mile|miles per|an|a hour', 'mph'],
+  ['kilometres|kilometers|kilometre|k p h', 'km/h'],
+  ['k p h', 'km/h'],
   ['miles|mile per|an|a|/ hour|hr|h', 'mph'],
   ['knot|knots|kn|kt|kts', 'kn'],
   ['m|metres|metre|meters|meter / s|sec|second', 'm/s'],
@@ -60,6 +64,7 @@ export const unitsAfter: readonly (readonly [pattern: string, unit: SaidUnit])[]
   ['gal|gallon|gallons per|an|a|/ acre|ac', 'foreign'],
   ['l|litre|litres|liter|liters per|a|/ ha|hectare|acre', 'foreign'],
   ['l|litre|litres|liters|gal|gallon|gallons|pint|pints|ml', 'foreign'],
+  ['pace|paces|stride|strides|step|steps', 'foreign'],
   ['bar|psi|kpa|hpa|mb|millibars|kg|kilo|kilos|tonne|tonnes|t|ton|tons|lb|lbs|g|gram|grams|grammes', 'foreign'],
   ['t|tonnes|tonne|tons per|a|/ ha|hectare|acre', 'foreign'],
   [
@@ -81,17 +86,56 @@ export const unitsBefore: readonly (readonly [pattern: string, unit: SaidUnit])[
   ['force|beaufort of?', 'force'],
   ['beaufort force|scale', 'force'],
   ['bbch|gs', 'bbch'],
+  ['b b c h', 'bbch'],
+  ['b b ch', 'bbch'],
+  ['bb ch', 'bbch'],
+  ['bbch stage|code', 'bbch'],
+  ['g s', 'bbch'],
   ['growth stage', 'bbch'],
 ];
 
 /** Units with the number one in them. */
-export const singleUnits: readonly (readonly [pattern: string, unit: SaidUnit])[] = [['a foot', 'ft']];
+export const singleUnits: readonly (readonly [pattern: string, unit: SaidUnit])[] = [
+  ['a foot', 'ft'],
+  ['foot depth', 'ft'],
+];
+
+/** Parts of a unit. */
+export const unitParts: readonly (readonly [pattern: string, value: number])[] = [
+  ['half a|an', 0.5],
+  ['half of? a|an', 0.5],
+  ['a? quarter of? a|an', 0.25],
+  ['a? third of a|an', 1 / 3],
+];
+
+/** Words between a number and how far it may be out. */
+export const plusMinus: readonly string[] = ['plus or minus?', 'plus minus?', 'give or take', '±', 'and / minus?'];
 
 /** Words around a number that leave it open to one side, soften it, or make it negative. */
 export const boundsBefore: readonly (readonly [
   pattern: string,
   bound: 'above' | 'least' | 'below' | 'most' | 'near',
 ])[] = [
+  ['getting on for', 'near'],
+  ['getting close|near to?', 'near'],
+  ['close|near on', 'near'],
+  [
+    'pushing|nudging|touching|nearing|approaching|somewhere|anywhere|maybe|perhaps|probably|possibly|call|reckon|guess',
+    'near',
+  ],
+  ['knocking on for?', 'near'],
+  ['a? touch|shade|tad|whisker|hair|fraction|smidge|smidgen|little|bit under|below|off', 'near'],
+  ['a? touch|shade|tad|whisker|hair|fraction|smidge|smidgen|little|bit over|above', 'near'],
+  ['just? shy|short of', 'near'],
+  ['not quite', 'near'],
+  ['nigh on', 'near'],
+  ['the? best part of', 'near'],
+  ['in the neighbourhood|vicinity|order of', 'near'],
+  ['in excess of', 'above'],
+  ['north of', 'above'],
+  ['upwards of', 'least'],
+  ['south of', 'below'],
+  ['fewer|less than', 'below'],
   ['more|greater|bigger|higher than', 'above'],
   ['over|above|exceeding|>', 'above'],
   ['well|just|a? bit? over|above', 'above'],

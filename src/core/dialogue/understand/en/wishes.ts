@@ -4,7 +4,20 @@ export const definePatterns: readonly RegExp[] = [
   /^what(?:'s| is| are| was) (?:a |an |the )?(?:meaning of )?(?:a |an |the )?(.+?)$/,
   /^(?:please )?(?:explain|define) (?:a |an |the )?(.+?)$/,
   /^(?:the )?meaning of (?:a |an |the )?(.+?)$/,
-  /^(?:was (?:bedeutet|heißt|ist|sind)|erkläre?|was versteht man unter) (?:die |der |das |ein |eine )?(.+?)$/,
+];
+
+/** Those that ask for nothing but the meaning of the words, whatever they are. */
+export const sureDefinePatterns: readonly RegExp[] = [
+  /^(?:and |so |sorry |sorry, )?what (?:do|did|d'|would) ?(?:you|ya|ye) mean by (?:a |an |the )?(.+?)(?: then| exactly)?$/,
+  /^(?:and |so |sorry |sorry, )?what(?:'s| is| are) (.+?) when it(?:'s| is) at home$/,
+  /^(?:please )?(?:can|could) you (?:please )?(?:explain|define|tell me) what (?:a |an |the )?(.+?) (?:is|are|means|mean)$/,
+  /^(?:what(?:'s| is)|tell me) the (?:meaning|definition) of (?:a |an |the )?(.+?)$/,
+  /^(?:please )?(?:explain|define|tell me) what (?:a |an |the )?(.+?) (?:is|are|means|mean|stands for)$/,
+  /^(?:please )?define (?:a |an |the )?(.+?)$/,
+  /^(?:(?:can|could|would|will) you )?(?:please )?explain (?:to me )?(?!how |why |what |this$|that$|it$|yourself$)(?:a |an |the )?(\S+(?: \S+){0,3}?)(?: please| to me| for me)*$/,
+  /^(?:i )?(?:don't|dont|do not) know what (?:a |an |the )?(?!to |you |it |i |we |that )(.+?) (?:is|are|means|mean)$/,
+  /^what(?:'s| is) (?:a|an) (?!good |better |best |right )(\S+(?: \S+){0,2})$/,
+  /^what (?:are|is) (\S+(?: \S+){0,2}) (?:exactly|anyway|then)$/,
 ];
 
 /** How a person asks for the same on another field; the group holds its name, where one is said. */
@@ -12,16 +25,7 @@ export const sameForPatterns: readonly RegExp[] = [
   /^(?:now |and |please )*(?:do |try |check |run )?(?:the )?same (?:again )?(?:for|with|on|in|at) (.+?)(?: please| too| as well)?$/,
   /^(?:now |and |then |next )+(?:for |to |on to |do |try )?(.+?)(?: please| next)?$/,
   /^(?:go|move) on to (.+?)$/,
-  /^(?:jetzt|nun|und|dasselbe für|das gleiche für|weiter mit) (.+?)$/,
 ];
 
 /** What stands for the next field whose name is not said. */
-export const nextFieldWords: readonly string[] = [
-  'next field',
-  'the next field',
-  'the next one',
-  'the next',
-  'nächstes feld',
-  'das nächste feld',
-  'nächster schlag',
-];
+export const nextFieldWords: readonly string[] = ['next field', 'the next field', 'the next one', 'the next'];

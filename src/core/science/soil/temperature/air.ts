@@ -1,12 +1,9 @@
 import { usualAirOf, weatherKept } from './climatology.ts';
-import type { AirError } from './state.ts';
+import type { MovingAir } from './state.ts';
 import type { SoilTemperatureInput } from './types.ts';
 
 /** Air of one day as the model takes it. */
-export interface AirOfDay {
-  readonly airC: number;
-  readonly dayOfYear: number;
-  readonly error: AirError;
+export interface AirOfDay extends MovingAir {
   /** Neither measured nor forecast. */
   readonly isUsual: boolean;
 }
@@ -71,7 +68,7 @@ export function airOfDays(input: SoilTemperatureInput, shift: PlaceShift): reado
     departure = airC - usual;
     const wanted = (factor * airForecastSdC((at - knownUntil) / 86_400)) ** 2;
     const kept = wanted === 0 ? 0 : Math.min(forecastErrorKept, variance === 0 ? 1 : Math.sqrt(wanted / variance));
-    const error = { kept, variance: wanted - kept ** 2 * variance };
+    const error = { kept, variance: Math.max(0, wanted - kept ** 2 * variance) };
     variance = wanted;
     return { airC, dayOfYear: ofYear, error, isUsual: false };
   });

@@ -4,6 +4,7 @@ import { possibleCourses } from './courses.ts';
 import { filterReadings } from './filter.ts';
 import { withLayers } from './layers.ts';
 import { estimateDays } from './path.ts';
+import { normalReach, reachOf } from './reach.ts';
 import type { SoilAirDay, SoilFallThrough, SoilTemperatureInput } from './types.ts';
 
 /** Days past the last one given for which the soil must stay below to have fallen for good. */
@@ -21,12 +22,14 @@ export function fallThroughOf(input: SoilTemperatureInput, limitC: number): Soil
   const filtered = filterReadings(longer, soilConstants30cm);
   const estimates = withLayers(longer, filtered.today, estimateDays(filtered, soilConstants30cm));
   const ahead = input.days.slice(filtered.today);
-  const widening = soilConstants30cm.reach80 / 1.2816;
+  const spreads = estimates.map(
+    ({ sdC, freedom }) => (sdC * reachOf(soilConstants30cm, freedom).at80) / normalReach.at80,
+  );
   let fallen = 0;
   let rewarmed = 0;
   const settledOn = new Float64Array(ahead.length);
   for (const course of possibleCourses(filtered, soilConstants30cm, courseCount)) {
-    const isBelow = estimates.map(({ valueC, sdC }, day) => valueC + course[day]! * sdC * widening < limitC);
+    const isBelow = estimates.map(({ valueC }, day) => valueC + course[day]! * spreads[day]! < limitC);
     const firstBelow = isBelow.indexOf(true);
     const lastAbove = isBelow.lastIndexOf(false);
     if (firstBelow >= 0 && firstBelow < ahead.length) {

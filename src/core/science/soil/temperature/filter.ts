@@ -4,21 +4,20 @@ import { usualAirOf } from './climatology.ts';
 import { feltByGround, type Memories, remembered } from './memories.ts';
 import type { SoilModelConstants } from './model-constants.ts';
 import { takeReadings } from './readings.ts';
-import { advance, loadings, observe, place, type SoilState, startState, withOwnShares } from './state.ts';
+import { loadings, place, type SoilState, startState, withOwnShares } from './state.ts';
+import { passDay, type Tracked, takeReading, track } from './tracked.ts';
 import type { SoilTemperatureInput } from './types.ts';
 
 /** Most days that are taken. */
 const mostDays = 800;
 
-/** All that is known of each day before the readings, and the state on the day of asking after them. */
+/** All that is known of each day before the readings, and the soil on the day of asking after them. */
 export interface Filtered {
   readonly air: readonly AirOfDay[];
   readonly memories: readonly Memories[];
-  readonly state: SoilState;
+  readonly tracked: Tracked;
   /** Index of the day that the state belongs to. */
   readonly today: number;
-  /** Readings taken in. */
-  readonly readingCount: number;
 }
 
 /** Readings from which on a site's own response counts in the error of the air. */
@@ -26,7 +25,7 @@ const readingsThatShow = 10;
 
 /** What a day ahead reads of the state: the model's shares, and the site's own where its readings have shown them. */
 export function ownLoadings(
-  { state, readingCount }: Filtered,
+  { tracked: { state, readingCount } }: Filtered,
   of: SoilModelConstants,
   quickC: number,
   slowC: number,
@@ -48,22 +47,21 @@ export function filterReadings(input: SoilTemperatureInput, of: SoilModelConstan
   };
   const memories = remembered(of, { quickC: before(of.quickStep), slowC: before(of.slowStep) }, air);
   const passing = (step: number) => (weatherSdC ** 2 * hangingTogether * step) / (2 - step);
-  const state = startState(of, {
+  const start = startState(of, {
     quickVariance: Math.min(weatherSdC ** 2, passing(of.quickStep)) + shift.variance,
     slowVariance: Math.min(weatherSdC ** 2, passing(of.slowStep)) + shift.variance,
     shared: shift.variance,
   });
+  const tracked = track(start);
   const readings = takeReadings(input);
   for (let index = 0, next = 0; index <= today; index += 1) {
-    const { quickC, slowC, middleC } = memories[index]!;
-    advance(state, of, air[index]!.error);
+    passDay(tracked, of, air[index]!, memories[index]!.slowC);
     for (; next < readings.length && readings[next]!.index <= index; next += 1) {
-      const { valueC, variance } = readings[next]!;
-      observe(state, loadings(of, quickC, slowC), valueC - middleC, variance + of.spotSdC ** 2);
+      takeReading(tracked, of, memories[index]!, readings[next]!);
     }
   }
-  keepSharesPositive(state, of, memories[today]!);
-  return { air, memories, state, today, readingCount: readings.length };
+  keepSharesPositive(tracked.state, of, memories[today]!);
+  return { air, memories, tracked, today };
 }
 
 /** Warmer air never makes colder soil: a correction that would turn a share round goes into the site's offset instead. */

@@ -20,6 +20,6 @@ export function withLayers(
     const layer = days[today + ahead]?.layerC ?? null;
     if (layer === null) return estimate;
     const apart = layerWeight * (first.valueC + layer - layerToday - estimate.valueC);
-    return { valueC: estimate.valueC + apart, sdC: Math.hypot(estimate.sdC, apart) };
+    return { ...estimate, valueC: estimate.valueC + apart, sdC: Math.hypot(estimate.sdC, apart) };
   });
 }

@@ -25,6 +25,14 @@ export interface SoilModelConstants {
   readonly slowShareSd: number;
   readonly quickShareNoise: number;
   readonly slowShareNoise: number;
+  /** How much larger the noise of early June is than that of the winter half: 0 for alike. */
+  readonly summerNoise: number;
+  /** How much larger the noise is where it has been cold for weeks: 0 for alike. */
+  readonly frostNoise: number;
+  /** Errors that the first reading of a site counts for: soil far from what the air tells is soil of another kind. */
+  readonly firstWorth: number;
+  /** Errors that the model's own error size is worth against the errors seen at the site. */
+  readonly scaleWorth: number;
   /** Error of one reading that its own standard error leaves out, C. */
   readonly spotSdC: number;
   /** Standard errors to either side that hold 80 % and 95 % in the years fitted on. */

@@ -1,9 +1,12 @@
 import type { EpochSeconds } from '../../../units/brands.ts';
+import { airErrorsAlone } from './air-errors.ts';
 import { soilConstants30cm } from './constants.ts';
+import { scaleAt } from './error-scale.ts';
 import { type Filtered, filterReadings, ownLoadings } from './filter.ts';
 import { withLayers } from './layers.ts';
 import type { SoilModelConstants } from './model-constants.ts';
 import { chanceUnder } from './normal.ts';
+import { normalReach, reachOf } from './reach.ts';
 import { advance, copyState, seen } from './state.ts';
 import type { SoilTemperatureDay, SoilTemperatureInput } from './types.ts';
 
@@ -11,6 +14,8 @@ import type { SoilTemperatureDay, SoilTemperatureInput } from './types.ts';
 export interface DayEstimate {
   readonly valueC: number;
   readonly sdC: number;
+  /** How many errors the width of the band rests on: the fewer, the further it reaches. */
+  readonly freedom: number;
 }
 
 /**
@@ -39,10 +44,10 @@ export function soilTemperatureAt(
   const share = after.at === before.at ? 1 : (at - before.at) / (after.at - before.at);
   const between = (a: number, b: number) => a + (b - a) * share;
   const valueC = between(before.valueC, after.valueC);
-  const sdC = Math.max(before.sdC, after.sdC);
+  const { sdC, valueC: of, low80C, low95C } = before.sdC > after.sdC ? before : after;
   const beyondForecast = before.beyondForecast || after.beyondForecast;
   return {
-    ...banded(valueC, sdC, limitC, soilConstants30cm),
+    ...banded(valueC, { sdC, half80C: of - low80C, half95C: of - low95C }, limitC),
     at,
     iso: share < 0.5 ? before.iso : after.iso,
     beyondForecast,
@@ -54,14 +59,23 @@ export function soilTemperatureAt(
  * shrinks from one day to the next; that of the air counts at the site's own shares once ten readings have shown them.
  */
 export function estimateDays(filtered: Filtered, of: SoilModelConstants): DayEstimate[] {
-  const { air, memories, state, today } = filtered;
-  const moving = copyState(state);
+  const { air, memories, tracked, today } = filtered;
+  const moving = copyState(tracked.state);
+  const ofAir = airErrorsAlone();
   let widest = 0;
   return memories.slice(today).map(({ quickC, slowC, middleC }, ahead) => {
-    if (ahead > 0) advance(moving, of, air[today + ahead]!.error);
-    const { mean, variance } = seen(moving, ownLoadings(filtered, of, quickC, slowC));
-    widest = Math.max(widest, Math.sqrt(variance));
-    return { valueC: middleC + mean, sdC: widest };
+    if (ahead > 0) {
+      advance(moving, of, air[today + ahead]!, slowC);
+      ofAir.advance(of, air[today + ahead]!);
+    }
+    const through = ownLoadings(filtered, of, quickC, slowC);
+    const { mean, variance } = seen(moving, through);
+    const airVariance = ofAir.variance(through);
+    const own = Math.max(0, variance - airVariance);
+    const { factor, freedom } = scaleAt(tracked.scale, of, tracked.sinceReading + ahead);
+    const total = own * factor + airVariance;
+    widest = Math.max(widest, Math.sqrt(total));
+    return { valueC: middleC + mean, sdC: widest, freedom: freedom * (total / (own * factor)) ** 2 };
   });
 }
 
@@ -69,21 +83,32 @@ function dayOf(
   { days }: SoilTemperatureInput,
   { air }: Filtered,
   index: number,
-  { valueC, sdC }: DayEstimate,
+  estimate: DayEstimate,
   limitC: number,
 ): SoilTemperatureDay {
   const { at, iso } = days[index]!;
-  return { at, iso, ...banded(valueC, sdC, limitC, soilConstants30cm), beyondForecast: air[index]!.isUsual };
+  return { at, iso, ...banded(estimate.valueC, widthOf(estimate), limitC), beyondForecast: air[index]!.isUsual };
 }
 
-function banded(valueC: number, sdC: number, limitC: number, { reach80, reach95 }: SoilModelConstants) {
+interface Width {
+  readonly sdC: number;
+  readonly half80C: number;
+  readonly half95C: number;
+}
+
+function widthOf({ sdC, freedom }: DayEstimate): Width {
+  const { at80, at95 } = reachOf(soilConstants30cm, freedom);
+  return { sdC, half80C: at80 * sdC, half95C: at95 * sdC };
+}
+
+function banded(valueC: number, { sdC, half80C, half95C }: Width, limitC: number) {
   return {
     valueC,
     sdC,
-    low80C: valueC - reach80 * sdC,
-    high80C: valueC + reach80 * sdC,
-    low95C: valueC - reach95 * sdC,
-    high95C: valueC + reach95 * sdC,
-    chanceBelow: chanceUnder(((limitC - valueC) / sdC) * (1.2816 / reach80)),
+    low80C: valueC - half80C,
+    high80C: valueC + half80C,
+    low95C: valueC - half95C,
+    high95C: valueC + half95C,
+    chanceBelow: chanceUnder(((limitC - valueC) / half80C) * normalReach.at80),
   };
 }

@@ -12,8 +12,10 @@ const leastSdC = 0.05;
 const depthModel = { depthM: 0.3, diffusivityM2PerS: 5e-7 };
 const dailyWave = { diffusivityM2PerS: depthModel.diffusivityM2PerS, periodS: 86_400 };
 /** Half the daily span of the surface in autumn, and the difference between depths over days, C per damping depth of the day. */
-const surfaceHalfSpanC = 3;
-const depthDifferenceC = 0.6;
+const surfaceHalfSpanC = 4;
+const depthDifferenceC = 0.8;
+/** What the soil below 30 cm keeps of the season, C for the root of each m below: fitted on even years of Reynolds Creek 057x96 (docs/science.md). */
+const keptBelowC = 6.8;
 
 /** A reading as the model takes it: on the day of that index, with its error variance in C2. */
 export interface TakenReading {
@@ -43,7 +45,7 @@ export function takeReadings({ readings, days, at }: SoilTemperatureInput): read
   return joined;
 }
 
-/** Error variance of a reading in C2, wider where it was taken at another depth than 30 cm by the damping of the daily wave (Hillel 1982). */
+/** Error variance of a reading in C2, wider where it was taken at another depth than 30 cm by the damping of the daily wave (Hillel 1982), and more so below. */
 export function errorVariance({ sdC, depthM = depthModel.depthM }: SoilReading): number {
   if (!(sdC >= 0 && depthM >= 0.05 && depthM <= 1)) {
     throw codedError('SCIENCE_OUT_OF_RANGE', {
@@ -56,7 +58,8 @@ export function errorVariance({ sdC, depthM = depthModel.depthM }: SoilReading):
   if (apart === 0) return own;
   const daily = surfaceHalfSpanC * Math.abs(waveShare(dailyWave, depthM) - waveShare(dailyWave, depthModel.depthM));
   const overDays = (depthDifferenceC * apart) / dampingDepth(dailyWave);
-  return own + daily ** 2 + overDays ** 2;
+  const below = Math.max(0, depthM - depthModel.depthM);
+  return own + daily ** 2 + overDays ** 2 + keptBelowC ** 2 * below;
 }
 
 function dayIndex(days: SoilTemperatureInput['days'], at: number): number | null {
@@ -75,13 +78,24 @@ function visits(readings: readonly SoilReading[]): SoilReading[][] {
   return groups;
 }
 
+/** True where readings, oldest first, end in one value shown for four days and five readings, as by a sensor that stands still. */
+export function isStuckAtEnd(readings: readonly Pick<SoilReading, 'at' | 'valueC'>[]): boolean {
+  const last = readings.at(-1);
+  if (last === undefined) return false;
+  const row = readings.slice(readings.findLastIndex(({ valueC }) => valueC !== last.valueC) + 1);
+  return isStuck(row);
+}
+
+function isStuck(row: readonly Pick<SoilReading, 'at' | 'valueC'>[]): boolean {
+  return row.length >= stuckReadings && row.at(-1)!.at - row[0]!.at >= stuckSeconds;
+}
+
 function withoutStuck(readings: readonly SoilReading[]): SoilReading[] {
   const kept: SoilReading[] = [];
   for (let start = 0; start < readings.length; ) {
     let end = start + 1;
     while (end < readings.length && readings[end]!.valueC === readings[start]!.valueC) end += 1;
-    const isStuck = end - start >= stuckReadings && readings[end - 1]!.at - readings[start]!.at >= stuckSeconds;
-    kept.push(...readings.slice(start, isStuck ? start + 1 : end));
+    kept.push(...readings.slice(start, isStuck(readings.slice(start, end)) ? start + 1 : end));
     start = end;
   }
   return kept;

@@ -1,4 +1,5 @@
 import type { SoilModelConstants } from './model-constants.ts';
+import { chanceUnder } from './normal.ts';
 
 /** Places in the state: site offset, passing deviation, corrections of the two shares, errors of the two memories, error of the air. */
 export const place = { site: 0, passing: 1, quickShare: 2, slowShare: 3, quick: 4, slow: 5, air: 6 } as const;
@@ -8,6 +9,12 @@ export const size = 7;
 
 /** Middle of the air temperatures at which corrections of the shares act as none, C. */
 const pivotC = 8;
+
+/** Day of the year about which the soil departs most from what the air explains: early June. */
+const warmestNoiseDay = 155;
+
+/** Slow memory of the air below which the ground may be frozen or under snow, C. */
+const coldC = 3;
 
 /** Mean (7) and covariance (7 x 7, by rows) of the hidden state of one soil. */
 export interface SoilState {
@@ -46,20 +53,48 @@ export interface AirError {
   readonly variance: number;
 }
 
-/** Carries a state one day on, in place. An error of the air enters both memories at their own step. */
-export function advance({ mean, covariance: p }: SoilState, of: SoilModelConstants, air: AirError): void {
-  const kept = [of.siteKept, of.passingKept, 1, 1, 1 - of.quickStep, 1 - of.slowStep, air.kept];
+/** Air of one day as it moves a state. */
+export interface MovingAir {
+  readonly airC: number;
+  /** 1 to 366, counted from midwinter's January. */
+  readonly dayOfYear: number;
+  readonly error: AirError;
+}
+
+/** Carries a state one day on, in place, to a day with that slow memory of the air, C. An error of the air enters both memories at their own step; of one in frost a share. */
+export function advance(
+  { mean, covariance: p }: SoilState,
+  of: SoilModelConstants,
+  air: MovingAir,
+  slowC: number,
+): void {
+  const kept = [of.siteKept, of.passingKept, 1, 1, 1 - of.quickStep, 1 - of.slowStep, air.error.kept];
   for (let row = 0; row < size; row += 1) {
     mean[row]! *= kept[row]!;
     for (let column = 0; column < size; column += 1) p[row * size + column]! *= kept[row]! * kept[column]!;
   }
+  const sun = noiseFactor(of, air.dayOfYear, slowC);
   const noise = [of.siteNoiseC, of.passingNoiseC, of.quickShareNoise, of.slowShareNoise];
   noise.forEach((sd, index) => {
-    p[index * size + index]! += sd ** 2;
+    p[index * size + index]! += (sd * sun) ** 2;
   });
-  p[place.air * size + place.air]! += air.variance;
-  addAir(mean, p, place.quick, of.quickStep);
-  addAir(mean, p, place.slow, of.slowStep);
+  const airVariance = p[place.air * size + place.air]! + air.error.variance;
+  p[place.air * size + place.air] = airVariance;
+  if (airVariance === 0) return;
+  const felt = errorFelt(of, air.airC, Math.sqrt(airVariance));
+  addAir(mean, p, place.quick, of.quickStep * felt);
+  addAir(mean, p, place.slow, of.slowStep * felt);
+}
+
+/** Noise of a day against that of a mild winter's: more the higher the sun stands, and where it has been cold for weeks (snow, frozen ground). */
+export function noiseFactor({ summerNoise, frostNoise }: SoilModelConstants, dayOfYear: number, slowC: number): number {
+  const sun = Math.max(0, Math.cos((2 * Math.PI * (dayOfYear - warmestNoiseDay)) / 365.25));
+  return (1 + summerNoise * sun) * (1 + frostNoise * chanceUnder((coldC - slowC) / coldC));
+}
+
+/** Share of an error of the air that the ground feels: that of frost where the air is surely below 0 C, all where surely above. */
+export function errorFelt({ frostShare }: SoilModelConstants, airC: number, sdC: number): number {
+  return frostShare + (1 - frostShare) * chanceUnder(airC / sdC);
 }
 
 function addAir(mean: Float64Array, p: Float64Array, row: number, step: number): void {

@@ -2,6 +2,7 @@ import { soilConstants30cm } from './constants.ts';
 import { filterReadings } from './filter.ts';
 import { withLayers } from './layers.ts';
 import { estimateDays } from './path.ts';
+import { reachOf } from './reach.ts';
 import { loadings, observe, seen } from './state.ts';
 import type { SoilTemperatureInput } from './types.ts';
 
@@ -26,9 +27,11 @@ export function soilTrendAhead(input: SoilTemperatureInput, aheadDays: number): 
   if (first === undefined || last === undefined || aheadDays < 1) return null;
   const { quickC, slowC } = filtered.memories[filtered.today]!;
   const through = loadings(soilConstants30cm, quickC, slowC);
-  observe(filtered.state, through, seen(filtered.state, through).mean, 1e-6);
+  const { state } = filtered.tracked;
+  observe(state, through, seen(state, through).mean, 1e-6);
   const fromHere = estimateDays(filtered, soilConstants30cm)[aheadDays]!;
   const value = (last.valueC - first.valueC) / aheadDays;
-  const reach = (soilConstants30cm.reach95 * Math.hypot(fromHere.sdC, shareOfToday * first.sdC)) / aheadDays;
+  const reach =
+    (reachOf(soilConstants30cm, last.freedom).at95 * Math.hypot(fromHere.sdC, shareOfToday * first.sdC)) / aheadDays;
   return { value, low: value - reach, high: value + reach };
 }

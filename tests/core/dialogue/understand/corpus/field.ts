@@ -88,5 +88,6 @@ export const field: readonly Utterance[] = [
   ['buffer', 'not yet', 'field.bufferMarked=no'],
   ['plan-agreed', 'all agreed', 'field.waterPlanAgreed=yes'],
   ['slope', '45 degrees', 'field.slopePercent=100'],
+  [null, 'stream is half a mile away', 'field.waterDistanceM=804.672'],
   ['water-distance', '5 miles', 'field.waterDistanceM=8046.72'],
 ];

@@ -3,9 +3,7 @@ import type { Utterance } from '../utterance.ts';
 /** What must never be read: the question then open, and what is said no fact at all. */
 export const never: readonly Utterance[] = [
   ['soil-temperature', '5 at the surface', '"5 at the surface"'],
-  ['soil-temperature', '9 degrees at half a metre', '"9 degrees at half a metre"'],
   [null, 'not frozen', '"not frozen"'],
-  [null, 'stream is half a mile away', '"stream is half a mile away"'],
   ['country', 'UK', '"UK"'],
   [null, 'sorry, 11', '"11"'],
   [null, '', ''],

@@ -19,5 +19,6 @@ export const refused: readonly Utterance[] = [
   ['wind', '300', '#FACT_OUT_OF_RANGE'],
   ['area', '-1', '#FACT_OUT_OF_RANGE'],
   ['soil-temperature', '500 F', '#FACT_OUT_OF_RANGE'],
+  ['soil-temperature', '9 degrees at half a metre', '#DEPTH_NEEDS_HOUR'],
   ['soil-temperature', '-500 C', '#FACT_OUT_OF_RANGE'],
 ];

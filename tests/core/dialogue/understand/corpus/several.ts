@@ -3,7 +3,7 @@ import type { Utterance } from '../utterance.ts';
 /** Several facts in one breath. */
 export const several: readonly Utterance[] = [
   [null, 'no cracks, puddles or frost', 'soil.surface=-cracked; soil.surface=-ponded; crop.frostOnLeaves=no'],
-  ['surface', 'cracks: none', 'soil.surface=+cracked; wind.boomKmh=1[0..1.99]'],
+  ['surface', 'cracks: none', 'soil.surface=-cracked'],
   ['place', '52.1, -1.3', 'field.latitude=52.1; field.longitude=-1.3'],
   ['place', '52.1 N 1.3 W', 'field.latitude=52.1; field.longitude=-1.3'],
   [null, 'black-grass with 3 tillers', 'weed.present=yes; weed.tillers=3'],

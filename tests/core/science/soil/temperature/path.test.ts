@@ -2,6 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   fallThroughOf,
+  type SoilReading,
   soilTemperatureAt,
   soilTemperaturePath,
   soilTrendAhead,
@@ -28,22 +29,56 @@ describe('the band', () => {
     expect(sdAt(age + 1)).toBeGreaterThan(sdAt(age));
   });
 
-  test('is never narrower for a reading of greater error', () => {
+  test('is never narrower for a reading of greater error, where the reading is what the air tells', () => {
     fc.assert(
       fc.property(
         air,
-        value,
         fc.double({ min: 0.05, max: 2, noNaN: true }),
         fc.double({ min: 0, max: 3, noNaN: true }),
-        (airC, valueC, sdC, more) => {
+        (airC, sdC, more) => {
+          const days = daysWith(airC);
+          const { valueC } = soilTemperaturePath(asked({ days, readings: [] }), 10)[0]!;
           const sdFor = (sd: number) =>
-            widths(soilTemperaturePath(asked({ days: daysWith(airC), readings: [reading(20, valueC, sd)] }), 10));
+            widths(soilTemperaturePath(asked({ days, readings: [reading(20, valueC, sd)] }), 10));
           const wide = sdFor(sdC + more);
           expect(sdFor(sdC).every((sd, index) => wide[index]! >= sd - 1e-9)).toBe(true);
         },
       ),
       { numRuns: 50 },
     );
+  });
+
+  test('is wider after a sharp reading far from what the air tells: such soil is of another kind', () => {
+    const { valueC } = soilTemperaturePath(asked({ readings: [] }), 10)[0]!;
+    const sdFor = (off: number) => soilTemperaturePath(asked({ readings: [reading(20, valueC + off)] }), 10)[7]!.sdC;
+    expect(sdFor(6)).toBeGreaterThan(1.1 * sdFor(0.5));
+    expect(sdFor(-6)).toBeGreaterThan(1.1 * sdFor(-0.5));
+  });
+
+  test('fits itself to the site: wide where its readings jump about, narrow where they follow the air', () => {
+    const sdFor = (jump: number) => {
+      const readings = Array.from({ length: 21 }, (_, day) => reading(day, 10.5 + (day % 2 === 0 ? jump : -jump)));
+      return soilTemperaturePath(asked({ readings }), 10)[7]!.sdC;
+    };
+    expect(sdFor(1)).toBeGreaterThan(1.3 * sdFor(0.1));
+  });
+
+  test('reaches further where it rests on one reading than where it rests on many', () => {
+    const reach = (readings: SoilReading[]) => {
+      const day = soilTemperaturePath(asked({ readings, airErrorFactor: 0 }), 10)[3]!;
+      return (day.high95C - day.valueC) / day.sdC;
+    };
+    const many = Array.from({ length: 21 }, (_, day) => reading(day, 10.5 + 0.05 * (day % 3)));
+    expect(reach([reading(20, 10.5)])).toBeGreaterThan(reach(many));
+  });
+
+  test('holds less of an error of the air in hard frost: frost hardly goes down', () => {
+    const widening = (airC: number) => {
+      const days = daysWith(Array.from({ length: 40 }, () => airC));
+      const sd = (airErrorFactor: number) => soilTemperaturePath(asked({ days, airErrorFactor }), 10)[7]!.sdC;
+      return sd(1) ** 2 - sd(0) ** 2;
+    };
+    expect(widening(-15)).toBeLessThan(0.3 * widening(9));
   });
 
   test('is wider for a reading of another depth, the more the further', () => {
