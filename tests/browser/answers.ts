@@ -32,12 +32,24 @@ export async function chooseField(page: Page, name: string): Promise<void> {
   await page.locator(`${questionHeading},${verdictHeading}`).first().waitFor();
 }
 
-/** Answers the open question by clicking; returns its words once another state has come. */
+/** Answers the open question, and what is asked together with it, by clicking; returns its words once another state has come. */
 export async function answerOnce(page: Page, answers: Answers): Promise<string> {
   const asked = await textOf(page.locator(questionHeading));
+  const card = page.locator('.question');
+  const parts = card.locator('.question-part');
+  const count = await parts.count();
+  if (count === 0) await answerIn(page, card, asked, answers);
+  for (let index = 0; index < count; index += 1) {
+    const part = parts.nth(index);
+    await answerIn(page, part, await textOf(part.locator('h3')), answers);
+  }
+  await questionGone(page, asked);
+  return asked;
+}
+
+async function answerIn(page: Page, card: Locator, asked: string, answers: Answers): Promise<void> {
   const answer = answers.find(([question]) => question.test(asked))?.[1];
   if (answer === undefined) throw new Error(`No answer is prepared for "${asked}"`);
-  const card = page.locator('.question');
   if (typeof answer === 'string') {
     await card
       .locator('.choice')
@@ -50,8 +62,6 @@ export async function answerOnce(page: Page, answers: Answers): Promise<string> 
     await card.getByRole('textbox').fill(answer.number);
     await card.getByRole('button', { name: 'Take this' }).click();
   }
-  await questionGone(page, asked);
-  return asked;
 }
 
 /** Waits until another question, or a verdict, has taken the place of this one. */

@@ -4,6 +4,7 @@ import type { FormAnswer } from '../chat/chat.ts';
 import { coreWords, pageWords } from '../words.ts';
 import { How } from './how.tsx';
 import { AnswerForm, type FormProps } from './question-card.tsx';
+import { Terms } from './terms.tsx';
 
 /** Two questions that go together: each is answered in its own right, and once both are, they are sent as one. */
 export function Together({ question, onAnswer }: FormProps) {
@@ -26,12 +27,13 @@ export function Together({ question, onAnswer }: FormProps) {
       {parts.map((part, index) => {
         const answer = answers[part.id];
         return (
-          <section key={part.id} class="question-part" aria-labelledby={`part-${part.id}`}>
+          <section key={part.id} class="question-part" aria-labelledby={index === 0 ? undefined : `part-${part.id}`}>
             <h3 id={`part-${part.id}`} hidden={index === 0}>
               {part.ask}
             </h3>
             {index > 0 && <p class="question-why">{[part.why, part.now].filter(Boolean).join(' ')}</p>}
             {part.how && <How question={part} />}
+            <Terms terms={part.terms} />
             {answer ? (
               <button type="button" class="button" onClick={() => setAnswers(without(answers, part.id))}>
                 {pageWords.asking.taken(answerText(part, answer))} ({pageWords.asking.change})

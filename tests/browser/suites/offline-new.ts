@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { shipped } from '../../cases/shipped-pack.ts';
 import { answerAll, answerOnce, chooseField, fitDay, questionHeading, textOf, verdictHeading } from '../answers.ts';
+import { findings } from '../axe.ts';
 import { inProfile, tokenOf } from '../offline-steps.ts';
 import { untilAlone, untilBack, untilReady } from '../offline-waits.ts';
 import { pageServer } from '../session.ts';
@@ -63,6 +64,8 @@ export function offlineNewSuite(): void {
         await page.getByRole('heading', { name: /Top Brow/ }).waitFor();
         expect(await tokenOf(page)).not.toBe(before);
         await page.getByRole('button', { name: 'Another field' }).click();
+        await page.getByRole('button', { name: /Mill Piece, .*Spray today/ }).waitFor();
+        expect(await findings(page)).toEqual([]);
         await page.getByRole('button', { name: /Mill Piece, .*Spray today/ }).click();
         await page.getByRole('heading', { name: /Mill Piece/ }).waitFor();
         expect(await tokenOf(page)).toBe(before);
