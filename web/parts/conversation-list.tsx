@@ -31,9 +31,7 @@ export function ConversationList({ state, onGoTo }: ConversationListProps) {
   );
 }
 
-/** Day and time as the person's own region writes them, where its language is that of the page. */
 function dayOf(at: number): string {
-  const { lang } = document.documentElement;
   const form = { dateStyle: 'medium', timeStyle: 'short' } as const;
-  return new Date(at * 1000).toLocaleString(navigator.languages.find((one) => one.startsWith(lang)) ?? lang, form);
+  return new Date(at * 1000).toLocaleString(document.documentElement.lang, form);
 }
