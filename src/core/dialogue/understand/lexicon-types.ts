@@ -24,6 +24,7 @@ export type Subject =
   | 'peak'
   | 'delta-t'
   | 'humidity'
+  | 'capacity'
   | 'product'
   | 'label'
   | 'temperature'
@@ -67,8 +68,11 @@ export type SaidUnit =
   | 'time'
   | 'foreign';
 
-/** What a word does to the clause that it stands in. */
-export type Flag = 'filler' | 'not' | 'or' | 'doubt' | 'unsure' | 'block' | 'ahead' | 'scant';
+/**
+ * What a word does to the clause that it stands in. `ended`: what was said before it is there no more ("the cracks have closed");
+ * `spread`: its number is how far the one before may be out ("give or take half a degree").
+ */
+export type Flag = 'filler' | 'not' | 'or' | 'doubt' | 'unsure' | 'block' | 'ahead' | 'scant' | 'ended' | 'spread';
 
 /** All that a phrase may do. */
 export interface Entry {

@@ -85,8 +85,8 @@ export const measures: Readonly<Partial<Record<FactId, Measure>>> = {
   'air.relativeHumidityPercent': { of: ['humidity'], units: { '%': null }, own: null, bare: 'yes', asked: true },
   'air.deltaTC': { of: ['delta-t'], units: degrees, own: 'C', bare: 'yes', asked: true },
   'soil.fieldCapacityPercent': {
-    of: [],
-    units: { '% of field capacity': null },
+    of: ['capacity'],
+    units: { '% of field capacity': null, '%': null },
     own: null,
     alone: ['% of field capacity'],
   },

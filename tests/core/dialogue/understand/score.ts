@@ -45,9 +45,13 @@ export interface Score {
 const namesOfIntents: Readonly<Record<string, string>> = { 'what-said': 'said', 'start-again': 'restart' };
 const answersOnly = new Set(['yes', 'no']);
 
-/** What came of one utterance: the score of its items, and each item that is wrong or missed. */
+/**
+ * What came of one utterance: the score of its items, and each item that is wrong, missed or asked for nothing. A doubtful reading is
+ * read back before it counts, so it is never a wrong one; it is a right one where its value is.
+ */
 export function judge(utterance: Utterance, language: string): Score & { readonly faults: readonly string[] } {
-  const { text, asked, previous, facts, intents, ask = [], may = {}, mayIntents = [] } = utterance;
+  const { text, asked, previous, facts, ask = [], may = {}, mayIntents = [] } = utterance;
+  const intents = utterance.intents.map((intent) => (intent === 'summary' ? 'said' : intent));
   const question =
     asked === undefined ? null : (pack.questions.find((one) => one.facts.some((id) => id === asked)) ?? null);
   const recent = previous === undefined ? [] : [previous as FactId];
@@ -65,13 +69,14 @@ export function judge(utterance: Utterance, language: string): Score & { readonl
     const meant = facts[id];
     if (meant === undefined && ask.includes(id) && !isTaken) continue;
     if (meant === undefined && may[id] !== undefined && fits(said, may[id])) continue;
-    score.read += 1;
-    if (meant !== undefined && fits(said, meant)) {
-      if (isWholly(value, meant)) {
-        score.right += 1;
-        found.add(id);
-      } else score.read -= 1;
-    } else faults.push(`wrong ${id} ${JSON.stringify(value)}${isTaken ? '' : ' (asked)'}`);
+    if (meant === undefined || !fits(said, meant)) {
+      score.read += Number(isTaken);
+      faults.push(`${isTaken ? 'wrong' : 'asked'} ${id} ${JSON.stringify(value)}`);
+    } else if (isWholly(value, meant)) {
+      score.read += 1;
+      score.right += 1;
+      found.add(id);
+    }
   }
   for (const id of Object.keys(facts)) if (!found.has(id)) faults.push(`missed ${id} ${JSON.stringify(facts[id])}`);
   const wanted = report.intents
@@ -98,7 +103,7 @@ function fits({ id, value, isTaken, hoursAgo }: SaidValue, meant: Meant): boolea
   if (typeof meant === 'boolean') return value === (meant ? 'yes' : 'no');
   if (typeof meant === 'string') return value === meant;
   if (isList(meant)) return sameSet(isList(value) ? value : [value], meant);
-  if (typeof meant === 'number') return isNear(id, middleOf(value), meant) && !hasBand(value);
+  if (typeof meant === 'number') return isNear(id, middleOf(value), meant) && (!isTaken || !hasBand(value));
   if ('present' in meant) return fitsSigns(id, value, meant);
   if (meant.when !== undefined)
     return fits({ id, value, isTaken, hoursAgo }, meant.value) && isOlder(id, hoursAgo, meant.when, isTaken);

@@ -45,7 +45,7 @@ export const cropWords: readonly WordRow[] = [
     'no',
     '',
     words`
-    sauber, keiner, keines, keins, nichts, nichts gefunden|gesehen|da|zu sehen, nichts zu finden, keins gefunden|gesehen, keinen gefunden|gesehen, alles sauber, nirgends, keine, keine gefunden|gesehen, sauberer bestand, nicht gefunden
+    sauber, bestand|acker|feld|raps|schlag ist? sauber, keiner, keines, keins, nichts, nichts gefunden|gesehen|da|zu sehen, nichts zu finden, keins gefunden|gesehen, keinen gefunden|gesehen, alles sauber, nirgends, keine, keine gefunden|gesehen, sauberer bestand, nicht gefunden
   `,
   ),
   choice(
@@ -91,7 +91,7 @@ export const cropWords: readonly WordRow[] = [
     'none tank',
     words`
     nichts anderes|weiter|sonst im|in? den? tank, nichts anderes mit rein, kein netzmittel|zusatz|zusatzstoff|additiv|mischpartner|blattdünger|bor|mangan|dünger, keine zusatzstoffe|mischung|tankmischung|zusätze|mischpartner|spurennährstoffe, nur propyzamid, propyzamid
-    allein|pur|solo|alleine, nur das propyzamid, nur propyzamid im tank, allein propyzamid, sonst nichts im|in? den? tank, sonst kommt nichts rein|dazu, nichts dazu, nichts beigemischt, solo, kommt nichts anderes rein|dazu, kommt sonst nichts rein|dazu, nichts
+    allein|pur|solo|alleine, nur das propyzamid, nur propyzamid im tank, allein propyzamid, sonst nichts im|in? den? tank, sonst kommt nichts rein|dazu, nichts dazu, nix dazu|anderes|sonst, sonst nix, nichts beigemischt, solo, kommt nichts anderes rein|dazu, kommt sonst nichts rein|dazu, nichts
     anderes dazu, nichts anderes, nichts weiter, ohne zusatz|zusätze|netzmittel|mischpartner|zusatzstoffe, sonst nichts im tank
   `,
   ),
@@ -143,7 +143,7 @@ export const cropWords: readonly WordRow[] = [
     '',
     words`
     noch nicht gespritzt|ausgebracht|behandelt|gefahren|passiert?, noch nichts, noch nichts drauf, noch keins, noch keine, noch keines, bisher nicht, bisher nichts, unbehandelt*, nicht gespritzt|ausgebracht|behandelt|gefahren, erste anwendung|behandlung, ist
-    die erste, das erste mal, zum ersten mal, hat noch nichts bekommen, noch nie, noch gar nichts, hat noch nichts
+    die erste, noch nie gespritzt|behandelt, das erste mal, zum ersten mal, hat noch nichts bekommen, noch nie, noch gar nichts, hat noch nichts
   `,
   ),
   choice(

@@ -1,28 +1,30 @@
-import type { Flag } from '../lexicon-types.ts';
+import type { LanguageWords } from '../language-words.ts';
 import { spell, words } from './spelling.ts';
 
 const closed =
   'weg, ist|sind weg|fort|verschwunden, abgezogen, abgelaufen, geschlossen, zu gegangen, geschmolzen, aufgetaut, getaut, abgetaut';
 
 /** What little words do to the clause that they stand in. Patterns as in `expandPattern`. */
-export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string[]>> = {
+export const flagWords: LanguageWords['flags'] = {
   not: words`
-    ${closed}, nicht, nich, nicht mehr, kein, keine, keinen, keiner, keines, keinem, keins, nichts, nirgends, nirgendwo, ohne, weder, nie,
+    nicht, nimmer, nicht mehr, kein, keine, keinen, keiner, keines, keinem, keins, nichts, nirgends, nirgendwo, ohne, weder, nie,
     niemals, kein* mehr, nicht ein*, nicht ein* einzig*, gar|überhaupt nicht, gar|überhaupt kein*, frei von, noch nicht,
     noch kein*, nirgends ein*, keinerlei, kein einzig*, kein bisschen, nirgends mehr, mitnichten, keine spur|anzeichen von|der?, keine
     sichtbar*, absolut|wirklich kein*, absolut|wirklich nicht, nix, nicht mehr so?, nichts von, nichts mehr, aufgehört, hat|haben
     aufgehört, nicht irgendwo
   `,
+  ended: words`${closed}`,
+  spread: words`plus minus, plus oder minus, mehr oder weniger hin oder her, hin oder her`,
   or: words`oder, bis, /, bzw, beziehungsweise`,
   doubt: words`
-    ${closed}, vielleicht, eventuell, evtl, möglicherweise, womöglich, wahrscheinlich, vermutlich, wohl, ich? glaube|glaub, glaube|glaub ich, ich?
+    vielleicht, eventuell, evtl, möglicherweise, womöglich, wahrscheinlich, vermutlich, wohl, ich? glaube|glaub, glaube|glaub ich, ich?
     denke|denk, denke|denk ich, ich? meine, meine ich, ich? schätze|schätz, schätze|schätz ich, ich? vermute|vermut, vermute|vermut ich, ich? nehme|nehm
     an, nehme|nehm ich an, könnte|könnten, könnte|könnten sein, kann sein, dürfte|dürften, dürfte|dürften sein, müsste|müssten, müsste|müssten sein, sollte|sollten sein,
     scheint, scheinen, sieht so? aus wie|als|nach, sieht danach aus, anscheinend, scheinbar, offenbar, angeblich, schätzungsweise, geschätzt, über den
     daumen, über den daumen gepeilt, aus dem kopf, soweit ich weiß, soviel ich weiß, wenn ich mich recht|richtig erinnere, ungefähr, etwa,
     circa, ca, fast, beinahe, nahezu, mehr oder weniger, so ziemlich, irgendwie, so gut wie, eher, würde ich sagen, ich? würde sagen,
     ich? würd sagen, tendenziell, quasi, sozusagen, ziemlich sicher, bestimmt, hoffentlich, muss wohl, vom gefühl her, gefühlt, fühlt sich
-    an wie, ich? tippe auf?, tippe ich, kommt mir so? vor, kommt mir vor wie, aus der erinnerung, grob geschätzt, mutmaßlich, oder so,
+    an wie, ich? tippe auf?, tippe ich, kommt mir so? vor, kommt mir vor wie, aus der erinnerung, grob geschätzt, mutmaßlich, oder so, pi mal daumen, tippe auf, über den daumen,
     im großen und ganzen, halbwegs, sah so? aus wie?
   `,
   unsure: words`
@@ -45,8 +47,8 @@ export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string
     feld|acker|schlag|felder, in der nähe, regenwahrscheinlichkeit, wahrscheinlichkeit, chance, ziel, sollwert, fahre|fahren|fährt, fahrgeschwindigkeit,
     zehnjährig*, mal angenommen, angenommen, lager, keller, kühlschrank, büro, küche, stall, halle, werkstatt, wohnzimmer, hof, vorgestern abend noch,
     kostet|kosten|preis, hat er gesagt, sagt er|sie|man, laut nachbar|nachbarn, durchschnitt der jahre, im schnitt der jahre, letzte nacht hatten, hatten
-    wir, es? gab, gefallen, bisher gefallen, jahre alt, hunderttausend, stau, kommt drauf an, je nachdem, in england und wales, steht
-    in der zeitung, hatte|hatten, war noch, wassertemperatur, temperatur im? wasser|tank, wasser hat, teichwasser, kompost, heizung, kaffee, raum, bier
+    wir, es? gab, gefallen, bisher gefallen, jahre alt, hunderttausend, stau, kommt drauf an, je nachdem, in england und wales, im sommer|winter|frühling ist|war|sind|waren, im graben|bach|teich|fluss, nachts, tagsüber, steht
+    in der zeitung, hatte|hatten, war noch, wetterstation, wetterhahn, windkarte, höhe, in der höhe, wassertemperatur, temperatur im? wasser|tank, wasser hat, teichwasser, kompost, heizung, kaffee, raum, bier
   `,
   ahead: words`
     vorhersage, vorhergesagt, gemeldet, angesagt, angekündigt, erwartet, zu erwarten, kommt|kommen noch, kommend*, morgen, morgen früh|mittag|abend|nachmittag,
@@ -79,6 +81,7 @@ export const fillerWords = spell(
     'schoen schoener schoenes prima super schlecht genau exakt bekannt vorhanden durchschnitt mittel mittelwert norden sueden osten westen nord sued ost west nordwest nordost suedwest suedost ' +
     'land gatter hecke wald ueblich normal meist stufe stadium tal senke senken mulde typ art sonst wert zahl antwort weise sorte ' +
     'schatten frueh daemmerung mittags genug sichtbar vor nahe weit entfernt entfernung naechste naechster naechsten naechstes bis hin her rum ringsum herum ecken ecke gehe gegangen gross klein breit lang tiefe hand finger fingern drueckt druecken ' +
+    'plus erst total voellig absolut betraegt lautet sonde fuehler messstelle anzeige display ablesung werte werten mittlerweile inzwischen zwischendurch ungestoert a is ' +
     'ne nen ner nem ns obwohl dagegen waehrenddessen letzte naechste zweite erste neu neue alt alte harte weich kleine kleinen grosse grossen stiefel stiefeln schuh schuhen rad raedern ' +
     'berater beraterin amt behoerde gestochen gegraben loch messgeraet geraet spaten tief getestet insgesamt zusammen summe gesamt dass wie als welche welcher solche selbst allein hinten vorne vorn links rechts drueben hinein rein raus ' +
     'uebrigens natuerlich klar sowieso eigentlich jedenfalls immerhin leider zum glueck gott sei dank meter stueckchen quer ganze ganzen ganzer gesamte gesamten angeblich heutige knapp zirka hallo aber voll komplett beiden beide alle allen ' +

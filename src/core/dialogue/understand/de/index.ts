@@ -2,6 +2,7 @@ import type { LanguageWords } from '../language-words.ts';
 import { answerWords } from './answers.ts';
 import { clockWords } from './clock.ts';
 import { cropWords } from './crop.ts';
+import { drainWords } from './drains.ts';
 import { fieldWords } from './field.ts';
 import { agoBefore, agoUnits, agoWords, fillerWords, flagWords } from './flags.ts';
 import { intentWords, wishLeads, wishTails } from './intents.ts';
@@ -15,6 +16,7 @@ import { subjectWords } from './subjects.ts';
 import { supposing } from './supposing.ts';
 import * as units from './units.ts';
 import { weatherWords } from './weather.ts';
+import { windWords } from './wind.ts';
 
 /** German. */
 export const german: LanguageWords = {
@@ -24,7 +26,7 @@ export const german: LanguageWords = {
   wishTails,
   retell,
   retellNumber,
-  rows: [...soilWords, ...fieldWords, ...placeWords, ...cropWords, ...weatherWords],
+  rows: [...soilWords, ...drainWords, ...fieldWords, ...placeWords, ...cropWords, ...weatherWords, ...windWords],
   subjects: subjectWords,
   flags: flagWords,
   filler: fillerWords,

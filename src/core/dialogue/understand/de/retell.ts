@@ -4,7 +4,7 @@ import { smallNumbers } from './numbers.ts';
 
 /**
  * Puts what German says in its own way into the words of the lists: the "noch" of "weder ... noch" says "not" as "weder" does,
- * "unter null" is one word, and "neunkommafünf" a number. Each token keeps its place in the text.
+ * "unter null" is one word, "minus ein" and "ein Komma fünf" count one, and "neunkommafünf" is a number. Each token keeps its place in the text.
  */
 export function retell(tokens: readonly Token[]): readonly Token[] {
   const told: Token[] = [];
@@ -17,6 +17,11 @@ export function retell(tokens: readonly Token[]): readonly Token[] {
     const isZero = word === 'null' || (token.kind === 'number' && token.numeral.value === 0);
     if (isZero && before?.kind === 'word' && before.text === 'unter') {
       told[told.length - 1] = { kind: 'word', text: 'unternull', start: before.start, end: token.end };
+    } else if (word === 'ein' && before?.kind === 'word' && (before.text === 'minus' || before.text === 'plus')) {
+      told.push({ ...token, kind: 'word', text: 'eins' });
+    } else if (word === 'komma' && before?.kind === 'word' && before.text === 'ein') {
+      told[told.length - 1] = { ...before, text: 'eins' };
+      told.push(token);
     } else told.push(isNeither && word === 'noch' ? { ...token, kind: 'word', text: 'weder' } : decimal(token, word));
   }
   return told;

@@ -2,9 +2,49 @@ import { words as plainWords } from '../phrases.ts';
 
 const letters: Readonly<Record<string, string>> = { ä: 'ae', ö: 'oe', ü: 'ue', ß: 'ss' };
 
-/** A lower-case word as it is looked up: umlauts and the sharp s written out, as many people type them. */
+const dialect: Readonly<Record<string, string>> = {
+  net: 'nicht',
+  ned: 'nicht',
+  nit: 'nicht',
+  nich: 'nicht',
+  nech: 'nicht',
+  koa: 'kein',
+  koan: 'keinen',
+  koane: 'keine',
+  keen: 'kein',
+  keene: 'keine',
+  is: 'ist',
+  isch: 'ist',
+  dat: 'das',
+  wat: 'was',
+  et: 'es',
+  heut: 'heute',
+  jetz: 'jetzt',
+  etz: 'jetzt',
+  ham: 'haben',
+  sinds: 'sind',
+  wars: 'war',
+  warens: 'waren',
+  laeufts: 'laeuft',
+  stehts: 'steht',
+  klebts: 'klebt',
+  bissl: 'bisschen',
+  bissel: 'bisschen',
+  bisserl: 'bisschen',
+  bisken: 'bisschen',
+  aufm: 'auf',
+  inner: 'in',
+  vielleich: 'vielleicht',
+  vllt: 'vielleicht',
+  ungefaer: 'ungefaehr',
+  drocken: 'trocken',
+};
+
+/** A lower-case word as it is looked up: umlauts and the sharp s written out, as many people type them; of a dialect, as
+ * the lists have it. */
 export function spell(word: string): string {
-  return word.replace(/[äöüß]/g, (letter) => letters[letter] ?? letter);
+  const plain = word.replace(/[äöüß]/g, (letter) => letters[letter] ?? letter);
+  return Object.hasOwn(dialect, plain) ? (dialect[plain] ?? plain) : plain;
 }
 
 const endings = ['', 'e', 'er', 'es', 'em', 'en'];

@@ -6,7 +6,7 @@ export const subjectWords: Readonly<Record<Subject, readonly string[]>> = {
   soil: words`
     boden, böden, bodens, bodn, erde, krume, ackerkrume, oberboden, acker, bodentemperatur, boden temperatur,
     bodentemp, temperatur des bodens, bodenthermometer, bodenfeuchte, bodenfeuchtigkeit, bodenart, bodenfühler,
-    erdreich, temperatur im boden, im boden, saatbett
+    erdreich, bodensonde, bodenwärme, temperatur im boden, im boden, saatbett
   `,
   surface: words`
     oberfläche, bodenoberfläche, obenauf, obendrauf, fahrgasse|fahrgassen, vorgewende, fahrspur|fahrspuren,
@@ -23,7 +23,7 @@ export const subjectWords: Readonly<Record<Subject, readonly string[]>> = {
     temperatur draußen, außen
   `,
   wind: words`
-    wind, winde, windes, windgeschwindigkeit, wind geschwindigkeit, windmesser, brise, wind in gestängehöhe,
+    wind, winde, windes, windgeschwindigkeit, wind geschwindigkeit, windmesser, brise, wind in gestängehöhe, in höhe des gestänges|spritzgestänges, auf höhe des gestänges|spritzgestänges,
     windstärke, es weht, weht, es bläst, bläst, gestängehöhe
   `,
   gust: words`
@@ -61,6 +61,7 @@ export const subjectWords: Readonly<Record<Subject, readonly string[]>> = {
     stärkste|nasseste|schlimmste stunde, stündlich, höchstens in einer stunde, in der stärksten|nassesten stunde, stärkster guss, spitze pro stunde
   `,
   'delta-t': words`delta t|te, deltat, delta`,
+  capacity: words`feldkapazität, feldkapazität ist|liegt|bei, nfk, nutzbare feldkapazität, feldkapazität liegt bei`,
   humidity: words`
     luftfeuchte, luftfeuchtigkeit, relative? feuchte|luftfeuchte|luftfeuchtigkeit, hygrometer, rel luftfeuchte, luft feuchte
   `,
@@ -72,7 +73,7 @@ export const subjectWords: Readonly<Record<Subject, readonly string[]>> = {
     gebrauchsanleitung, gebrauchsanweisung, etikett, zulassung, höchstmenge, maximalmenge, aufwandmenge, maximal, maximum,
     höchstens, zugelassen, laut etikett|gebrauchsanleitung|zulassung, erlaubt, höchstzulässig, packung, maximale aufwandmenge
   `,
-  temperature: words`temperatur, temp, thermometer, grad, temperaturen`,
+  temperature: words`temperatur, temp, thermometer, einstichthermometer, sonde, messsonde, fühler, grad, temperaturen`,
   depth: words`tief, tiefe`,
   treatment: words`propyzamid, wirkstoff, der wirkstoff`,
 };

@@ -40,6 +40,9 @@ const after: readonly (readonly [pattern: string, unit: SaidUnit])[] = [
   [m, 'm'],
   [`${m} weit? weg|weit|entfernt`, 'm'],
   ['cm|zentimeter|zentimetern|zenti|centimeter', 'cm'],
+  ['m|meter|cm|zentimeter breit|hoch|lang|dick|auseinander', 'foreign'],
+  ['m|meter tief', 'foreign'],
+  ['windstaerken|beaufort|bft', 'force'],
   [mm, 'mm'],
   [`${litre} ${per} ${square}`, 'mm'],
   [`${litre} ${per} ${optional(the)} ${square}`, 'mm'],
@@ -104,7 +107,9 @@ export const unitsBefore: readonly (readonly [pattern: string, unit: SaidUnit])[
   ['windstaerke|beaufort|bft|staerke', 'force'],
   ['windstaerke von', 'force'],
   ['bbch', 'bbch'],
-  ['bbch stadium', 'bbch'],
+  ['bbch stadium|stufe', 'bbch'],
+  ['pro|je quadratmeter|qm|m2', 'plants/m2'],
+  ['auf den|einem quadratmeter', 'plants/m2'],
 ];
 
 /** Words that are a unit with the number one. */
@@ -152,10 +157,11 @@ export const boundsBefore: readonly (readonly [
   ['nicht mehr als', 'most'],
   ['nicht ueber', 'most'],
   [
-    'etwa|ungefaehr|circa|ca|zirka|rund|fast|knapp|gut|beinahe|annaehernd|gegen|nahezu|schaetzungsweise|grob|so|um|ungefaehr|ungefaer|bald',
+    'gute|knappe|runde|etwa|ungefaehr|circa|ca|zirka|rund|fast|knapp|gut|beinahe|annaehernd|gegen|nahezu|schaetzungsweise|grob|so|um|ungefaehr|ungefaer|bald',
     'near',
   ],
   ['um die|rum', 'near'],
+  ['an die', 'near'],
   ['so um|gegen|bei|ungefaehr|etwa|circa|ca', 'near'],
   ['so um die', 'near'],
   ['so circa|ca|etwa rund|um', 'near'],
@@ -164,6 +170,9 @@ export const boundsBefore: readonly (readonly [
   ['in der gegend von', 'near'],
   ['nahe an|bei', 'near'],
   ['mehr oder weniger', 'near'],
+  ['nicht ganz', 'near'],
+  ['kurz vor|unter|ueber', 'near'],
+  ['einen tick|hauch unter|ueber', 'near'],
   ['ganz|recht knapp', 'near'],
   ['sagen wir', 'near'],
   ['sagen wir mal', 'near'],

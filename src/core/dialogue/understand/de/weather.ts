@@ -1,15 +1,9 @@
 import { answer, choice, type WordRow } from '../rows.ts';
 import { words } from './spelling.ts';
 
-const sensitive =
-  'haus|häuser|häusern|dorf|dörfer|garten|gärten|schule|siedlung|graben|gräben|bach|bäche|teich|fluss|wasser|gewässer|bienen|bienenstock|bienenstöcke|bienenstand|weg|wege|radweg|fußweg|leute|menschen|wohnhaus|wohnhäuser|nachbarn|nachbarhaus|nachbarhof|see|straße|hof|spielplatz|kindergarten|gebäude|ort|ortschaft|hecke|reitweg|wanderweg|nachbargarten|rüben|gemüse|nachbarfeld|nachbaracker|stall|ställe|weide';
-const place =
-  'haus|häusern|dorf|dörfern|garten|gärten|schule|siedlung|bienen|nachbarn|nachbarhaus|straße|ort|ortschaft|kindergarten';
-const to = `auf|in|gegen|über der|die|das|den|dem|einen|ein|eine|unser|unsere|unseren|mein|meinen|meine?`;
-const blows = 'weht|bläst|geht|zieht|drückt|steht|treibt';
 const strong = { strong: true } as const;
 
-/** What is said of rain, wind and air, now and as forecast. */
+/** What is said of rain, air and light, now and as forecast. */
 export const weatherWords: readonly WordRow[] = [
   answer(
     'rain.nowMmPerH',
@@ -106,101 +100,12 @@ export const weatherWords: readonly WordRow[] = [
     '',
     words`starke güsse, gewitter, starke schauer, kräftige schauer, wolkenbruch, platzregen, starkregen, heftige schauer, gewittrig*, güsse`,
   ),
-  answer(
-    'wind.boomKmh',
-    'calm',
-    'none wind air',
-    words`
-    windstill, windstille, kein wind, kein lüftchen, nicht ein lüftchen, völlig windstill, ganz windstill, total windstill, kein hauch, völlige windstille, absolut windstill, es geht kein wind, geht kein wind, kein lüftchen regt sich, überhaupt kein wind, gar kein wind, es weht kein lüftchen, weht kein lüftchen, es weht nichts, stille luft
-  `,
-  ),
-  answer('wind.boomKmh', 'calm', 'wind', words`keiner, still, ruhig, null wind, gar keiner`),
-  answer('wind.boomKmh', 'calm', '', words`still, ruhig, keiner, gar keiner, ganz still, stille`),
-  answer(
-    'wind.boomKmh',
-    'light-air',
-    'none wind',
-    words`leiser zug, leichter zug, leiser hauch, hauch von wind, ein hauch, leichter hauch, leichter luftzug, leiser luftzug, ein lüftchen`,
-  ),
-  answer('wind.boomKmh', 'light-breeze', 'none wind', words`leichte brise, leichter wind`),
-  answer('wind.boomKmh', 'gentle-breeze', 'none wind', words`schwache brise, schwacher wind, sanfte brise`),
-  answer('wind.boomKmh', 'moderate-breeze', 'none wind', words`mäßige brise, mäßiger wind`),
-  answer(
-    'wind.boomKmh',
-    'stronger',
-    'none wind',
-    words`
-    frische brise, starke brise, starker wind, steife brise, steifer wind, frischer wind, sturm, stürmisch*, stürmt, es stürmt, orkan, sehr windig, zu windig, kräftiger wind, pfeift, bläst stark|kräftig, weht stark|kräftig, windet stark, heftiger wind, starkwind
-  `,
-  ),
-  answer('wind.boomKmh', 'stronger', 'wind', words`sehr? stark, kräftig, heftig, zu stark, stärker`),
-  answer('wind.boomKmh', 'stronger', '', words`stark, sehr stark, stärker, windig, kräftig, ziemlich stark, zu stark`),
-  answer(
-    'wind.gustKmh',
-    'medium',
-    '',
-    words`kleine äste bewegen sich, kleine äste, staub hebt sich, mäßig, äste bewegen sich, staub wirbelt auf, staub fliegt, äste`,
-  ),
-  answer(
-    'wind.gustKmh',
-    'light',
-    '',
-    words`blätter und? zweige, blätter, zweige, nur blätter, nur zweige, höchstens blätter, keine böen, nicht böig, kaum böen, keine, kaum welche, höchstens zweige, dünne zweige`,
-  ),
-  answer('wind.gustKmh', 'light', 'none', words`keine böen, nicht böig, kaum böen, keine windböen, böenfrei`, {
-    doubtful: true,
-  }),
-  answer(
-    'wind.gustKmh',
-    'strong',
-    '',
-    words`kleine bäume schwanken, bäume schwanken, bäume biegen sich, bäume wiegen sich, bäume bewegen sich, bäume, stark, schwanken, kleine bäume`,
-  ),
-  choice(
-    'wind.towardsSensitive',
-    'yes',
-    'none wind',
-    words`
-    ${blows} ${to} ${sensitive} zu|hin?, ${blows} genau|direkt|voll ${to} ${sensitive} zu|hin?, ${blows} genau|direkt|voll? richtung der|die|das|den? ${sensitive}, ${blows} genau|direkt|voll? zum|zur ${sensitive} hin?, ${blows} in richtung der|die|das|den? ${sensitive}, ${blows} ins dorf|haus|wasser|gewässer,
-    ${blows} auf etwas empfindliches zu, ${blows} zu den ${sensitive} hin?, ${blows} in|auf richtung ${sensitive}, ${blows} in|auf die richtung ${sensitive}, ${blows} genau|direkt|voll? auf was? empfindliches zu
-  `,
-    strong,
-  ),
-  choice(
-    'wind.towardsSensitive',
-    'yes',
-    'wind',
-    words`
-    ${to} ${sensitive} zu, richtung der|die|das|den? ${sensitive}, in richtung der|die|das|den? ${sensitive}, zum|zur ${place}, zum|zur ${sensitive} hin, genau|direkt auf der|die|das|den ${sensitive} zu?, auf etwas empfindliches zu, zu den ${sensitive} hin?, auf ${sensitive} zu, genau|direkt richtung ${sensitive}
-  `,
-    strong,
-  ),
-  choice(
-    'wind.towardsSensitive',
-    'yes',
-    '',
-    words`
-    auf der|die|das|den ${sensitive} zu?, richtung der|die|das|den? ${sensitive}, in richtung der|die|das|den? ${sensitive}, zum|zur ${place}, zum|zur ${sensitive} hin, genau|direkt auf der|die|das|den ${sensitive} zu?, zu den ${place} hin?, auf ${sensitive} zu
-  `,
-  ),
-  choice(
-    'wind.towardsSensitive',
-    'no',
-    'none wind',
-    words`
-    ${blows}? vom ${sensitive} weg, ${blows}? von den|der|dem|einem|einer|unserem|unserer? ${sensitive} weg, ${blows}? weg vom ${sensitive}, ${blows}? weg von den|der|dem|einem|einer|allem? ${sensitive}?, nichts empfindliches in windrichtung, in windrichtung nichts|ist nichts? empfindliches?,
-    in windrichtung liegt? nichts empfindliches?, nichts in windrichtung, liegt nichts empfindliches? in windrichtung, ${blows} von allem weg, ${blows} auf nichts empfindliches zu, ${blows} auf freies feld, ${blows} aufs freie feld|land, ${blows} ins freie, ${blows} übers freie feld, von allem weg, ${blows}
-    auf das freie feld, ${blows} auf unser|unsere eigenes|eigenen? feld|felder|acker, ${blows} auf nichts zu, nichts empfindliches, nur acker|felder|feld in windrichtung, in windrichtung nur acker|felder|feld, aufs offene feld, ${blows} aufs offene feld
-  `,
-    strong,
-  ),
   choice(
     'air.inversionRisk',
     'yes',
     'none',
     words`
-    inversion, inversionslage, inversionswetterlage, temperaturinversion, eine inversion, nebel in den? senken|mulden|tal|tälern, nebel in der senke|mulde, nebel im tal, nebel liegt in den? senken|mulden|tälern, nebel liegt in der senke|mulde, nebel liegt im tal, bodennebel, rauch liegt|zieht|hängt|steht flach|tief|am|über?
-    boden?, rauch zieht flach, rauch hängt, rauch bleibt liegen|hängen, staub hängt, staub hängt in der luft, staub bleibt hängen, staub bleibt in der luft hängen, anzeichen einer|für eine? inversion, nebelschwaden, dunst in den senken, nebelfelder, rauch bleibt unten|flach, rauch steigt nicht auf?, rauch
+    inversion, inversionslage, inversionswetterlage, temperaturinversion, eine inversion, nebel in den? senken|mulden|tal|tälern, nebel in der senke|mulde, nebel im tal, nebel liegt in den? senken|mulden|tälern, nebel liegt in der senke|mulde, nebel liegt im tal, bodennebel, rauch liegt|zieht|hängt|steht flach|tief, rauch liegt|hängt|steht am boden, rauch zieht flach, rauch hängt, rauch bleibt liegen|hängen, staub hängt, staub hängt in der luft, staub bleibt hängen, staub bleibt in der luft hängen, anzeichen einer|für eine? inversion, nebelschwaden, dunst in den senken, nebelfelder, rauch bleibt unten|flach, rauch steigt nicht auf?, rauch
     steht, staub liegt in der luft, nebel am boden, nebel steht in den? senken|mulden
   `,
     strong,

@@ -41,6 +41,7 @@ export const subjectWords: Readonly<Record<Subject, readonly string[]>> = {
     heaviest|wettest|worst hour, heaviest in an hour, peak hour|rate|intensity, wettest single hour, heaviest|biggest burst,
     hourly peak|max|maximum
   `,
+  capacity: words`field capacity, field capacity is, percentage of field capacity`,
   humidity: words`humidity, rh, relative humidity, hygrometer, humid`,
   product: words`product, concentration, product contains|content, grams per litre, formulation, can contains`,
   label: words`
