@@ -1,8 +1,9 @@
 import { type ErrorReport, reportOf } from '../../errors/coded-error.ts';
-import { depthProblem, is30cm } from '../../facts/depth-reading.ts';
+import { is30cm } from '../../facts/depth-reading.ts';
 import type { FactId } from '../../facts/registry/index.ts';
 import { fitsMeasure, readingOfAmount } from './amount-reading.ts';
 import { depthOf } from './depth.ts';
+import { depthRefusal as refusalOfDepth, soilTemperature } from './depth-refusal.ts';
 import type { Subject } from './lexicon-types.ts';
 import type { FactReading } from './meanings.ts';
 import { type Measure, measures } from './measures.ts';
@@ -30,7 +31,6 @@ export interface Amounts {
   readonly depthCm: number | null;
 }
 
-const soilTemperature: FactId = 'soil.temperature30cmC';
 const neutral: ReadonlySet<Subject> = new Set<Subject>(['temperature', 'depth', 'treatment']);
 const table = Object.entries(measures) as readonly (readonly [FactId, Measure])[];
 
@@ -91,11 +91,9 @@ function depthRefusal(scan: Scan, depthCm: number | null, isSpan: boolean, hasHo
   const expected = 'a soil temperature at 30 cm';
   if (isSurface) return reportOf('DEPTH_NOT_30CM', { expected, came: 'at the surface', fact: soilTemperature });
   if (depthCm === null || is30cm(depthCm)) return null;
-  const problem = depthProblem(depthCm);
   const came = `at ${Number(depthCm.toPrecision(4))} cm`;
   if (isSpan) return reportOf('DEPTH_NOT_30CM', { expected, came: `${came}, more or less`, fact: soilTemperature });
-  if (problem !== null || hasHour) return problem;
-  return reportOf('DEPTH_NEEDS_HOUR', { expected: `${expected}, or the hour`, came, fact: soilTemperature });
+  return refusalOfDepth(depthCm, hasHour);
 }
 
 function withSpeedUnit({ quantity, at }: Amount, scan: Scan, { speedUnit }: ReaderContext): Quantity {

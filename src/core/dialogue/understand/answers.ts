@@ -19,9 +19,26 @@ export function intentOf(clause: Clause, language: Language): Intent | null {
     const found = intents.longestAt(wordAt, from);
     if (found && isTail(wordAt, from + found.length, items.length, language)) return found.value;
     const lead = wishLeads.longestAt(wordAt, from)?.length ?? Number(language.answers.courtesies.has(wordAt(from)));
+    if (lead === 0) return looseWish(wordAt, items.length, language);
+    from += lead;
+  }
+}
+
+/** A wish known by how it begins, after any words that may stand before it. */
+function looseWish(wordAt: (at: number) => string, to: number, { books, answers }: Language): Intent | null {
+  for (let from = 0; from < to; ) {
+    const found = books.looseWishes.longestAt(wordAt, from);
+    if (found) {
+      const { intent, words, needs } = found.value;
+      const said = Array.from({ length: to - from }, (_, index) => wordAt(from + index));
+      const isAll = said.slice(found.length).every((word) => words.has(word) || answers.courtesies.has(word));
+      return isAll && (needs === undefined || said.some((word) => needs.has(word))) ? intent : null;
+    }
+    const lead = books.wishLeads.longestAt(wordAt, from)?.length ?? Number(answers.courtesies.has(wordAt(from)));
     if (lead === 0) return null;
     from += lead;
   }
+  return null;
 }
 
 /** True where nothing but courtesies and words that change no wish stand from `from` to `to`. */

@@ -115,6 +115,16 @@ export interface SupposingWords {
   readonly correction: string;
 }
 
+/** A wish that is known by how it begins. */
+export interface LooseWish {
+  readonly intent: Intent;
+  readonly begins: Patterns;
+  /** All that may follow. */
+  readonly words: ReadonlySet<string>;
+  /** One of these must be said, at the beginning or after it; any text where absent. */
+  readonly needs?: ReadonlySet<string>;
+}
+
 /** All that the grammar knows of one language. */
 export interface LanguageWords {
   /** Rewrites a lower-case word as the lists have it; the lists are written so. */
@@ -127,7 +137,8 @@ export interface LanguageWords {
   readonly properWords?: readonly string[];
   readonly rows: readonly WordRow[];
   readonly subjects: Readonly<Partial<Record<Subject, Patterns>>>;
-  readonly flags: Readonly<Record<Exclude<Flag, 'filler'>, Patterns>>;
+  readonly flags: Readonly<Record<Exclude<Flag, 'filler' | 'ended' | 'spread'>, Patterns>> &
+    Readonly<Partial<Record<'ended' | 'spread', Patterns>>>;
   /** Words that say nothing of a fact, parted by blanks. */
   readonly filler: string;
   readonly ago: readonly (readonly [pattern: string, hours: number])[];
@@ -141,6 +152,7 @@ export interface LanguageWords {
   readonly wishLeads?: Patterns;
   readonly wishTails?: Patterns;
   readonly intents: Readonly<Partial<Record<Exclude<Intent, 'yes' | 'no'>, Patterns>>>;
+  readonly looseWishes?: readonly LooseWish[];
   readonly numbers: NumberWords;
   readonly units: UnitWords;
   readonly supposing: SupposingWords;

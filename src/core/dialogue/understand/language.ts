@@ -1,4 +1,4 @@
-import type { LanguageWords, SaidBound } from './language-words.ts';
+import type { LanguageWords, LooseWish, SaidBound } from './language-words.ts';
 import { lexiconOf } from './lexicon.ts';
 import type { Entry, SaidUnit } from './lexicon-types.ts';
 import { type Speller, spellerOf } from './mend.ts';
@@ -15,6 +15,7 @@ export interface LanguageBooks {
   readonly singleUnits: PhraseBook<SaidUnit>;
   readonly parts: PhraseBook<number>;
   readonly plusMinus: PhraseBook<true>;
+  readonly looseWishes: PhraseBook<LooseWish>;
   readonly wishLeads: PhraseBook<true>;
   readonly wishTails: PhraseBook<true>;
   readonly boundsBefore: PhraseBook<SaidBound>;
@@ -53,6 +54,10 @@ export function languageFrom(words: LanguageWords): Language {
       singleUnits: phraseBook(units.single),
       parts: phraseBook(units.parts ?? []),
       plusMinus: isThere(units.plusMinus ?? []),
+      looseWishes: phraseBook(
+        (words.looseWishes ?? []).flatMap((wish) => wish.begins.map((pattern) => [pattern, wish] as const)),
+        (first) => first,
+      ),
       wishLeads: isThere(words.wishLeads ?? []),
       wishTails: isThere(words.wishTails ?? []),
       boundsBefore: phraseBook(units.boundsBefore),

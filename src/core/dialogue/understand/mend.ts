@@ -21,7 +21,11 @@ export function spellerOf(words: LanguageWords, properWords: readonly string[]):
   const wordsIn = (patterns: Iterable<string>) =>
     [...patterns].flatMap((pattern) => pattern.split(/[ |?]+/)).filter((word) => word !== '');
   const meant = new Set(
-    wordsIn([...rows.flatMap(({ say }) => say), ...Object.values(subjects).flat(), ...units.after.map(([say]) => say)]),
+    wordsIn([
+      ...rows.flatMap(({ say }) => say),
+      ...Object.values(subjects).flat(),
+      ...units.after.flatMap(([say, unit]) => (unit === 'foreign' ? [] : [say])),
+    ]),
   );
   const little = [
     ...wordsIn(Object.values(flags).flat()),
@@ -41,6 +45,7 @@ export function spellerOf(words: LanguageWords, properWords: readonly string[]):
     ...wordsIn(units.boundsAfter.map(([say]) => say)),
   ]);
   const barred = new Set([
+    ...flags.block.filter((say) => !say.includes(' ')),
     ...wordsIn([...flags.not, ...flags.scant, ...flags.unsure]),
     ...Object.keys(numbers.small),
     ...Object.keys(numbers.multipliers),

@@ -92,9 +92,9 @@ function eitherOfTwo(a: Offered, b: Offered): Offered | null {
   if (anyCounts.has(a.fact) && a.reading.type === 'choice' && b.reading.type === 'choice') {
     return [a, b].find(({ reading }) => reading.type === 'choice' && reading.possible.includes('yes')) ?? null;
   }
-  if (a.reading.type !== 'number' || b.reading.type !== 'number' || !b.doubtful || a.doubtful) return null;
+  if (a.reading.type !== 'number' || b.reading.type !== 'number' || !b.doubtful) return null;
   const middle = b.reading.value;
-  if (a.reading.low !== undefined || !(middle > a.reading.value && middle <= a.reading.value + 3)) return null;
+  if (!(middle > a.reading.value && middle <= a.reading.value + 3)) return null;
   const span = { low: a.reading.value, high: middle, value: Number(((a.reading.value + middle) / 2).toPrecision(12)) };
   return { ...a, reading: { type: 'number', ...span }, quote: `${a.quote}, ${b.quote}` };
 }

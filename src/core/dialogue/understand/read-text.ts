@@ -1,4 +1,4 @@
-import { type FactId, factDefinition } from '../../facts/registry/index.ts';
+import { factDefinition } from '../../facts/registry/index.ts';
 import { answerChoice, type ClauseKind, kindOf } from './clause-kind.ts';
 import type { Clause } from './clauses.ts';
 import { type Correction, correctedFact, correctedNumber, correctionOf } from './correction.ts';
@@ -6,27 +6,11 @@ import type { Language } from './language.ts';
 import { listsUnderNot } from './lists.ts';
 import { type FactReading, readingsOfAnswer } from './meanings.ts';
 import { measures } from './measures.ts';
-import { mergeReadings, type Offered } from './merge.ts';
-import { type ClauseReading, isEmpty, readClause } from './read-clause.ts';
+import { mergeReadings } from './merge.ts';
+import { isEmpty, readClause } from './read-clause.ts';
 import type { ReaderContext } from './reader-context.ts';
-import type { Intent, UnderstandContext, Understanding } from './types.ts';
-
-interface Gathered {
-  readonly offered: Offered[];
-  readonly refused: Understanding['refused'][number][];
-  readonly intents: Intent[];
-  readonly lost: string[];
-}
-
-/** What one clause leaves for the next. */
-interface Left {
-  readonly reading: ClauseReading | null;
-  readonly kind: ClauseKind | null;
-  readonly agoHours: number | undefined;
-  readonly speedUnit: ReaderContext['speedUnit'];
-  /** The words of a clause that spoke of something without saying anything of it; lost unless the next one says it. */
-  readonly waiting: string | null;
-}
+import { agoOf, dateBack, depthBack, doubtBack, type Gathered, type Left, spreadBack } from './said-after.ts';
+import type { UnderstandContext, Understanding } from './types.ts';
 
 /** Reads a text clause by clause; what one clause leaves open the next may settle. */
 export function readText(
@@ -81,6 +65,8 @@ function readOne(kind: ClauseKind, quote: string, left: Left, around: Around, ga
     doubtBack(gathered, left);
     return { ...next, reading: left.reading };
   }
+  if (kind.intent === 'stop' && kind.clause.joiner === ',' && left.reading !== null && left.reading.found.length > 0)
+    return next;
   if (kind.intent !== null) {
     gathered.intents.push(kind.intent);
     return next;
@@ -109,10 +95,12 @@ function readOne(kind: ClauseKind, quote: string, left: Left, around: Around, ga
   const carriedAgo =
     kind.clause.joiner === 'and' || left.waiting !== null || isEmptyKind(left.kind) ? left.agoHours : undefined;
   const agoHours = kind.rest.agoHours ?? carriedAgo;
+  if (spreadBack(gathered, kind, left)) return { ...next, reading: left.reading, agoHours: left.agoHours };
   if (isOnlyDoubt(kind) && left.reading !== null && left.reading.found.length > 0) {
     doubtBack(gathered, left);
     return { ...next, agoHours: left.agoHours };
   }
+  if (depthBack(gathered, reading, left, context)) return { ...next, reading: left.reading, agoHours: left.agoHours };
   const isOnlyTime = isEmpty(kind.rest) && kind.rest.agoHours !== undefined;
   if (isOnlyTime) dateBack(gathered, kind.rest.agoHours);
   offer(reading.found, agoHours);
@@ -149,24 +137,6 @@ function isOnlyDoubt({ rest }: ClauseKind): boolean {
 /** True where an unsure answer is said of what the clause before told: "9, probably". */
 function isOnlyLeaning({ answer, rest }: ClauseKind, { reading }: Left): boolean {
   return answer !== null && !answer.isSure && rest === null && reading !== null && reading.found.length > 0;
-}
-
-/** The doubt holds for what the clause before said. */
-function doubtBack({ offered }: Gathered, { reading }: Left): void {
-  const count = reading?.found.length ?? 0;
-  for (let at = offered.length - count; at < offered.length; at += 1) offered[at] = { ...offered[at]!, doubtful: true };
-}
-
-/** "9.2, yesterday": the time holds for what was said just before. */
-function dateBack({ offered }: Gathered, agoHours: number | undefined): void {
-  offered.forEach((one, at) => {
-    if (one.agoHours === undefined) offered[at] = { ...one, ...agoOf(one.fact, agoHours) };
-  });
-}
-
-function agoOf(fact: FactId, agoHours: number | undefined): { agoHours?: number } {
-  const isOfSeason = factDefinition(fact).goodFor.kind === 'season';
-  return agoHours === undefined || agoHours === 0 || isOfSeason ? {} : { agoHours };
 }
 
 function readerContext(kind: ClauseKind, left: Left, { context, correction, isNegatedList }: Around): ReaderContext {

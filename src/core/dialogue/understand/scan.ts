@@ -85,6 +85,7 @@ export function scan(clause: Clause, language: Language): Scan {
     }
     cues.push({ entry: found.value, from: at, to: at + found.length });
     for (const flag of found.value.flags) flags.add(flag);
+    if (found.value.flags.includes('ended')) flags.add('doubt');
     agoHours = found.value.agoHours ?? agoHours;
     at += found.length;
   }

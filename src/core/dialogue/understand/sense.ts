@@ -48,7 +48,7 @@ function boundBy(scan: Scan, said: readonly Cue[], flag: 'not' | 'scant'): Reado
   for (const cue of scan.cues) {
     if (said.includes(cue) || !holds(cue, scan, flag)) continue;
     const next = said.findIndex((other) => other.from >= cue.to);
-    if (next < 0) {
+    if (next < 0 || cue.entry.flags.includes('ended')) {
       hold(said.findLast((other) => other.to <= cue.from));
       continue;
     }
@@ -60,7 +60,7 @@ function boundBy(scan: Scan, said: readonly Cue[], flag: 'not' | 'scant'): Reado
 
 /** A phrase that begins with a negator says "not" too where no meaning of its own holds. */
 function holds({ entry, from }: Cue, { wordAt, language }: Scan, flag: 'not' | 'scant'): boolean {
-  if (entry.flags.includes(flag)) return true;
+  if (entry.flags.includes(flag) || (flag === 'not' && entry.flags.includes('ended'))) return true;
   return flag === 'not' && entry.rows.length > 0 && language.books.negators.has(wordAt(from));
 }
 

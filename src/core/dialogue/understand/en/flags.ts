@@ -4,8 +4,7 @@ import { words } from '../phrases.ts';
 /** What little words do to the clause that they stand in. Patterns as in `expandPattern`; apostrophes left out. */
 export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string[]>> = {
   not: words`
-    have|has|are|is all gone, all gone, soaked away, have|has soaked away, have|has dried up|out|off, gone off, have|has gone off,
-    no more, gone, have|has|are|is gone, closed, closed up, drained away|off, melted, lifted, cleared, cleared up,
+    no more,
     i? doubt, i? doubt if|whether|that,
     clean|clear|empty of,
     unlikely to, not likely to,
@@ -14,12 +13,17 @@ export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string
     free of|from, zero, havent seen any, couldnt see any, absence of, not a single, nil, no evidence of, not yet,
     yet to be, lack of
   `,
+  ended: words`
+    gone, have|has|are|is gone, have|has|are|is all gone, all gone, closed, closed up, drained away|off, melted, lifted, cleared, cleared up,
+    soaked away, have|has soaked away, have|has dried up|out|off, gone off, have|has gone off, have|has closed up?, have|has melted, have|has lifted, have|has
+    cleared, have|has drained away
+  `,
+  spread: words`give or take, either way, plus or minus, out either way, one way or the other`,
   or: words`or, /, nor`,
   doubt: words`
-    gone, have|has|are|is gone, closed, closed up, drained away|off, melted, lifted, cleared, cleared up,
     i? doubt, i? doubt if|whether|that,
     if anything, if the? my? thermometer|probe|meter|gauge is? right|accurate|correct, if the? my? thermometer|probe|meter|gauge is? to be trusted|believed, if its right|accurate|correct, if i read it right, if memory serves,
-    if memory serves me right?, if im not mistaken|wrong, if i remember rightly|correctly, unless im mistaken|wrong, as best i can tell, best i can tell, by eye, by the look of it, by the looks of it, going by feel, at a push, i? should think, i?
+    if memory serves me right?, if im not mistaken|wrong, if i remember rightly|correctly, unless im mistaken|wrong, as best i can tell, best i can tell, by eye, by the look of it, by the looks of it, going by feel, at a push, depending on? where|how you stand|look|measure|dig|check|go, it? depends where you look|stand|dig, i? should think, i?
     should say, i? would guess|think, might well be, may well be, as i recall, if i recall, to the best of my knowledge, in my opinion, wouldnt swear to it, dont quote me, dont quote me on that|it, ballpark, ball park, rough
     guess, as near as i can tell|judge, i? fancy, i? take it, i? gather, i? presume, i? assume, im fairly|pretty sure, im told, seemingly, allegedly, appears, appears to be, looked to be, could well be, just a guess, only a
     guess, thereabouts, estimate, estimated, i? estimate, i? would estimate, id estimate, my guess, my guess is, my best guess, best guess,
@@ -36,7 +40,7 @@ export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string
     not|isnt sure, unsure, i? dont know, dunno, no idea, cant|couldnt say|tell, not certain, i? dont remember,
     cant remember, wouldnt know, dont really know, no clue, havent a clue, not a clue, havent
     checked|looked|measured, didnt check|look|measure, not checked|looked|measured, i? wonder, wondering, whether,
-    either way, hard to say|tell, not measured it? yet?, not so sure, not too sure, not entirely sure, not quite
+    hard to say|tell, not measured it? yet?, not so sure, not too sure, not entirely sure, not quite
     sure, have no idea, dont know if, difficult to say
   `,
   block: words`
@@ -47,7 +51,7 @@ export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string
     everybody, anyone, someone, somebody, some people, the lad next, over the|their fence|hedge|road, pub, in town, at home, back home, house, greenhouse, shed, fridge, kitchen, cab, engine, coolant, bath, pool,
     boom set, booms set, set at, barn, potato, potatoes, sugar beet, beet, maize, grassland, pasture, lawn, garden centre, record, records, average for, on average, long term, historically,
     if, ages ago, long ago, previously, back then, in|last spring|summer, the other day, unless, until, when,
-    would, wouldnt, should, shouldnt, supposed, supposed to, used to, neighbour, neighbours, next door, next
+    would, wouldnt, should, shouldnt, supposed, supposed to, used to, frosts out, frost is out, frost has come out, frost has? come out of the ground|soil, neighbour, neighbours, next door, next
     doors, their, his, her, last year|season|autumn|spring|summer|month|winter, years ago, ever, not only, than,
     except, apart from, rather than, instead, wants, wish, hope, hoping, need, needs, want, threshold, rule,
     rules, tractor, combine, boots, hands, boot, tyres, trailer, sprayer, nozzles, free draining, well drained,
@@ -87,7 +91,7 @@ export const fillerWords =
   'northeast northwest southeast southwest farm land gateway hedge wood usual normal typical mostly mainly generally overall stage level valley hollow texture type otherwise value figure answer way kind sort type max maximum min ' +
   'shade dawn sunrise noon midday lunchtime enough underfoot hand hands fingers squeeze squeezed visible near far away distance close about roughly around bits hollows corner corners walk walked big small size wide long shows speak ' +
   'd s re ve ll t y eh yeah aye lads though although however plus while whereas next last second first reckoned current latest new old hard tight soft wee nowt owt summat ' +
-  'officer catchment adviser advisor agronomist weather temperature-wise pushed dug stuck probe instrument meter gauge using used spade depth deep hole digging tested test between somewhere anything moving lying sat stood indeed outside rustling when-shaken over again yon yonder thats lass lad boss sir ta';
+  'officer catchment adviser advisor agronomist weather temperature-wise pushed dug stuck probe instrument meter gauge using used spade depth deep hole digging tested test id ill dot nose button dead bang hovering nozzle outermost furthest between somewhere anything moving lying sat stood indeed outside rustling when-shaken over again yon yonder thats lass lad boss sir ta';
 
 /** How long ago something was seen, hours: "this morning" is counted as four hours, a night as twelve. */
 export const agoWords: readonly (readonly [pattern: string, hours: number])[] = [

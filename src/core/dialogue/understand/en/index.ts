@@ -2,11 +2,14 @@ import type { LanguageWords } from '../language-words.ts';
 import { answerWords } from './answers.ts';
 import { clockWords } from './clock.ts';
 import { cropWords } from './crop.ts';
+import { feelWords } from './feel.ts';
 import { fieldWords } from './field.ts';
 import { agoUnits, agoWord, agoWords, fillerWords, flagWords } from './flags.ts';
 import { intentWords, wishLeads, wishTails } from './intents.ts';
 import { littleWords } from './little.ts';
+import { looseWishes } from './loose-wishes.ts';
 import * as numbers from './numbers.ts';
+import { rainWords } from './rain.ts';
 import { soilWords } from './soil.ts';
 import { properWords, spell } from './spelling.ts';
 import { subjectWords } from './subjects.ts';
@@ -18,7 +21,7 @@ import { weatherWords } from './weather.ts';
 export const english: LanguageWords = {
   spell,
   properWords,
-  rows: [...soilWords, ...fieldWords, ...cropWords, ...weatherWords],
+  rows: [...soilWords, ...feelWords, ...rainWords, ...fieldWords, ...cropWords, ...weatherWords],
   subjects: subjectWords,
   flags: flagWords,
   filler: fillerWords,
@@ -27,6 +30,7 @@ export const english: LanguageWords = {
   agoAfter: agoWord,
   little: littleWords,
   answers: answerWords,
+  looseWishes,
   wishLeads,
   wishTails,
   intents: intentWords,

@@ -77,9 +77,8 @@ export const intentWords: Readonly<Record<Exclude<Intent, 'yes' | 'no' | 'define
     not|didnt measured|measure it yet?, not certain, dont remember, cant remember, beats me, havent the foggiest,
     not really sure, hard to say|tell, cannot tell, i? dont really know, not too sure, havent been to look, wish i
     knew, honestly? no idea, cant tell from here,
-    no thermometer|meter|probe|gauge|hygrometer|anemometer on|with|to me|hand, no thermometer|meter|probe with? me?, ive? left the thermometer|probe|meter at
-    home, thermometers broken, thermometer is? broken|bust|flat, the thermometer is? broken|bust|flat, havent got one|a|the thermometer|probe|meter|gauge|one, i? havent got one, i? dont
-    have one, havent a? clue, havent the faintest, not the faintest, havent a notion, no notion, no clue, ive no clue, ive not looked|checked|measured|counted|been
+    didnt take it|one|any, i? didnt take it|one, ill go and check|look|see, ill check, i? will check, need to go and check|look, let me check|look, no thermometer|meter|probe|gauge|hygrometer|anemometer on|with|to me|hand, no thermometer|meter|probe with? me?, ive? left the thermometer|probe|meter at
+    home, thermometers broken, thermometer is? broken|bust|flat, the thermometer is? broken|bust|flat, havent got one|a|the thermometer|probe|meter|gauge|one,  havent a? clue, havent the faintest, not the faintest, havent a notion, no notion, no clue, ive no clue, ive not looked|checked|measured|counted|been
     to look|see?, ive not had a look|chance, not had a look|chance to? look?, i? didnt look|check|measure|count|notice, i? havent had a look|chance, i?
     havent counted|been|seen it? yet?, havent been out yet?, havent been out there|to? look? yet?, not been out there|to look? yet?, i? couldnt say|tell you? for? sure?, i? cant|couldnt
     remember|recall, i? forget, ive forgotten, i? forgot, dont ask me, how would|should i know, who can say, your guess is as good as mine, god|lord|heaven|goodness

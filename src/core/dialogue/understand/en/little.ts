@@ -13,7 +13,7 @@ export const littleWords: LittleWords = {
   atDepth: set('at'),
   depth: set('deep down depth below'),
   depthBefore: set('depth'),
-  abbreviations: set('approx deg temp abt'),
+  abbreviations: set('approx deg temp abt c ca'),
   mayLeadNumber: set('bbch gs at force'),
   shortened: set("it's that's what's there's here's he's she's how's where's who's let's"),
   toFuture: set('next coming within in'),

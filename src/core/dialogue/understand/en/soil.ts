@@ -3,114 +3,8 @@ import { answer, choice, sign, type WordRow } from '../rows.ts';
 
 const ofSoil = 'soil surface';
 
-/** What is said of the soil today: feel, surface, drains, trend of its temperature. */
+/** What is said of the soil today: surface, drains, trend of its temperature. */
 export const soilWords: readonly WordRow[] = [
-  choice(
-    'soil.feel',
-    'dry',
-    'soil',
-    words`
-    dry, bone|powder dry, dusty, powdery, dried out, dry as a bone|dust, parched, too dry
-  `,
-  ),
-  choice(
-    'soil.feel',
-    'slightly-moist',
-    'none soil',
-    words`
-    slightly moist|damp, barely moist|damp, just moist|damp, hint of moisture
-  `,
-  ),
-  choice('soil.feel', 'slightly-moist', 'soil', words`a? bit|little|touch moist|damp, on the dry side`, {
-    doubtful: true,
-  }),
-  choice(
-    'soil.feel',
-    'moist',
-    'none soil',
-    words`
-    moist, nicely|nice and? moist, good moisture, plenty of moisture
-  `,
-  ),
-  choice('soil.feel', 'moist', 'soil', words`damp, moisture`, { doubtful: true }),
-  choice(
-    'soil.feel',
-    'dry',
-    '',
-    words`
-    falls|falling apart, wont ball|bind, wont make|form|hold a ball, wont hold together, wont stick|hold together, doesnt hold together, runs through my? the? fingers, like dust, loose
-    and dry, flows|pours through my|the fingers, no ball, wont stay together, no moisture in it?, doesnt ball, not a bit of moisture, turns|goes to dust, powder, dry
-  `,
-    { strong: true, doubtful: true },
-  ),
-  choice(
-    'soil.feel',
-    'slightly-moist',
-    '',
-    words`
-    weak ball, makes|forms a weak ball, crumbly ball, ball falls|breaks apart|up, just|barely|hardly holds|hangs together, just|barely makes|forms a ball, a? ball that falls|breaks|crumbles
-    apart?, loosely holds together, ball but it falls apart, ball crumbles, just about holds together, just about makes a ball
-  `,
-    { strong: true, doubtful: true },
-  ),
-  choice(
-    'soil.feel',
-    'moist',
-    '',
-    words`
-    ball with clear? finger marks, finger marks|prints, clear finger marks, leaves finger marks, makes|forms|holds a ball, makes|forms a good|firm|nice|clear|proper ball, holds together, holds its shape, damp stain, leaves|makes
-    a? damp stain, makes|forms a ball with clear? finger marks, leaves my? the? hand|fingers damp, dampens my? the? hand, holds together nicely|well, moist enough, rolls into a ball, balls up nicely?
-  `,
-    { strong: true, doubtful: true },
-  ),
-  choice(
-    'soil.feel',
-    'wet',
-    '',
-    words`
-    wets my|the hand|hands|palm|fingers, hand is|comes wet, leaves my|the hand|hands|palm|fingers wet, wet outline, leaves a wet outline, water on my|the fingers|hand, wet hand|hands, makes my hand|hands|palm wet, slick, slippery
-  `,
-    { strong: true, doubtful: true },
-  ),
-  choice(
-    'soil.feel',
-    'at-capacity',
-    '',
-    words`
-    glistens, glistens when i? shake|shaken it?, glistening, shines, shiny, shines when i? shake|shaken it?, at capacity, at fc, field capacity, full, as wet as it|can gets|hold|be, holding all it can, film of
-    water, no free water
-  `,
-    { strong: true, doubtful: true },
-  ),
-  choice(
-    'soil.feel',
-    'saturated',
-    '',
-    words`
-    water runs|drips|comes|oozes|squeezes|pours out, drips, dripping, drips when i? squeeze|squeezed it?, water comes|drips|runs out when i? squeeze it?, squeezes out, free water, can wring it out, wringing, soup, slurry,
-    water squeezes out, pudding, like porridge, porridge, runs out between my? the? fingers, water between my? the? fingers
-  `,
-    { strong: true },
-  ),
-  choice('soil.feel', 'moist', 'none', words`moist enough, plenty moist, moist all through`),
-  choice('soil.feel', 'at-capacity', 'soil', words`at capacity, at fc, holding all it can`),
-  choice('soil.feel', 'wet', 'soil', words`wet, very wet, wet through, really wet, too wet`),
-  choice(
-    'soil.feel',
-    'at-capacity',
-    'none soil',
-    words`
-    at field? capacity, as wet as it can hold, fully wetted up, at full capacity
-  `,
-  ),
-  choice(
-    'soil.feel',
-    'saturated',
-    'none soil',
-    words`saturated, waterlogged, sodden, water runs|running out of it|the? soil?, like|a soup`,
-    { strong: true },
-  ),
-  choice('soil.feel', 'saturated', 'soil', words`soaking, soaked, sopping, soaking wet`),
   sign(
     'friable',
     `none ${ofSoil}`,
@@ -132,7 +26,7 @@ export const soilWords: readonly WordRow[] = [
     `none ${ofSoil}`,
     words`
     sticky, sticking, claggy, tacky, sticks to my? the? boots|wheels|tyres, clagging up, sticking to my? the?
-    boots|wheels|tyres, gluey, clarty, sticks to everything, sticks like glue, sticks to my? the? spade, balling up on the? my? boots|wheels|tyres, clinging to my? the? boots|wheels|tyres, clings to my? the?
+    boots|wheels|tyres, gluey, clarty, sticks to everything, sticks like glue, sticks to my? the? spade, balling up on the? my? boots|wheels|tyres, sticking|sticks to me boots|wheels|tyres, clinging to my? the? boots|wheels|tyres, clings to my? the?
     boots|wheels|tyres, plasticky, cloying, gummy, sticky as glue
   `,
   ),
@@ -150,7 +44,7 @@ export const soilWords: readonly WordRow[] = [
     'frozen',
     'soil surface',
     words`
-    frozen, frozen solid|hard, froze, hard with frost, rock hard with frost, frosted, frost in
+    frost, frosty, a frost, concrete with frost, like concrete with frost, like iron with frost, solid with frost, froze up|over, iced up|over, frozen, frozen solid|hard|up|over, froze, hard with frost, rock hard with frost, frosted, frost in
   `,
   ),
   sign('frozen', 'none', words`frozen ground|soil, ground|soil frost, frost in the? ground|soil, frozen solid`, {

@@ -8,6 +8,9 @@ export const definePatterns: readonly RegExp[] = [
 
 /** Those that ask for nothing but the meaning of the words, whatever they are. */
 export const sureDefinePatterns: readonly RegExp[] = [
+  /^what(?:'s| is) meant by (?:a |an |the )?(.+?)$/,
+  /^what (?:counts|do you count|do you class|would you class|qualifies) as (?:a |an |the )?(.+?)$/,
+  /^what do you call (?:a |an )(.+?)$/,
   /^(?:and |so |sorry |sorry, )?what (?:do|did|d'|would) ?(?:you|ya|ye) mean by (?:a |an |the )?(.+?)(?: then| exactly)?$/,
   /^(?:and |so |sorry |sorry, )?what(?:'s| is| are) (.+?) when it(?:'s| is) at home$/,
   /^(?:please )?(?:can|could) you (?:please )?(?:explain|define|tell me) what (?:a |an |the )?(.+?) (?:is|are|means|mean)$/,

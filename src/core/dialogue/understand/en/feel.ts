@@ -1,0 +1,117 @@
+import { words } from '../phrases.ts';
+import { choice, type WordRow } from '../rows.ts';
+
+/** How the soil feels in the hand. */
+export const feelWords: readonly WordRow[] = [
+  choice(
+    'soil.feel',
+    'dry',
+    'soil',
+    words`
+    dry, bone|powder dry, dusty, powdery, dried out, dry as a bone|dust, parched, too dry
+  `,
+  ),
+  choice(
+    'soil.feel',
+    'slightly-moist',
+    'none soil',
+    words`
+    slightly moist|damp, barely moist|damp, just moist|damp, hint of moisture
+  `,
+  ),
+  choice('soil.feel', 'slightly-moist', 'soil', words`a? bit|little|touch moist|damp, on the dry side`, {
+    doubtful: true,
+  }),
+  choice(
+    'soil.feel',
+    'moist',
+    'none soil',
+    words`
+    moist, nicely|nice and? moist, good moisture, plenty of moisture
+  `,
+  ),
+  choice('soil.feel', 'moist', 'soil', words`damp, moisture`, { doubtful: true }),
+  choice(
+    'soil.feel',
+    'dry',
+    '',
+    words`
+    falls|falling apart, wont ball|bind, wont make|form|hold a ball, wont hold together, wont stick|hold together, doesnt hold together, runs through my? the? fingers, like dust, dust, loose
+    and dry, flows|pours through my|the fingers, no ball, wont stay together, no moisture in it?, doesnt ball, not a bit of moisture, turns|goes to dust, powder, dry
+  `,
+    { strong: true, doubtful: true },
+  ),
+  choice(
+    'soil.feel',
+    'slightly-moist',
+    '',
+    words`
+    weak ball, makes|forms a weak ball, crumbly ball, ball falls|breaks apart|up, just|barely|hardly holds|hangs together, just|barely makes|forms a ball, a? ball that falls|breaks|crumbles
+    apart?, loosely holds together, ball but it falls apart, ball crumbles, just about holds together, just about makes a ball
+  `,
+    { strong: true, doubtful: true },
+  ),
+  choice(
+    'soil.feel',
+    'moist',
+    '',
+    words`
+    ball with clear? finger marks, finger marks|prints, clear finger marks, leaves finger marks, makes|forms|holds a ball, makes|forms a good|firm|nice|clear|proper ball, holds together, holds its shape, damp stain, leaves|makes
+    a? damp stain, makes|forms a ball with clear? finger marks, leaves my? the? hand|fingers damp, dampens my? the? hand, holds together nicely|well, moist enough, rolls into a ball, balls up nicely?
+  `,
+    { strong: true, doubtful: true },
+  ),
+  choice(
+    'soil.feel',
+    'wet',
+    '',
+    words`
+    wets my|the hand|hands|palm|fingers, hand is|comes wet, leaves my|the hand|hands|palm|fingers wet, wet outline, leaves a wet outline, water on my|the fingers|hand, wet hand|hands, makes my hand|hands|palm wet, slick, slippery
+  `,
+    { strong: true, doubtful: true },
+  ),
+  choice(
+    'soil.feel',
+    'at-capacity',
+    '',
+    words`
+    glistens, glistens when i? shake|shaken it?, glistening, shines, shiny, shines when i? shake|shaken it?, at capacity, at fc, field capacity, full, as wet as it|can gets|hold|be, holding all it can, film of
+    water, no free water
+  `,
+    { strong: true, doubtful: true },
+  ),
+  choice(
+    'soil.feel',
+    'saturated',
+    '',
+    words`
+    water runs|drips|comes|oozes|squeezes|pours out, drips, dripping, drips when i? squeeze|squeezed it?, water comes|drips|runs out when i? squeeze it?, squeezes out, free water, can wring it out, wringing, soup, slurry,
+    water squeezes out, pudding, like porridge, porridge, runs out between my? the? fingers, water between my? the? fingers
+  `,
+    { strong: true },
+  ),
+  choice('soil.feel', 'dry|slightly-moist', 'none soil', words`dry to slightly moist|damp`),
+  choice('soil.feel', 'slightly-moist|moist', 'none soil', words`slightly moist|damp to moist, slightly to moist`),
+  choice('soil.feel', 'moist|wet', 'none soil', words`moist to wet, damp to wet`),
+  choice('soil.feel', 'wet|at-capacity|saturated', 'none soil', words`wet to saturated`),
+  choice('soil.feel', 'saturated', 'none soil', words`wringing wet, sopping wet`),
+  choice('soil.feel', 'moist', 'none', words`moist enough, plenty moist, moist all through`),
+  choice('soil.feel', 'at-capacity', 'soil', words`at capacity, at fc, holding all it can`),
+  choice('soil.feel', 'wet', 'soil', words`wet, very wet, wet through, really wet, too wet`),
+  choice(
+    'soil.feel',
+    'at-capacity',
+    'none soil',
+    words`
+    at field? capacity, as wet as it can hold, fully wetted up, at full capacity
+  `,
+  ),
+  choice(
+    'soil.feel',
+    'saturated',
+    'none soil',
+    words`saturated, waterlogged, sodden, water runs|running out of it|the? soil?, like|a soup`,
+    { strong: true },
+  ),
+  choice('soil.feel', 'saturated', 'soil', words`soaking, soaked, sopping, soaking wet`),
+];

@@ -1,0 +1,123 @@
+import type { LooseWish } from '../language-words.ts';
+import { words } from '../phrases.ts';
+
+const of = (text: string): ReadonlySet<string> => new Set(text.split(/\s+/));
+const people =
+  'i we you me us it its that this be is are was to the a an of for on in at do does did have has had got get im id ill ive';
+const times =
+  'today now yet then again still next this week day days time morning afternoon tomorrow later soon spray spraying sprayed go going start put';
+const fit =
+  'fit right ok okay alright all good better best suitable ready possible safe able allowed on wait waiting hold until till before come back try window chance slot';
+
+/** Wishes known by how they begin, where what follows is all of words that change nothing. The exact ones go before them. */
+export const looseWishes: readonly LooseWish[] = [
+  {
+    intent: 'when',
+    begins: words`
+      when will|can|could|should|would|may|might|is|do|does|am|are|it|i|we, whens, how long till|until|til|before|have|do|must|will|should|is, how soon, what day|time|date,
+      which day|days, whats|what is the? next|soonest|earliest|best, next|earliest|soonest chance|window|slot|day, how many days, how much longer, any idea when, until when
+    `,
+    words: of(
+      `${people} ${times} ${fit} looking look likely think reckon long take earliest soonest happen cold enough cool down drop dry out clear days hours`,
+    ),
+  },
+  {
+    intent: 'why-not',
+    begins: words`
+      why cant|isnt|wont|shouldnt|not|couldnt|cannot|mustnt, why is it|this|today not, why am i being? told|stopped|not, why do|must|should i|we wait|have|hold, how come, whats
+      wrong|stopping|holding|against|blocking|preventing|keeping|making, what is wrong|stopping|holding|against|blocking|preventing, why no, why are you saying|telling, why did
+      you say, why does it say, why is it a? no, whats the problem|issue|trouble, why are we waiting|held, what makes it unfit|unsuitable, why isnt
+    `,
+    words: of(
+      `${people} ${times} ${fit} no not cant me up wrong with from saying say told doing field one against it's there`,
+    ),
+  },
+  {
+    intent: 'why',
+    begins: words`
+      why do|dyou|would|are|did|should you|i, why you, what do you need|want that|this|it for, whats that|this|it for|to|got, what does that|it matter, why is|does|would that|this|it|the, what has|is that|this|it
+      got|to, whats the point|reason|relevance, for what reason, what makes you, why should, whats it to, why ask, why bother, what difference does
+    `,
+    words: of(
+      `${people} need want know ask asking asked matter matters important relevant for with anything here question answer tell all make care wanting needing so such`,
+    ),
+  },
+  {
+    intent: 'needs',
+    begins: words`
+      what else, what do|would|should|must you|i|it still? need|want|require, whats needed|missing|left|outstanding|still|required|lacking, what is needed|missing|left|outstanding|still|required|lacking, what would it|have|need|make|get|change|help|allow|let, what has|needs|must
+      to?, what are you waiting|missing|short, what havent|have i|we not?, what conditions, what do i|we still? need|have|want, what more, what am i missing, how do i get, how do we get, what can i do to|about, what could
+      i do to|about, is there anything else, anything else, anything more, how many more questions?
+    `,
+    words: of(
+      `${people} ${times} ${fit} from need needs needed want know hear tell told answer answered say yes make change changed happen different what else there left more questions question up find out check green let`,
+    ),
+  },
+  {
+    intent: 'what-said',
+    begins: words`
+      what have|did i|we|you told|tell|said|say|put|given|give|answered|answer|got|taken|noted|down|entered|recorded, what do you know|have|think, read me|it|that|them|back|out back|my?, remind me, where
+      have|are|had we, list my?|all|the|what|everything, show me my|what|the, go over|through, run|talk me? over|through, whats|what is on record|file, what you got|know|have, what facts, which answers, tell me what
+      i|you, repeat what|my|it|that|everything, give me a|the, play it|that, recap
+    `,
+    words: of(
+      `${people} told tell said say so far up now back already answers answer facts know down what my your put given over everything all list taken about field summary recap rundown remember noted them out`,
+    ),
+  },
+  {
+    intent: 'undo',
+    begins: words`
+      take that|it|the|my|back, scrub|scrap|delete|remove|cancel|undo|ignore|forget|strike|bin|reverse|discard|drop|erase|disregard that|it|the|my|what|last|i, rub that|it, get rid of, go back one|a, back one|a|up,
+      one step back, can i|we undo|change|take, i take that|it|back, i didnt mean, that was a|my|wrong|not, let me take|undo|redo, i want to change
+    `,
+    words: of(
+      `that it last one thing answer bit back the my what i just said say told put out a step mistake wrong right mean to of meant typed entry previous line again me be`,
+    ),
+  },
+  {
+    intent: 'start-again',
+    begins: words`
+      start|begin over|again|afresh|anew|from|fresh|clean|all, wipe|clear|scrap|bin|forget|delete|reset|erase everything|all|the|that|it, go|take me|back back? to the start|beginning|top, from scratch|the, can we start|begin, restart,
+      lets start|begin over|again|afresh|from, do it all, start the, a? fresh|clean|new start|slate|conversation
+    `,
+    words: of(
+      `it all everything the lot start beginning top scratch again over from to new fresh slate clean zero square one conversation whole thing go and please that with up a back very`,
+    ),
+  },
+  {
+    intent: 'another-field',
+    begins: words`
+      another|different|next|new|other|second field|one, a|the different|new|next|other|second field, lets do|try|look|move|go|have|start, move|go|carry|switch|change|swap|onto|on on? to?, ive|i have|got another|a, i
+      want|need to? do|try|look|check|another|a, can we do|try|look|move|go|start, do|try|check|open|pick|choose another|a|the, what about another|the
+    `,
+    words: of(
+      `another different next new other field fields one a an the to at on with now look do move go please my of second second check start in for have this after up`,
+    ),
+    needs: of('field fields'),
+  },
+  {
+    intent: 'dont-know',
+    begins: words`
+      i? dont know|remember|recall|think, i? cant|couldnt|wouldnt remember|recall|tell|say|know|be, i? havent looked|checked|measured|counted|been|got|had|a|seen|any, not looked|checked|measured|counted|been|a|had|sure|certain|got|yet,
+      no idea|clue|notion|thermometer|probe|meter|way, id have|need to, ill have|need to, i would have|need to, id be guessing, who knows, ive no idea|clue|notion, ive not looked|checked|measured|counted|been|got|had, i have no
+      idea|clue|notion, i have not looked|checked|measured|counted|been, never looked|checked|measured|counted, i? didnt look|check|measure|count|take|bring, i? forgot to|the|my, i? need to, left the|my, i? dont
+      have|carry a|the|one, i? wasnt able, not able to, i? wish i, your guess, im not
+    `,
+    words:
+      of(`know look looked looking check checked checking measure measured count counted tell say sure certain remember recall been out there here yet to see go and it that this for you be honest on from up exactly off
+      hand really without thermometer probe meter gauge instrument with me a the any idea clue chance first what is how many much take took bring home at my all im too one i do can could say not completely entirely quite about clue faintest foggiest good as mine get round down`),
+    needs: of(
+      'know look looked looking check checked checking measure measured count counted tell say sure certain remember recall thermometer probe meter gauge instrument idea clue notion chance faintest foggiest guess see go been bring knows way guessing',
+    ),
+  },
+  {
+    intent: 'help',
+    begins: words`
+      help, how do|can|should i|we, how does|do this|it|that|you, what can|do|should|am|must i|we|you, i? dont understand|follow|get, im lost|stuck|confused|struggling, can you help|explain, give me a|some help|hand|hint, i need|want a|some|help|hand, what
+      happens|do now|next
+    `,
+    words: of(
+      `me us you this that it do i say type ask tell answer use work works how what now next here with help hand some a bit please to the understand question mean means start measure check find out get all supposed go on need asking all thing`,
+    ),
+  },
+];

@@ -1,0 +1,79 @@
+import { is30cm } from '../../facts/depth-reading.ts';
+import { type FactId, factDefinition } from '../../facts/registry/index.ts';
+import type { ClauseKind } from './clause-kind.ts';
+import { depthRefusal, soilTemperature } from './depth-refusal.ts';
+import type { Offered } from './merge.ts';
+import type { ClauseReading } from './read-clause.ts';
+import type { ReaderContext } from './reader-context.ts';
+import type { Intent, UnderstandContext, Understanding } from './types.ts';
+
+/** What the clauses of a text have given so far. */
+export interface Gathered {
+  readonly offered: Offered[];
+  readonly refused: Understanding['refused'][number][];
+  readonly intents: Intent[];
+  readonly lost: string[];
+}
+
+/** What one clause leaves for the next. */
+export interface Left {
+  readonly reading: ClauseReading | null;
+  readonly kind: ClauseKind | null;
+  readonly agoHours: number | undefined;
+  readonly speedUnit: ReaderContext['speedUnit'];
+  /** The words of a clause that spoke of something without saying anything of it; lost unless the next one says it. */
+  readonly waiting: string | null;
+}
+
+/** The doubt holds for what the clause before said. */
+export function doubtBack({ offered }: Gathered, { reading }: Left): void {
+  const count = reading?.found.length ?? 0;
+  for (let at = offered.length - count; at < offered.length; at += 1) offered[at] = { ...offered[at]!, doubtful: true };
+}
+
+/** "9, half a degree either way": the number of the clause is how far the one before may be out. */
+export function spreadBack({ offered }: Gathered, { rest }: ClauseKind, { reading }: Left): boolean {
+  const [amount, ...more] = rest?.amounts ?? [];
+  const last = offered.at(-1);
+  if (!rest?.flags.has('spread') || amount === undefined || more.length + rest.subjects.length > 0) return false;
+  if (last?.reading.type !== 'number' || reading?.found.length !== 1 || last.fact !== reading.found[0]?.fact)
+    return false;
+  if (!['deg', 'C', '%', null].includes(amount.quantity.unit)) return false;
+  const { value } = last.reading;
+  const by = Math.abs(amount.quantity.numeral.value);
+  const [low, high] = [value - by, value + by].map((end) => Number(end.toPrecision(12)));
+  offered[offered.length - 1] = { ...last, reading: { type: 'number', value, low: low!, high: high! } };
+  return true;
+}
+
+/** "9.2, that was at 25 cm": the depth holds for the soil temperature said just before. */
+export function depthBack(
+  gathered: Gathered,
+  said: ClauseReading,
+  { reading }: Left,
+  { hasHour = false }: UnderstandContext,
+): boolean {
+  const { danglingDepthCm: depthCm } = said;
+  const last = gathered.offered.at(-1);
+  if (depthCm === null || last?.fact !== soilTemperature || last.depthCm !== undefined) return false;
+  if (reading?.found.length !== 1 || reading.found[0]?.fact !== soilTemperature) return false;
+  if (is30cm(depthCm)) return true;
+  const problem = depthRefusal(depthCm, hasHour);
+  gathered.offered.pop();
+  if (problem === null) gathered.offered.push({ ...last, depthCm });
+  else gathered.refused.push(problem);
+  return true;
+}
+
+/** "9.2, yesterday": the time holds for what was said just before. */
+export function dateBack({ offered }: Gathered, agoHours: number | undefined): void {
+  offered.forEach((one, at) => {
+    if (one.agoHours === undefined) offered[at] = { ...one, ...agoOf(one.fact, agoHours) };
+  });
+}
+
+/** An hour or more ago, where the fact does not hold for the season. */
+export function agoOf(fact: FactId, agoHours: number | undefined): { agoHours?: number } {
+  const isOfSeason = factDefinition(fact).goodFor.kind === 'season';
+  return agoHours === undefined || agoHours === 0 || isOfSeason ? {} : { agoHours };
+}
