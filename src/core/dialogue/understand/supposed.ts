@@ -13,7 +13,7 @@ export function supposedText(text: string, code?: string): string | null {
   const rest = after(plain, openings);
   if (rest === null || /^(so|not|so\s.*|not\s.*)?$/i.test(rest)) return null;
   const value = after(rest, itWere);
-  return value === null ? asTold(rest, forms) : `${correction}${value}`;
+  return value === null ? asTold(rest, forms) : `${correction}${asTold(value, forms)}`;
 }
 
 /** The first form of what is only supposed, as it is told. */

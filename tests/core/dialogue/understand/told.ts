@@ -6,10 +6,14 @@ import { shipped } from '../../../cases/shipped-pack.ts';
 const { pack } = shipped;
 
 /** A context of the shipped pack: the open question by its id, and what was last spoken of. */
-export function against(asked: string | null, recent: UnderstandContext['recent'] = []): UnderstandContext {
+export function against(
+  asked: string | null,
+  recent: UnderstandContext['recent'] = [],
+  language = 'en',
+): UnderstandContext {
   const question = pack.questions.find(({ id }) => id === asked) ?? null;
   if (asked !== null && question === null) throw new Error(`no question ${asked}`);
-  return { asked: question, pack, recent };
+  return { asked: question, pack, recent, language };
 }
 
 const round = (value: number) => String(Number(value.toFixed(3)));
@@ -46,6 +50,11 @@ export function inOneLine({ readings, intents, correction, notUnderstood, refuse
 }
 
 /** What a text comes to, in one line. */
-export function told(asked: string | null, text: string, recent: UnderstandContext['recent'] = []): string {
-  return inOneLine(understand(text, against(asked, recent)));
+export function told(
+  asked: string | null,
+  text: string,
+  recent: UnderstandContext['recent'] = [],
+  language = 'en',
+): string {
+  return inOneLine(understand(text, against(asked, recent, language)));
 }

@@ -15,21 +15,23 @@ export const sureDefinePatterns: readonly RegExp[] = [
 /** How a person may ask what a word means; it is so where the word is a term of the glossary. */
 export const definePatterns: readonly RegExp[] = [
   new RegExp(`^${leads}was (?:ist|sind|war|soll) ${little}${article}(.+?)(?: sein)?${tail}`),
-  new RegExp(`^${leads}(?:erkläre?|erklären sie|definiere|erläutere?) ${little}${article}(.+?)${tail}`),
-  new RegExp(`^${leads}(?:erklärung|bedeutung|definition) (?:von|zu|für) ${article}(.+?)${tail}`),
-  new RegExp(`^${leads}(?:kannst du|können sie) ${little}${article}(.+?) erklären${tail}`),
+  new RegExp(
+    `^${leads}(?:erkl(?:ä|ae)re?|erkl(?:ä|ae)ren sie|definiere|erl(?:ä|ae)utere?) ${little}${article}(.+?)${tail}`,
+  ),
+  new RegExp(`^${leads}(?:erkl(?:ä|ae)rung|bedeutung|definition) (?:von|zu|f(?:ü|ue)r) ${article}(.+?)${tail}`),
+  new RegExp(`^${leads}(?:kannst du|können sie) ${little}${article}(.+?) erkl(?:ä|ae)ren${tail}`),
 ];
 
 /** How a person asks for the same on another field; the group holds its name. */
 export const sureSameForPatterns: readonly RegExp[] = [
-  /^(?:und |jetzt |nun |bitte |noch mal |nochmal |noch einmal |mach |mache |machen wir |prüfe |rechne )*(?:das )?(?:dasselbe|das selbe|das gleiche|gleiche|selbe) (?:bitte |noch mal |nochmal |noch |auch |jetzt )*(?:für|auf|mit|bei|am|im) (?:dem |der |das |die |den )?(?:feld |schlag |acker )?(.+?)(?: bitte| auch| noch)*$/,
-  /^(?:und |jetzt |nun )*(?:genauso|ebenso) (?:für|auf|bei) (.+?)(?: bitte)?$/,
-  /^(?:und |jetzt |nun )*(?:übernimm|übernehme?) (?:das|alles|die angaben|die antworten) (?:auch )?(?:für|auf) (.+?)(?: bitte)?$/,
+  /^(?:und |jetzt |nun |bitte |noch mal |nochmal |noch einmal |mach |mache |machen wir |pr(?:ü|ue)fe |rechne )*(?:das )?(?:dasselbe|das selbe|das gleiche|gleiche|selbe) (?:bitte |noch mal |nochmal |noch |auch |jetzt )*(?:f(?:ü|ue)r|auf|mit|bei|am|im) (?:dem |der |das |die |den )?(?:feld |schlag |acker )?(.+?)(?: bitte| auch| noch)*$/,
+  /^(?:und |jetzt |nun )*(?:genauso|ebenso) (?:f(?:ü|ue)r|auf|bei) (.+?)(?: bitte)?$/,
+  /^(?:und |jetzt |nun )*(?:(?:ü|ue)bernimm|(?:ü|ue)bernehme?) (?:das|alles|die angaben|die antworten) (?:auch )?(?:f(?:ü|ue)r|auf) (.+?)(?: bitte)?$/,
 ];
 
 /** How a person may ask for it; it is so where the name is that of a field on offer. */
 export const sameForPatterns: readonly RegExp[] = [
-  /^(?:jetzt |nun |und |dann |weiter |bitte )+(?:mit |für |auf |zu |zum )?(.+?)(?: bitte)?$/,
+  /^(?:jetzt |nun |und |dann |weiter |bitte )+(?:mit |f(?:ü|ue)r |auf |zu |zum )?(.+?)(?: bitte)?$/,
   /^(?:wie sieht es|wie steht es|und) (?:mit|auf|bei|um) (.+?)(?: aus)?$/,
 ];
 
@@ -39,6 +41,8 @@ export const nextFieldWords: readonly string[] = [
   'das nächste feld',
   'nächste feld',
   'nächster schlag',
+  'naechstes feld',
+  'das naechste feld',
   'den nächsten schlag',
   'das nächste',
 ];
