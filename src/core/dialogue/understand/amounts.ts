@@ -36,7 +36,11 @@ const table = Object.entries(measures) as readonly (readonly [FactId, Measure])[
 
 /** Gives each quantity of a clause to the fact that it measures; what measures none, or one of several, is lost. */
 export function readAmounts(scan: Scan, context: ReaderContext): Amounts {
-  const { depths, others } = depthOf(scan, context.asked.includes(soilTemperature));
+  const { depths, others } = depthOf(
+    scan,
+    context.asked.includes(soilTemperature),
+    context.asked.includes('rain.next48hMm'),
+  );
   const depthCm = depths[0]?.cm ?? null;
   const isSpan = depths.some(({ amount }) => amount.quantity.numeral.low !== undefined);
   const readings: ReadAmount[] = [];
@@ -45,7 +49,7 @@ export function readAmounts(scan: Scan, context: ReaderContext): Amounts {
   const isUnclear = depths.length > 1 || bareCount(others, scan) > 1;
   let lost = isUnclear ? others.length : 0;
   for (const amount of isUnclear ? [] : others) {
-    const quantity = withSpeedUnit(amount, scan, context);
+    const quantity = outsideOf(withSpeedUnit(amount, scan, context), scan);
     if (isDenied(amount, scan)) {
       denied += 1;
       continue;
@@ -70,6 +74,13 @@ export function readAmounts(scan: Scan, context: ReaderContext): Amounts {
     else readings.push({ fact, reading, doubtful, at: amount.at, ...elsewhere(namedCm) });
   }
   return { readings, refused, lost, denied, depthCm };
+}
+
+/** "No ditch within 100 m": what is not within a distance is at least that far off. */
+function outsideOf(quantity: Quantity, scan: Scan): Quantity {
+  const isWithin = quantity.bound === 'most' || quantity.bound === 'below';
+  const isOfWater = scan.subjects.some(({ subject }) => subject === 'water');
+  return isWithin && isOfWater && scan.flags.has('not') ? { ...quantity, bound: 'least' } : quantity;
 }
 
 function elsewhere(depthCm: number | null): { depthCm?: number } {

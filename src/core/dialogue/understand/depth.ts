@@ -12,18 +12,19 @@ export interface NamedDepth {
 export function depthOf(
   scan: Scan,
   isSoilAsked: boolean,
+  isRainAsked = false,
 ): { depths: readonly NamedDepth[]; others: readonly Amount[] } {
   const depths: NamedDepth[] = [];
   const others: Amount[] = [];
   for (const amount of scan.amounts) {
-    const cm = depthCm(amount, scan, isSoilAsked);
+    const cm = depthCm(amount, scan, isSoilAsked, isRainAsked);
     if (cm === null) others.push(amount);
     else depths.push({ amount, cm });
   }
   return { depths, others };
 }
 
-function depthCm(amount: Amount, scan: Scan, isSoilAsked: boolean): number | null {
+function depthCm(amount: Amount, scan: Scan, isSoilAsked: boolean, isRainAsked: boolean): number | null {
   const { quantity, at, isAt } = amount;
   const { unit, numeral } = quantity;
   const isOfOther = scan.subjects.some(({ subject }) =>
@@ -41,7 +42,7 @@ function depthCm(amount: Amount, scan: Scan, isSoilAsked: boolean): number | nul
     return isMarked && isTold && (isOfSoil || isTemperature || numeral.value >= 10) ? numeral.value : null;
   }
   if (!isLength(unit)) return null;
-  const isShort = unit === 'cm' || unit === 'in';
+  const isShort = unit === 'cm' || (unit === 'in' && !isRainAsked);
   return isMarked || isShort ? convert(numeral.value, unit, 'cm') : null;
 }
 

@@ -27,7 +27,7 @@ export const rainWords: readonly WordRow[] = [
     'rain.nowMmPerH',
     'none',
     '',
-    words`dry, bone dry, no rain, fine, none, nothing, dry as a bone, fair, not a drop, not a spot, all dry, perfectly|completely|totally dry, cleared up`,
+    words`dry, bone dry, no rain, fine, none, nothing, dry as a bone, fair, not now, not right|just now, not at the? moment|minute, not currently, not just yet, not today, not a drop, not a spot, all dry, perfectly|completely|totally dry, cleared up`,
   ),
   answer(
     'rain.nowMmPerH',

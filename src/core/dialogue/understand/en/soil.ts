@@ -82,6 +82,12 @@ export const soilWords: readonly WordRow[] = [
   `,
     { strong: true },
   ),
+  choice(
+    'soil.drainsRunning',
+    'no',
+    '',
+    words`dry, bone dry, dry as a bone, stopped, not a drop, not a trickle, nothing coming? out?, no water, nothing`,
+  ),
   choice('soil.drainsRunning', 'no', 'none', words`no drains running|flowing|going, none of the drains running`, {
     strong: true,
   }),

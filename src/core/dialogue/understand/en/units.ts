@@ -105,6 +105,8 @@ export const singleUnits: readonly (readonly [pattern: string, unit: SaidUnit])[
 /** Parts of a unit. */
 export const unitParts: readonly (readonly [pattern: string, value: number])[] = [
   ['half a|an', 0.5],
+  ['half', 0.5],
+  ['a? quarter', 0.25],
   ['half of? a|an', 0.5],
   ['a? quarter of? a|an', 0.25],
   ['a? third of a|an', 1 / 3],
