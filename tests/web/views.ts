@@ -35,6 +35,7 @@ export const plainVerdict: VerdictView = {
   givenText: 'Given at 10:00.',
   goodUntilText: null,
   canCheckRest: false,
+  terms: [],
   change: null,
   rules: [],
 };

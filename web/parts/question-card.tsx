@@ -7,6 +7,7 @@ import { How } from './how.tsx';
 import { NumberForm } from './number-form.tsx';
 import { PlaceForm } from './place-form.tsx';
 import { SignList } from './sign-list.tsx';
+import { Terms } from './terms.tsx';
 import { Together } from './together.tsx';
 
 /** What every form of an answer takes. */
@@ -37,6 +38,7 @@ export function QuestionCard({ question, isSending, canHurry, isNew, onAnswer, o
       {question.why && <p class="question-why">{[question.why, question.now].filter(Boolean).join(' ')}</p>}
       <ReadAloud sentences={[question.ask, ...question.choices.map(({ label }) => label)]} startsByItself={isNew} />
       {question.how && question.together.length === 0 && <How question={question} />}
+      {question.together.length === 0 && <Terms terms={question.terms} />}
       {question.together.length > 0 ? (
         <Together question={question} onAnswer={onAnswer} />
       ) : (

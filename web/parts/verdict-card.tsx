@@ -10,6 +10,7 @@ import { HandOver } from './hand-over.tsx';
 import { Invented } from './invented.tsx';
 import { JobList } from './job-list.tsx';
 import { ReasonList } from './reason-list.tsx';
+import { Terms } from './terms.tsx';
 import { Trace } from './trace.tsx';
 import { VerdictMark } from './verdict-mark.tsx';
 
@@ -72,6 +73,7 @@ export function VerdictCard({ verdict, isOld, isNew, onRequest, handOver }: Verd
       <Basis verdict={verdict} />
       {!isOld && <HandOver {...handOver} />}
       <Trace rules={verdict.rules} />
+      <Terms terms={verdict.terms} />
       {!isOld && (
         <button type="button" class="button is-quiet" onClick={() => onRequest('look-again')}>
           {words.lookAgain}

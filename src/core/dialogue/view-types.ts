@@ -37,6 +37,14 @@ export interface NumberBoxView {
   readonly step: number;
 }
 
+/** A trade term that was just said, with its explanation. */
+export interface TermView {
+  readonly id: string;
+  /** As it was said. */
+  readonly word: string;
+  readonly text: string;
+}
+
 /** The open question. */
 export interface QuestionView {
   readonly id: string;
@@ -52,6 +60,7 @@ export interface QuestionView {
   readonly form: 'number' | 'choice' | 'signs' | 'place' | 'confirm';
   readonly choices: readonly ChoiceView[];
   readonly boxes: readonly NumberBoxView[];
+  readonly terms: readonly TermView[];
   /** Questions that go with it, to be answered in the same go; none within these. */
   readonly together: readonly QuestionView[];
 }
@@ -117,6 +126,8 @@ export interface VerdictView {
   readonly canCheckRest: boolean;
   /** How it differs from the verdict before, in a sentence; null for the first. */
   readonly change: string | null;
+  /** Trade terms in its sentences; empty in the log's entries. */
+  readonly terms: readonly TermView[];
   /** Every rule of the verdict that stands; empty in the log's entries. */
   readonly rules: readonly RuleView[];
 }

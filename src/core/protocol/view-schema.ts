@@ -29,6 +29,8 @@ export const errorReportSchema: z.ZodType<ErrorReport> = z.strictObject({
   nearest: z.exactOptional(text),
 });
 
+const terms = z.array(z.strictObject({ id: text, word: text, text }));
+
 const margin = z.strictObject({
   fact: factId,
   parameter: text,
@@ -86,6 +88,7 @@ const verdictView = z.strictObject({
   goodUntilText: textOrNull,
   canCheckRest: z.boolean(),
   change: textOrNull,
+  terms,
   rules: z.array(ruleView),
 });
 
@@ -99,6 +102,7 @@ const entry = z.discriminatedUnion('kind', [
 ]);
 
 const questionFields = {
+  terms,
   id: text,
   ask: text,
   why: text,

@@ -43,6 +43,7 @@ describe('a value far outside what is usual', () => {
         "id": "confirm:soil.temperature30cmC",
         "now": "",
         "picture": null,
+        "terms": [],
         "together": [],
         "why": "A slip of the finger here would change the answer.",
       }
