@@ -1,3 +1,4 @@
+/// <reference types="vite/types/importMeta.d.ts" />
 import type { Catalogue } from '../src/core/words/catalogue.ts';
 import type { LanguageWords, PageWords, PictureWords } from './words/types.ts';
 

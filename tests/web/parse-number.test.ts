@@ -1,6 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { inputModeOf, parseNumber } from '../../web/forms/parse-number.ts';
+import { loadWords } from '../../web/words.ts';
+
+await loadWords('en');
 
 const wind = { label: 'wind at the boom', unit: 'km/h', low: 0, high: 150 };
 const soil = { label: 'soil temperature', unit: 'C', low: -20, high: 40 };

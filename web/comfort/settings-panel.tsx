@@ -1,7 +1,9 @@
+import type { Memory } from '../chat/memory.ts';
 import { Fold } from '../parts/fold.tsx';
 import { canListen, canSpeak } from '../speech/abilities.ts';
 import { pageWords } from '../words.ts';
 import { useComfort } from './comfort-context.ts';
+import { LanguageChoice } from './language-choice.tsx';
 import { type Comfort, type Look, looks } from './settings.ts';
 
 const settingsId = 'settings';
@@ -16,13 +18,14 @@ export function openSettings(): void {
   section.scrollIntoView({ block: 'start' });
 }
 
-/** Look of the page, buzzing, reading aloud and listening; kept on this device. */
-export function SettingsPanel() {
+/** Language and look of the page, buzzing, reading aloud and listening; kept on this device. */
+export function SettingsPanel({ memory }: { readonly memory: Memory }) {
   const [comfort, change] = useComfort();
   const words = pageWords.comfort;
   return (
     <section id={settingsId} aria-label={words.heading}>
       <Fold title={words.heading} class="fold settings">
+        <LanguageChoice memory={memory} />
         <fieldset class="look-choice">
           <legend>{words.look}</legend>
           {(['device', ...looks] as const).map((look) => (

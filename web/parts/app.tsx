@@ -43,7 +43,7 @@ export function App({ chat, means }: { readonly chat: Chat; readonly means: Chat
         )}
         {!isTalking && !isOpening && <ConversationList state={state} onGoTo={chat.goTo} />}
       </main>
-      <SettingsPanel />
+      <SettingsPanel memory={means.memory} />
       <Foot canBeAlone={state.canBeAlone} />
     </div>
   );

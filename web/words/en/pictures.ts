@@ -1,5 +1,5 @@
-/** What the drawings show, for whoever does not see them, and the words in and below them; loaded with the drawings. */
-export const pictureWords = {
+/** What the drawings show in English, for whoever does not see them, and the words in and below them; loaded with the drawings. */
+export const pictures = {
   'texture-roll': {
     light: 'Light: falls apart, or a short roll that crumbles.',
     medium: 'Medium: a thick roll that cracks when it is bent.',
