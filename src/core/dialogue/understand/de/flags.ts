@@ -38,7 +38,7 @@ export const flagWords: LanguageWords['flags'] = {
     wenn, falls, sobald, solange, bis der|die|das|es|er, vor langer zeit, damals, früher, letzten|letztes|letzter|letzte
     frühjahr|frühling|sommer|herbst|winter|jahr|monat|saison, letzter saison, letztes mal, voriges|vorigen|vorige jahr|herbst|saison|monat,
     im vorjahr, vorjahr, im frühjahr|frühling, neulich, vor|vor ein paar jahren, würde|würden, wäre|wären, hätte|hätten,
-    dürfte ich, sollte ich, müsste ich, nachbar|nachbarn|nachbars, beim nachbarn, nebenan, sein|seine|seiner|seinem|seinen, ihr|ihre
+    dürfte ich, sollte ich, müsste ich, nachbar|nachbarn|nachbars, beim nachbarn, nebenan, seine|seiner|seinem|seinen, ihr|ihre
     feld|acker, nicht nur, außer, statt, anstatt, anstelle, will|wollen, möchte|möchten, wünsche|wünschen, hoffe|hoffen,
     brauche|brauchen|braucht|bräuchte, grenze, grenzwert, regel|regeln, vorschrift, schlepper|traktor|trecker, mähdrescher, hände|händen, reifen,
     anhänger, düse|düsen, weizen, winterweizen, gerste, wintergerste, roggen, triticale, mais, rüben|zuckerrüben, bohnen|ackerbohnen, erbsen,
@@ -92,6 +92,7 @@ export const fillerWords = spell(
 export const agoWords: readonly (readonly [pattern: string, hours: number])[] = [
   ['heute frueh|morgen|vormittag', 4],
   ['frueher heute', 4],
+  ['am morgen|vormittag', 4],
   ['heute ganz? frueh', 6],
   ['in der frueh|fruehe', 4],
   ['heute in aller fruehe', 6],

@@ -26,7 +26,7 @@ export const intentWords: Readonly<Partial<Record<Exclude<Intent, 'yes' | 'no'>,
   'what-said': words`
     was habe|hab ich dir|ihnen? bisher|schon|alles|noch? alles? gesagt|erzählt|angegeben|eingegeben, was habe|hab ich dir|ihnen?
     bis jetzt alles? gesagt|angegeben|erzählt, was weißt du bisher|schon|alles|jetzt?,
-    was wissen sie bisher|schon|alles|jetzt?, was hast du bisher|schon|alles?, was haben sie bisher|schon|alles?, zusammenfassung,
+    was wissen sie bisher|schon|alles|jetzt?, was hast du bisher|schon|alles?, was haben sie bisher|schon|alles?, zusammenfassung, gib|geben sie? mir eine|die zusammenfassung,
     zusammenfassen, fass|fasse alles|es|das|mal? zusammen, meine antworten, meine angaben, zeig|zeige mir? meine antworten|angaben,
     lies das|es|alles? vor, lies alles noch mal|einmal vor, bisherige angaben|antworten, stand der dinge, wo stehen|sind wir,
     was ist bisher|schon bekannt, was weißt du über das|dieses feld, was habe|hab ich eingegeben, was ist bekannt
@@ -60,10 +60,10 @@ export const intentWords: Readonly<Partial<Record<Exclude<Intent, 'yes' | 'no'>,
     hab|habe kein thermometer dabei|da|hier?, ich habe|hab kein thermometer dabei|da|hier?, hab|habe das? thermometer nicht dabei,
     hab|habe ich? nicht im kopf, nicht im kopf, da muss ich? passen|nachsehen|schauen, muss ich? erst? nachsehen|nachschauen|messen,
     müsste ich? erst? nachsehen|nachschauen|messen, nicht so genau, weiß ich nicht genau, weiß nicht genau, ich weiß es|das nicht
-    genau, kein plan, null ahnung, woher soll ich das wissen, kann ich von hier aus? nicht sehen|sagen, wüsste ich auch gern,
+    genau, null ahnung, woher soll ich das wissen, kann ich von hier aus? nicht sehen|sagen, wüsste ich auch gern,
     das entzieht sich meiner kenntnis, frag mich nicht, fragen sie mich nicht, was weiß ich, da bin ich überfragt,
     bin ich überfragt, ich? erinnere mich nicht, hab|habe vergessen, vergessen, hab|habe ich vergessen, habe|hab ich nicht da,
-    war noch nicht da|dort|draußen, keinen schimmer, keinen plan, weiß keiner, weiß ich noch nicht, das weiß ich noch nicht,
+    war noch nicht da|dort|draußen, keinen schimmer, weiß keiner, weiß ich noch nicht, das weiß ich noch nicht,
     thermometer vergessen|kaputt, noch unbekannt, frage überspringen, auslassen, kann ich nicht beurteilen|einschätzen, ist schwer zu sagen, ich weiß nicht so
     recht|genau, weiß nicht so recht|genau, nicht nachgesehen, nicht geschaut, nicht geguckt, nicht gezählt, nicht geprüft,
     da habe|hab ich nicht nachgesehen|geguckt|geschaut, hab|habe nicht nachgesehen|geguckt|geschaut|gemessen, kann ich jetzt|gerade
@@ -130,7 +130,7 @@ export const intentWords: Readonly<Partial<Record<Exclude<Intent, 'yes' | 'no'>,
     es sich, wann klappt es|das, wann ist es möglich, wann ist es günstig
   `,
   needs: words`
-    was brauchst du jetzt? noch|alles|denn? alles? von? mir?, was brauchen sie jetzt? noch|alles|denn? alles? von? mir?, was fehlt
+    was brauchst du jetzt? denn? noch? alles? von? mir?, was brauchen sie jetzt? noch|alles|denn? alles? von? mir?, was fehlt
     dir|ihnen? denn? noch|alles? alles?, was willst|musst du noch|alles? alles? wissen, was wollen|müssen sie noch|alles? alles? wissen,
     was muss|soll ich noch|alles|dir|ihnen? alles|noch? sagen|messen|angeben|wissen|nachsehen|herausfinden|prüfen|liefern, welche
     angaben fehlen noch?, welche angaben brauchst du noch?, welche angaben brauchen sie noch?, was bräuchtest du noch?, was müsste|muss

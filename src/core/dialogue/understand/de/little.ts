@@ -15,7 +15,9 @@ export const littleWords: LittleWords = {
   depthBefore: set('tiefe'),
   abbreviations: set('ca bzw evtl temp std max rel ungef'),
   mayLeadNumber: set('bbch in auf windstaerke'),
-  shortened: set("wie's"),
+  shortened: set(
+    "wie's geht's gibt's ist's läuft's liegt's war's hat's steht's regnet's klebt's passt's sind's wird's",
+  ),
   toFuture: set('naechsten kommenden innerhalb in naechste kommende binnen'),
   notBefore: set('nicht nich kein keine'),
   clause: set('und aber sowie jedoch dann obwohl waehrend allerdings sondern ausserdem'),

@@ -38,6 +38,12 @@ const dialect: Readonly<Record<string, string>> = {
   vllt: 'vielleicht',
   ungefaer: 'ungefaehr',
   drocken: 'trocken',
+  trokken: 'trocken',
+  rissich: 'rissig',
+  klebrich: 'klebrig',
+  kain: 'kein',
+  kaine: 'keine',
+  wint: 'wind',
 };
 
 /** A lower-case word as it is looked up: umlauts and the sharp s written out, as many people type them; of a dialect, as

@@ -114,10 +114,11 @@ export const unitsBefore: readonly (readonly [pattern: string, unit: SaidUnit])[
 
 /** Words that are a unit with the number one. */
 export const singleUnits: readonly (readonly [pattern: string, unit: SaidUnit])[] = [
-  ['ein|einen zoll', 'in'],
-  ['ein fuss', 'ft'],
+  ['ein|einen|einem zoll', 'in'],
+  ['eine|einer meile', 'mile'],
+  ['ein|einen|einem fuss', 'ft'],
   ['ein grad', 'deg'],
-  ['ein|einen meter', 'm'],
+  ['ein|einen|einem meter', 'm'],
   ['ein|einen hektar', 'ha'],
   ['ein prozent gefaelle|hangneigung|neigung', '% slope'],
   ['ein prozent', '%'],
@@ -157,7 +158,7 @@ export const boundsBefore: readonly (readonly [
   ['nicht mehr als', 'most'],
   ['nicht ueber', 'most'],
   [
-    'gute|knappe|runde|etwa|ungefaehr|circa|ca|zirka|rund|fast|knapp|gut|beinahe|annaehernd|gegen|nahezu|schaetzungsweise|grob|so|um|ungefaehr|ungefaer|bald',
+    'geschaetzte|gute|knappe|runde|etwa|ungefaehr|circa|ca|zirka|rund|fast|knapp|gut|beinahe|annaehernd|gegen|nahezu|schaetzungsweise|grob|so|um|ungefaehr|ungefaer|bald',
     'near',
   ],
   ['um die|rum', 'near'],

@@ -24,6 +24,7 @@ export const windWords: readonly WordRow[] = [
     '',
     words`rauch steigt gerade|senkrecht auf?, rauch steigt auf, nichts bewegt sich, kein blatt bewegt sich, kein blatt rührt sich`,
   ),
+  answer('wind.boomKmh', 'light-breeze', 'none wind', words`schwach|leicht|wenig|kaum windig`, { doubtful: true }),
   answer('wind.boomKmh', 'light-air', '', words`rauch zieht, rauch zieht leicht, kaum zu spüren, kaum spürbar`),
   answer(
     'wind.boomKmh',
