@@ -56,6 +56,10 @@ function asText(report: UnderstandingReport): string {
   const lines = [
     ...part('Taken:', list(report.facts)),
     ...part('Asked again first:', list(report.offered)),
+    ...part(
+      'Read at another depth:',
+      report.otherDepths.map(({ depthCm, value }) => `  ${JSON.stringify(value)} at ${depthCm} cm`),
+    ),
     ...part('Supposed only:', list(report.supposed)),
     ...part('Seen hours ago:', list(report.hoursAgo)),
     ...part('Wanted:', quoted(report.intents)),

@@ -97,10 +97,12 @@ function partAt(tokens: readonly Token[], wordAt: WordAt, from: number, language
   };
 }
 
-/** "in" is inches where it is written onto its number ("12in") or a depth follows ("12 in deep"). */
+/** "in" is inches where it is written onto its number ("12in"), a depth follows ("12 in deep") or nothing does ("at 12 in"). */
 function isInches(tokens: readonly Token[], wordAt: WordAt, at: number, { units, little }: Language): boolean {
   if (units.inches === '' || wordAt(at) !== units.inches) return false;
-  return tokens[at]?.start === tokens[at - 1]?.end || little.depth.has(wordAt(at + 1));
+  const next = tokens[at + 1];
+  const endsAt = little.atDepth.has(wordAt(at - 2)) && (next === undefined || next.kind === 'break');
+  return endsAt || tokens[at]?.start === tokens[at - 1]?.end || little.depth.has(wordAt(at + 1));
 }
 
 /** "Half a mile", "a foot". */

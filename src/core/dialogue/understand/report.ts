@@ -29,6 +29,8 @@ export interface UnderstandingReport {
   readonly hoursAgo: Readonly<Partial<Record<FactId, number>>>;
   /** What is only supposed ("what if it were 9?"). */
   readonly supposed: ToldFacts;
+  /** Soil temperatures read at another depth than 30 cm, as read there: they are worked out with their hour, never taken as they are. */
+  readonly otherDepths: readonly { readonly depthCm: number; readonly value: ToldValue }[];
   /** True where something said before is put right. */
   readonly correction: boolean;
   /** Codes of what cannot be taken. */
@@ -39,7 +41,8 @@ export interface UnderstandingReport {
 export function understandingReport(text: string, context: UnderstandContext): UnderstandingReport {
   const supposed = supposedText(text, context.language);
   const read = understand(supposed ?? text, context);
-  const known = read.readings.filter(({ reading }) => reading.type !== 'does-not-know');
+  const all = read.readings.filter(({ reading }) => reading.type !== 'does-not-know');
+  const known = all.filter(({ depthCm }) => depthCm === undefined);
   const isNewest = ({ fact, agoHours = 0 }: UnderstoodReading) =>
     known.every((other) => other.fact !== fact || (other.agoHours ?? 0) >= agoHours);
   const sure = known.filter((one) => !one.doubtful && isNewest(one));
@@ -55,6 +58,9 @@ export function understandingReport(text: string, context: UnderstandContext): U
       known.filter(isNewest).flatMap(({ fact, agoHours }) => (agoHours === undefined ? [] : [[fact, agoHours]])),
     ),
     supposed: isSupposed ? valuesOf(known) : {},
+    otherDepths: all.flatMap(({ fact, reading, depthCm }) =>
+      depthCm === undefined ? [] : [{ depthCm, value: plainValue(fact, reading) }],
+    ),
     correction: !isSupposed && read.correction,
     refused: read.refused.map(({ code }) => code),
   };

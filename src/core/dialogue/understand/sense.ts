@@ -93,7 +93,8 @@ function pickRow(cue: Cue, scan: Scan, context: ReaderContext): Row | null {
 }
 
 /** The subject nearest before a phrase, else the nearest after it. */
-function subjectOf(cue: Cue, { subjects, cues }: Scan): Subject | null {
+function subjectOf(cue: Cue, { subjects: all, cues }: Scan): Subject | null {
+  const subjects = all.filter(({ subject }) => subject !== 'depth');
   const isOwn = (at: number) => at >= cue.from && at < cue.to;
   const isPlain = (at: number) =>
     !cues.some(({ from, entry }) => from === at && entry.rows.some(({ of }) => of.includes('none')));

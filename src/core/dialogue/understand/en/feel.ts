@@ -56,7 +56,7 @@ export const feelWords: readonly WordRow[] = [
     'moist',
     '',
     words`
-    ball with clear? finger marks, finger marks|prints, clear finger marks, leaves finger marks, makes|forms|holds a ball, makes|forms a good|firm|nice|clear|proper ball, holds together, holds its shape, damp stain, leaves|makes
+    makes|forms|holds|stays|rolls|squeezes|goes in|into? a good? nice? firm|tight|solid|strong|proper ball, stays in|as a ball, rolls into a ball, moist right|all down|through|over, ball with clear? finger marks, finger marks|prints, clear finger marks, leaves finger marks, makes|forms|holds a ball, makes|forms a good|firm|nice|clear|proper ball, holds together, holds its shape, damp stain, leaves|makes
     a? damp stain, makes|forms a ball with clear? finger marks, leaves my? the? hand|fingers damp, dampens my? the? hand, holds together nicely|well, moist enough, rolls into a ball, balls up nicely?
   `,
     { strong: true, doubtful: true },
@@ -85,7 +85,7 @@ export const feelWords: readonly WordRow[] = [
     'saturated',
     '',
     words`
-    water runs|drips|comes|oozes|squeezes|pours out, drips, dripping, drips when i? squeeze|squeezed it?, water comes|drips|runs out when i? squeeze it?, squeezes out, free water, can wring it out, wringing, soup, slurry,
+    i? can squeeze water out of? it?, squeeze water out of? it?, get water out of? it?, can get water out of? it?, water runs|drips|comes|oozes|squeezes|pours out, drips, dripping, drips when i? squeeze|squeezed it?, water comes|drips|runs out when i? squeeze it?, squeezes out, free water, can wring it out, wringing, soup, slurry,
     water squeezes out, pudding, like porridge, porridge, runs out between my? the? fingers, water between my? the? fingers
   `,
     { strong: true },

@@ -51,7 +51,7 @@ export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string
     everybody, anyone, someone, somebody, some people, the lad next, over the|their fence|hedge|road, pub, in town, at home, back home, house, greenhouse, shed, fridge, kitchen, cab, engine, coolant, bath, pool,
     boom set, booms set, set at, barn, potato, potatoes, sugar beet, beet, maize, grassland, pasture, lawn, garden centre, record, records, average for, on average, long term, historically,
     if, ages ago, long ago, previously, back then, in|last spring|summer, the other day, unless, until, when,
-    would, wouldnt, should, shouldnt, supposed, supposed to, used to, frosts out, frost is out, frost has come out, frost has? come out of the ground|soil, neighbour, neighbours, next door, next
+    would, wouldnt, should, shouldnt, supposed, supposed to, used to, calm down, frosts out, frost is out, frost has come out, frost has? come out of the ground|soil, neighbour, neighbours, next door, next
     doors, their, his, her, last year|season|autumn|spring|summer|month|winter, years ago, ever, not only, than,
     except, apart from, rather than, instead, wants, wish, hope, hoping, need, needs, want, threshold, rule,
     rules, tractor, combine, boots, hands, boot, tyres, trailer, sprayer, nozzles, free draining, well drained,
@@ -91,7 +91,7 @@ export const fillerWords =
   'northeast northwest southeast southwest farm land gateway hedge wood usual normal typical mostly mainly generally overall stage level valley hollow texture type otherwise value figure answer way kind sort type max maximum min ' +
   'shade dawn sunrise noon midday lunchtime enough underfoot hand hands fingers squeeze squeezed visible near far away distance close about roughly around bits hollows corner corners walk walked big small size wide long shows speak ' +
   'd s re ve ll t y eh yeah aye lads though although however plus while whereas next last second first reckoned current latest new old hard tight soft wee nowt owt summat ' +
-  'officer catchment adviser advisor agronomist weather temperature-wise pushed dug stuck probe instrument meter gauge using used spade depth deep hole digging tested test id ill dot nose button dead bang hovering nozzle outermost furthest between somewhere anything moving lying sat stood indeed outside rustling when-shaken over again yon yonder thats lass lad boss sir ta';
+  'officer catchment adviser advisor agronomist weather temperature-wise pushed dug stuck probe instrument meter gauge using used spade depth deep hole digging tested test can hairline little id ill dot nose button dead bang hovering nozzle outermost furthest between somewhere anything moving lying sat stood indeed outside rustling when-shaken over again yon yonder thats lass lad boss sir ta';
 
 /** How long ago something was seen, hours: "this morning" is counted as four hours, a night as twelve. */
 export const agoWords: readonly (readonly [pattern: string, hours: number])[] = [

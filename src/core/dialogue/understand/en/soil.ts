@@ -15,7 +15,7 @@ export const soilWords: readonly WordRow[] = [
   sign(
     'cracked',
     `none ${ofSoil}`,
-    words`cracks, cracked, crack, cracked open, fissures, fissured, cracks opening|open|opened up?, opened up in cracks, gaping cracks`,
+    words`cracks, cracked, crack, cracked open, fissures, fissured, cracks opening|open|opened up?, opened up in cracks, gaping cracks, cracks you could|can lose|get|put a|your|my boot|hand|fingers|fist|arm in|down, cracks big|wide enough to? get|put|lose your|my|a hand|fist|fingers|boot in|down`,
     {
       strong: true,
     },
@@ -25,7 +25,7 @@ export const soilWords: readonly WordRow[] = [
     'sticky',
     `none ${ofSoil}`,
     words`
-    sticky, sticking, claggy, tacky, sticks to my? the? boots|wheels|tyres, clagging up, sticking to my? the?
+    sticky when you|i walk|drive on? it?, sticks to|on your|the|a boot|boots|tyres|wheels, picks up on|the my? your? tyres|boots|wheels, picks up on the tyres|boots|wheels, balls up on your|my|the boots|tyres|wheels, boots|boot come|comes|came up heavy|caked|clagged, like plasticine|putty|glue, stodgy, sticky, sticking, claggy, tacky, sticks to my? the? boots|wheels|tyres, clagging up, sticking to my? the?
     boots|wheels|tyres, gluey, clarty, sticks to everything, sticks like glue, sticks to my? the? spade, balling up on the? my? boots|wheels|tyres, sticking|sticks to me boots|wheels|tyres, clinging to my? the? boots|wheels|tyres, clings to my? the?
     boots|wheels|tyres, plasticky, cloying, gummy, sticky as glue
   `,
@@ -127,7 +127,7 @@ export const soilWords: readonly WordRow[] = [
     'soil',
     words`
     colder than a|last week|ago, colder than a week ago, cooler than a week ago, colder|cooler than last week,
-    getting colder|cooler, cooling, cooling down|off, dropping, falling, going down, cooled, cooled down|off,
+    getting colder|cooler, cooling, cooling down|off, dropping, falling, going down, cooled, cooled down|off, cooled down|off since last week, colder|cooler since last week, dropped since last week,
     dropped
   `,
   ),
@@ -144,7 +144,7 @@ export const soilWords: readonly WordRow[] = [
     'warmer',
     'soil',
     words`
-    warmer than a week ago, warmer than last week, getting warmer, warming, warming up, rising, going up, warmed
+    warmer than a week ago, warmer than last week, getting warmer, warmed|warmer up? since last week, come up since last week, warmed, warming, warming up, rising, going up, warmed
     up
   `,
   ),
