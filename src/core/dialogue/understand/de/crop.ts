@@ -128,6 +128,13 @@ export const cropWords: readonly WordRow[] = [
   ),
   choice(
     'treatment.alreadyApplied',
+    'yes',
+    'treatment',
+    words`schon|bereits gespritzt|ausgebracht|gefahren|drauf|bekommen, ausgebracht, gefahren, gespritzt`,
+    strong,
+  ),
+  choice(
+    'treatment.alreadyApplied',
     'no',
     'none treatment',
     words`

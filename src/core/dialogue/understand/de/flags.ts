@@ -81,7 +81,7 @@ export const fillerWords = spell(
     'schoen schoener schoenes prima super schlecht genau exakt bekannt vorhanden durchschnitt mittel mittelwert norden sueden osten westen nord sued ost west nordwest nordost suedwest suedost ' +
     'land gatter hecke wald ueblich normal meist stufe stadium tal senke senken mulde typ art sonst wert zahl antwort weise sorte ' +
     'schatten frueh daemmerung mittags genug sichtbar vor nahe weit entfernt entfernung naechste naechster naechsten naechstes bis hin her rum ringsum herum ecken ecke gehe gegangen gross klein breit lang tiefe hand finger fingern drueckt druecken ' +
-    'plus erst total voellig absolut betraegt lautet sonde fuehler messstelle anzeige display ablesung werte werten mittlerweile inzwischen zwischendurch ungestoert a is ' +
+    'plus oktober november dezember januar september erst total voellig absolut betraegt lautet sonde fuehler messstelle anzeige display ablesung werte werten mittlerweile inzwischen zwischendurch ungestoert a is ' +
     'ne nen ner nem ns obwohl dagegen waehrenddessen letzte naechste zweite erste neu neue alt alte harte weich kleine kleinen grosse grossen stiefel stiefeln schuh schuhen rad raedern ' +
     'berater beraterin amt behoerde gestochen gegraben loch messgeraet geraet spaten tief getestet insgesamt zusammen summe gesamt dass wie als welche welcher solche selbst allein hinten vorne vorn links rechts drueben hinein rein raus ' +
     'uebrigens natuerlich klar sowieso eigentlich jedenfalls immerhin leider zum glueck gott sei dank meter stueckchen quer ganze ganzen ganzer gesamte gesamten angeblich heutige knapp zirka hallo aber voll komplett beiden beide alle allen ' +
