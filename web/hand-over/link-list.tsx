@@ -1,7 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { ErrorReport } from '../../src/core/errors/coded-error.ts';
+import { errorIn } from '../../src/core/words/errors.ts';
 import { regionalTag } from '../speech/abilities.ts';
-import { pageWords } from '../words.ts';
+import { coreWords, pageWords } from '../words.ts';
 import { type Asked, listLinks, makeLink, removeLink, type ShownLink } from './links.ts';
 import { canShare, copy, type Sent, share } from './send.ts';
 
@@ -80,7 +81,9 @@ export function LinkList({ token, isOnline }: LinkListProps) {
 
 function problemText(error: ErrorReport | null): string {
   const words = pageWords.handOver;
-  return error === null ? words.linkFailed : `${error.says} ${words.linkSafe} ${error.next} (${error.code})`;
+  return error === null
+    ? words.linkFailed
+    : `${errorIn(error, coreWords).says} ${words.linkSafe} ${errorIn(error, coreWords).next} (${error.code})`;
 }
 
 /** The day of an instant by this device's clock and language. `until` is epoch seconds. */

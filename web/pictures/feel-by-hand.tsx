@@ -1,5 +1,5 @@
-import { Drawing } from './drawing.tsx';
 import { pictureWords } from '../words.ts';
+import { Drawing } from './drawing.tsx';
 
 /** What a squeezed handful does: how well a ball holds, crumbs that fall off, length of the ribbon, water on it. */
 interface Handful {

@@ -1,5 +1,5 @@
-import { Drawing, Measure } from './drawing.tsx';
 import { pictureWords } from '../words.ts';
+import { Drawing, Measure } from './drawing.tsx';
 
 /** Where and how the thermometer goes in: at the shade of the crop, 30 cm deep, five minutes. */
 export function Thermometer() {

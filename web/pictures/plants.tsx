@@ -1,5 +1,5 @@
-import { Drawing, Measure } from './drawing.tsx';
 import { pictureWords } from '../words.ts';
+import { Drawing, Measure } from './drawing.tsx';
 
 /** A young rape plant: seed leaves below, true leaves counted. */
 export function TrueLeaves() {

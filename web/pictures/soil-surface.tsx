@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
-import { Drawing } from './drawing.tsx';
 import { pictureWords } from '../words.ts';
+import { Drawing } from './drawing.tsx';
 
 const signs = ['friable', 'cracked', 'sticky', 'ponded', 'frozen', 'snow'] as const;
 

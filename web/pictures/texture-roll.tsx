@@ -1,5 +1,5 @@
-import { Drawing } from './drawing.tsx';
 import { pictureWords } from '../words.ts';
+import { Drawing } from './drawing.tsx';
 
 /** The roll that a wetted handful makes, by texture group. */
 export function TextureRoll() {

@@ -1,8 +1,9 @@
 import { factDefinition } from '../facts/registry/index.ts';
 import type { Pack } from '../rules/pack-types.ts';
 import type { Catalogue } from '../words/catalogue.ts';
+import { labelOf } from '../words/facts.ts';
 import { showAgo, showTime } from '../words/times.ts';
-import { capital, joinWords, lowerFirst } from '../words/units.ts';
+import { capital, joinWords } from '../words/units.ts';
 import { describeReading } from '../words/values.ts';
 import { inLanguage } from './decision.ts';
 import type { WordedReason } from './decision-types.ts';
@@ -36,12 +37,16 @@ export const askingSayings = {
     return lines.length === 0 ? only : list(lines.join('; '));
   },
   changing: ({ fact }: NoteOf<'changing'>, _: State, { words }: ViewContext) =>
-    words.asking.changing(factDefinition(fact).label),
+    words.asking.changing(labelOf(fact, factDefinition, words)),
   carried: ({ carried }: NoteOf<'carried'>, _: State, { now, words }: ViewContext) => {
     const items = carried.observations.map(({ fact, reading, at }) => {
       const definition = factDefinition(fact);
       const said = words.values.sources.said(showAgo(at, now, words));
-      return words.dialogue.saidItem(definition.label, describeReading(definition, reading, words), said);
+      return words.dialogue.saidItem(
+        labelOf(fact, factDefinition, words),
+        describeReading(definition, reading, words),
+        said,
+      );
     });
     return words.asking.carried(carried.from.name, items.join('; '));
   },
@@ -100,7 +105,7 @@ function wordedReasons({ judged, at }: AskedBack, pack: Pack, words: Catalogue):
 
 function titlesOf(reasons: readonly WordedReason[], words: Catalogue): string {
   return joinWords(
-    reasons.map(({ title }) => lowerFirst(title)),
+    reasons.map(({ title }) => words.values.inSentence(title)),
     words.values.and,
   );
 }

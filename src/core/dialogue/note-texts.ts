@@ -1,10 +1,11 @@
 import { localDate } from '../facts/local-day.ts';
 import { factDefinition } from '../facts/registry/index.ts';
 import type { Catalogue } from '../words/catalogue.ts';
+import { labelOf } from '../words/facts.ts';
 import { phraseOf } from '../words/phrases.ts';
 import { describeSource } from '../words/sources.ts';
 import { showDay, showTime } from '../words/times.ts';
-import { joinWords, lowerFirst } from '../words/units.ts';
+import { joinWords } from '../words/units.ts';
 import { describeValue } from '../words/values.ts';
 import { askingSayings } from './asking-texts.ts';
 import { momentOf } from './note-down.ts';
@@ -33,7 +34,7 @@ const sayings: { readonly [K in Spoken]: Say<K> } = {
     words.dialogue.notUnderstood(joinWords(pieces.map(words.dialogue.quote), words.values.and)),
   declined: ({ question }, _, { pack, words }) => {
     const asked = packQuestion(question, pack);
-    const labels = (asked?.facts ?? []).map((fact) => factDefinition(fact).label);
+    const labels = (asked?.facts ?? []).map((fact) => labelOf(fact, factDefinition, words));
     const say = asked?.forDose ? words.dialogue.declinedDose : words.dialogue.declined;
     return say(joinWords(labels, words.values.and));
   },
@@ -47,14 +48,18 @@ const sayings: { readonly [K in Spoken]: Say<K> } = {
     const text = asked?.text[words.language] ?? asked?.text['en'];
     const titles = rules.map((rule) => ruleText(pack, rule, words.language)?.title ?? rule);
     if (titles.length === 0) return [text?.why ?? '', words.dialogue.whyNow].join(' ').trim();
-    return words.dialogue.whyAsked(text?.why ?? '', joinWords(titles.map(lowerFirst), words.values.and));
+    return words.dialogue.whyAsked(text?.why ?? '', joinWords(titles.map(words.values.inSentence), words.values.and));
   },
   'said-so-far': ({ values, at }, { forecast }, { words }) => {
     const times = { now: at, forecastFetchedAt: forecast?.fetchedAt ?? null };
     const items = values.map(({ fact, resolved }) => {
       const definition = factDefinition(fact);
       const value = describeValue(definition, resolved, words);
-      return words.dialogue.saidItem(definition.label, value, describeSource(resolved, times, words));
+      return words.dialogue.saidItem(
+        labelOf(fact, factDefinition, words),
+        value,
+        describeSource(resolved, times, words),
+      );
     });
     return items.length === 0 ? words.dialogue.saidNothing : words.dialogue.saidSoFar(items.join('; '));
   },
@@ -63,7 +68,9 @@ const sayings: { readonly [K in Spoken]: Say<K> } = {
   forecast: ({ fetchedAt, attribution }, _, { pack, now, words }) =>
     words.dialogue.forecastCame(showTime(fetchedAt, pack.zone, now, words), attribution),
   supposed: ({ readings, verdict, outcome, rules }, _, { pack, words }) => {
-    const titles = rules.slice(0, 3).map((rule) => lowerFirst(ruleText(pack, rule, words.language)?.title ?? rule));
+    const titles = rules
+      .slice(0, 3)
+      .map((rule) => words.values.inSentence(ruleText(pack, rule, words.language)?.title ?? rule));
     const because = joinWords(titles, words.values.and);
     return words.dialogue.supposed[outcome](phrases(readings, words), words.verdict.names[verdict], because);
   },

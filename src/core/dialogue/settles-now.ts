@@ -3,7 +3,7 @@ import { resolvedFact } from '../facts/resolved.ts';
 import type { Question } from '../rules/pack-types.ts';
 import { reasonsOf } from '../verdict/reasons.ts';
 import { usefulFacts } from '../verdict/useful.ts';
-import { joinWords, lowerFirst } from '../words/units.ts';
+import { joinWords } from '../words/units.ts';
 import { describeValue } from '../words/values.ts';
 import { standingOf } from './standing.ts';
 import type { State } from './state.ts';
@@ -20,7 +20,9 @@ export function settlesNow({ facts }: Question, state: State, { pack, words }: V
     const useful = usefulFacts([rule]);
     return facts.some((fact) => useful.has(fact));
   });
-  const titles = reasonsOf(settled).map(({ rule }) => lowerFirst(ruleText(pack, rule, words.language)?.title ?? rule));
+  const titles = reasonsOf(settled).map(({ rule }) =>
+    words.values.inSentence(ruleText(pack, rule, words.language)?.title ?? rule),
+  );
   if (titles.length === 0) return '';
   const named = titles.slice(0, mostNamed);
   const left = titles.length - named.length;

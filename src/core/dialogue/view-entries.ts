@@ -3,7 +3,7 @@ import { type FactId, factDefinition } from '../facts/registry/index.ts';
 import type { Catalogue } from '../words/catalogue.ts';
 import { showWhole } from '../words/numbers.ts';
 import { shortName } from '../words/phrases.ts';
-import { joinWords, lowerFirst, unitSuffix } from '../words/units.ts';
+import { joinWords, unitSuffix } from '../words/units.ts';
 import { inLanguage } from './decision.ts';
 import type { GivenAnswer } from './events.ts';
 import { noteText, phrases } from './note-texts.ts';
@@ -55,7 +55,7 @@ function understoodText({ readings, answer }: Extract<Note, { kind: 'understood'
   const plain = readings.filter((one) => !isStandIn(one) && !(isChoice && one.reading.type === 'does-not-know'));
   const parts = plain.length === 0 ? [] : [phrases(plain, words)];
   if (answer === null || standIns.length === 0) return parts.join('; ');
-  const said = `${joinWords(standIns, words.values.and)}: ${lowerFirst(answerText(answer, context))}`;
+  const said = `${joinWords(standIns, words.values.and)}: ${words.values.inSentence(answerText(answer, context))}`;
   return [said, ...parts].join('; ');
 }
 
@@ -75,7 +75,7 @@ function answerText({ question, choices, numbers, doesNotKnow }: GivenAnswer, { 
     return choice ? inLanguage(choice.label, words.language) : (plain[id] ?? id);
   });
   const values = Object.entries(numbers).map(
-    ([fact, value]) => `${showWhole(value)}${unitSuffix(factDefinition(fact as FactId)?.unit ?? null, words)}`,
+    ([fact, value]) => `${showWhole(words, value)}${unitSuffix(factDefinition(fact as FactId)?.unit ?? null, words)}`,
   );
   return joinWords([...labels, ...values], words.values.and) || dialogue.person.nothing;
 }

@@ -1,6 +1,7 @@
 import { type FactId, factDefinition } from '../facts/registry/index.ts';
 import type { Question } from '../rules/pack-types.ts';
 import type { Catalogue } from '../words/catalogue.ts';
+import { labelOf } from '../words/facts.ts';
 import { phraseOf } from '../words/phrases.ts';
 import { capital, joinWords } from '../words/units.ts';
 import { describeReading } from '../words/values.ts';
@@ -78,7 +79,7 @@ function conflictText(conflict: readonly NotedReading[], words: Catalogue): stri
     const values = conflict
       .filter((one) => one.fact === fact)
       .map(({ reading }) => describeReading(definition, reading, words));
-    return words.dialogue.confirmConflict(definition.label, joinWords(values, words.values.and));
+    return words.dialogue.confirmConflict(labelOf(fact, factDefinition, words), joinWords(values, words.values.and));
   });
 }
 

@@ -3,6 +3,7 @@ import { resolvedFact } from '../facts/resolved.ts';
 import type { Pack } from '../rules/pack-types.ts';
 import type { RuleTrace } from '../rules/trace-types.ts';
 import type { Catalogue } from '../words/catalogue.ts';
+import { labelOf } from '../words/facts.ts';
 import { describeParameter } from '../words/fill.ts';
 import { describeOutcome } from '../words/labels.ts';
 import { comparisonsIn, describeMargins } from '../words/margins.ts';
@@ -47,7 +48,7 @@ function ruleView(rule: RuleTrace, decision: Decision, pack: Pack, words: Catalo
       const definition = factDefinition(fact);
       const resolved = resolvedFact(decision.facts, fact);
       const value = describeValue(definition, resolved, words, limitsOf(rule, fact));
-      return { fact, label: definition.label, value, from: describeSource(resolved, times, words) };
+      return { fact, label: labelOf(fact, factDefinition, words), value, from: describeSource(resolved, times, words) };
     }),
     limits: rule.parameters.flatMap((parameter) => {
       const found = parameters.get(parameter);

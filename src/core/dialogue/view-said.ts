@@ -1,5 +1,6 @@
 import { type FactId, factDefinition } from '../facts/registry/index.ts';
 import { resolvedFact } from '../facts/resolved.ts';
+import { labelOf } from '../words/facts.ts';
 import { describeSource } from '../words/sources.ts';
 import { describeValue } from '../words/values.ts';
 import { questionOfFact } from './open-question.ts';
@@ -20,7 +21,7 @@ export function saidViews(state: State, { pack, now, words }: ViewContext): Said
     const from = describeSource(resolved, sourceTimes(state, now), words);
     return {
       fact,
-      label: definition.label,
+      label: labelOf(fact, factDefinition, words),
       value: describeValue(definition, resolved, words),
       from: carriedFrom === undefined ? from : words.asking.carriedFrom(carriedFrom, from),
       undo: event === state.started?.id ? null : event,

@@ -1,3 +1,4 @@
+import { german } from './de/index.ts';
 import { english } from './en/index.ts';
 
 /** The shape of a catalogue: the same keys, sentences free. */
@@ -11,7 +12,7 @@ type Sentences<T> = T extends (...args: infer Args) => string
 export type Catalogue = Sentences<typeof english>;
 
 /** Catalogues by ISO 639-1 code. */
-export const catalogues = { en: english } as const satisfies Record<string, Catalogue>;
+export const catalogues: Readonly<Record<'en' | 'de', Catalogue>> = { en: english, de: german };
 
 /** Code of a language that there is a catalogue for. */
 export type Language = keyof typeof catalogues;

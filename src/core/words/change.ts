@@ -1,7 +1,7 @@
 import type { WordedReason } from '../dialogue/decision-types.ts';
 import type { Verdict } from '../verdict/types.ts';
 import type { Catalogue } from './catalogue.ts';
-import { joinWords, lowerFirst } from './units.ts';
+import { joinWords } from './units.ts';
 
 /** What a verdict is compared by. */
 export interface Compared {
@@ -45,7 +45,7 @@ function outcomeIn({ reasons }: Compared, rule: string): WordedReason['outcome']
 
 function titles(reasons: readonly WordedReason[], words: Catalogue): string {
   return joinWords(
-    reasons.map(({ title }) => lowerFirst(title)),
+    reasons.map(({ title }) => words.values.inSentence(title)),
     words.values.and,
   );
 }

@@ -1,6 +1,7 @@
 import type { Dose } from '../verdict/types.ts';
 import type { Catalogue } from './catalogue.ts';
-import { showWhole } from './numbers.ts';
+import { labelOf } from './facts.ts';
+import { marked, showWhole } from './numbers.ts';
 import type { DefinitionOf } from './phrases.ts';
 import { joinWords } from './units.ts';
 
@@ -17,7 +18,7 @@ export function describeDose(
   if ('needs' in dose) {
     return words.dose.needs(
       joinWords(
-        dose.needs.map((id) => definitionOf(id).label),
+        dose.needs.map((id) => labelOf(id, definitionOf, words)),
         words.values.and,
       ),
     );
@@ -25,12 +26,13 @@ export function describeDose(
   const { activeGPerHa, productLPerHa, activeInProductGPerHa, labelMaxGPerHa } = dose;
   const strength = strengthGPerL ?? activeInProductGPerHa / productLPerHa;
   const main = words.dose.dose(
-    showWhole(activeGPerHa),
-    productLPerHa.toFixed(2),
-    showWhole(strength),
-    showWhole(labelMaxGPerHa),
+    showWhole(words, activeGPerHa),
+    marked(words, productLPerHa.toFixed(2)),
+    showWhole(words, strength),
+    showWhole(words, labelMaxGPerHa),
   );
-  const given = activeInProductGPerHa === activeGPerHa ? [] : [words.dose.given(showWhole(activeInProductGPerHa))];
+  const given =
+    activeInProductGPerHa === activeGPerHa ? [] : [words.dose.given(showWhole(words, activeInProductGPerHa))];
   return [main, ...given, ...basisOf(dose, words), words.dose.solid].join(' ');
 }
 

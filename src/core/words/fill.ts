@@ -3,6 +3,7 @@ import type { RuleTrace } from '../rules/trace-types.ts';
 import type { Parameter, Parameters } from '../units/parameter.ts';
 import type { Catalogue } from './catalogue.ts';
 import { comparisonsIn } from './margins.ts';
+import { marked } from './numbers.ts';
 import type { DefinitionOf } from './phrases.ts';
 import { showMonthDay } from './times.ts';
 import { joinWords, unitSuffix } from './units.ts';
@@ -17,7 +18,7 @@ export function describeParameter({ value, unit }: Pick<Parameter, 'value' | 'un
     );
   }
   if (unit === 'month-day') return showMonthDay(String(value), words);
-  return `${value}${unitSuffix(unit, words)}`;
+  return `${typeof value === 'number' ? marked(words, String(value)) : value}${unitSuffix(unit, words)}`;
 }
 
 /** Fills `{name}` in a sentence; a name that is not given stays as it is. */

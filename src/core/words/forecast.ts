@@ -1,7 +1,7 @@
 import type { ForecastSummary, PackStamp } from '../dialogue/decision-types.ts';
 import type { EpochSeconds } from '../units/brands.ts';
 import type { Catalogue } from './catalogue.ts';
-import { showHigh } from './numbers.ts';
+import { marked, showHigh } from './numbers.ts';
 import { showShare } from './outlook-chance.ts';
 import { secondsOf, showAgo, showTime } from './times.ts';
 
@@ -32,10 +32,10 @@ export function describeForecast(
           words.forecast.rainChance(
             showShare(rainChance.share, words),
             String(rainChance.courses),
-            showHigh(rainChance.atMostMm, 1),
+            showHigh(words, rainChance.atMostMm, 1),
           ),
         ];
-  const cell = forecast.distanceKm >= 0.1 ? [words.forecast.cell(forecast.distanceKm.toFixed(1))] : [];
+  const cell = forecast.distanceKm >= 0.1 ? [words.forecast.cell(marked(words, forecast.distanceKm.toFixed(1)))] : [];
   const use = words.forecast.use(came, useOf(forecast, { now, zone }, words));
   return [use, ...note, ...chance, ...cell, forecast.attribution].join(' ');
 }

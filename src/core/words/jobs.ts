@@ -1,6 +1,5 @@
 import type { WordedReason } from '../dialogue/decision-types.ts';
 import type { Catalogue } from './catalogue.ts';
-import { lowerFirst } from './units.ts';
 
 /**
  * The jobs by which a person lifts a hold, as sentences without repeats. None where a stop holds for the whole season: no job
@@ -17,7 +16,7 @@ export function notJudged(reasons: readonly WordedReason[], words: Catalogue): s
   const met = reasons.filter(({ outcome }) => outcome === 'met');
   const unknown = reasons.filter(({ outcome }) => outcome === 'unknown');
   if (met.length === 0 || unknown.length === 0 || met.some(({ effect }) => effect === 'stop')) return null;
-  return words.verdict.stillUnknown(unknown.map(({ title }) => lowerFirst(title)).join('; '));
+  return words.verdict.stillUnknown(unknown.map(({ title }) => words.values.inSentence(title)).join('; '));
 }
 
 /** What lifts a reason, where saying it beside the reason helps: not what the jobs say, nor what a season's stop makes idle. */

@@ -1,6 +1,7 @@
 import type { ConditionTrace, Margin, RuleTrace } from '../rules/trace-types.ts';
 import type { Catalogue } from './catalogue.ts';
-import { showNumber } from './numbers.ts';
+import { labelOf } from './facts.ts';
+import { marked, showNumber } from './numbers.ts';
 import type { DefinitionOf } from './phrases.ts';
 import { unitSuffix } from './units.ts';
 
@@ -25,12 +26,12 @@ export function describeMargin(
   if (value.type !== 'number' || typeof margin.limit !== 'number') return null;
   const definition = definitionOf(comparison.fact);
   const unit = unitSuffix(definition.unit, words);
-  const decimals = decimalsIn(showNumber(value.value, definition.shownDecimals ?? 1, [margin.limit]));
+  const decimals = decimalsIn(words, showNumber(words, value.value, definition.shownDecimals ?? 1, [margin.limit]));
   const amount = (size: number) => {
-    const shown = showNumber(Math.abs(size), decimals, [0]);
+    const shown = showNumber(words, Math.abs(size), decimals, [0]);
     return `${shown}${unitSuffix(definition.unit, words, shown)}`;
   };
-  if (outcome === 'unknown') return words.margins.bandCrosses(`${margin.limit}${unit}`);
+  if (outcome === 'unknown') return words.margins.bandCrosses(`${marked(words, String(margin.limit))}${unit}`);
   if (value.value === margin.limit) return words.margins.atLimit;
   if (margin.margin > 0) return words.margins.room(amount(margin.worst > 0 ? margin.worst : margin.margin));
   const { tooHigh, tooLow, aboveLimit, belowLimit } = words.margins;
@@ -40,8 +41,8 @@ export function describeMargin(
 }
 
 /** Decimals of a number as shown: a margin is shown as finely as its value, so that value and margin meet at the limit. */
-function decimalsIn(shown: string): number {
-  return shown.split('.')[1]?.length ?? 0;
+function decimalsIn({ values }: Catalogue, shown: string): number {
+  return shown.split(values.decimalMark)[1]?.length ?? 0;
 }
 
 function describeDays({ margin }: Margin, words: Catalogue): string {
@@ -65,6 +66,6 @@ export function describeRuleMargin(
 export function describeMargins(rule: RuleTrace, definitionOf: DefinitionOf, words: Catalogue): string[] {
   return comparisonsIn(rule.condition).flatMap((comparison) => {
     const text = describeMargin(comparison, definitionOf, words);
-    return text === null ? [] : [`${definitionOf(comparison.fact).label}: ${text}`];
+    return text === null ? [] : [`${labelOf(comparison.fact, definitionOf, words)}: ${text}`];
   });
 }

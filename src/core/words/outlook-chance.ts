@@ -1,6 +1,8 @@
 import type { Window } from '../outlook/types.ts';
 import type { Catalogue } from './catalogue.ts';
+import { marked } from './numbers.ts';
 import { showSpanFrom } from './outlook-times.ts';
+import { unitSuffix } from './units.ts';
 
 /**
  * Least chance for each word, 0 to 1. The words and their ranges are those of the IPCC guidance note on the treatment of
@@ -38,7 +40,11 @@ export function describeSureness(
 export function describeSoilBelow({ soilBelow }: Window, words: Catalogue): string {
   if (soilBelow === null) return '';
   const { limitC, first, last } = soilBelow;
-  return words.outlook.chance.soil(`${limitC} C`, showShare(first, words), showShare(last, words));
+  return words.outlook.chance.soil(
+    `${marked(words, String(limitC))}${unitSuffix('C', words)}`,
+    showShare(first, words),
+    showShare(last, words),
+  );
 }
 
 function holds(chance: number, words: Catalogue): string {

@@ -1,6 +1,7 @@
 import { DateTime } from 'luxon';
 import type { FallThrough, NeededChange, Outlook } from '../outlook/types.ts';
 import type { Catalogue } from './catalogue.ts';
+import { labelOf } from './facts.ts';
 import { showNumber } from './numbers.ts';
 import { describeFallThrough } from './outlook-soil.ts';
 import { showDayAndTime } from './outlook-times.ts';
@@ -42,14 +43,14 @@ function laterFall(fall: FallThrough, at: Outlook['at'], { words, zone }: Outloo
 
 /** The smallest set that would turn today's answer, by name; null where there is none. */
 export function describeLeast(set: readonly NeededChange[], { words, definitionOf }: OutlookWording): string | null {
-  const labels = [...new Set(set.map(({ fact }) => definitionOf(fact).label))];
+  const labels = [...new Set(set.map(({ fact }) => labelOf(fact, definitionOf, words)))];
   return labels.length === 0 ? null : words.outlook.changes.least(joinWords(labels, words.values.and));
 }
 
 function need({ fact, now, how, to, by, unit }: NeededChange, { words, definitionOf }: OutlookWording): string {
   const { changes } = words.outlook;
   const definition = definitionOf(fact);
-  const label = capital(definition.label);
+  const label = capital(labelOf(fact, definitionOf, words));
   if (how === 'without') return changes.sign(label, showChoice(String(to), words));
   if (definition.type === 'date') return changes.day(label, showDay(String(to), words));
   const value = now.known
@@ -63,6 +64,6 @@ function need({ fact, now, how, to, by, unit }: NeededChange, { words, definitio
 }
 
 function amount(value: number, decimals: number, unit: string | null, words: Catalogue): string {
-  const shown = showNumber(value, decimals, [0]);
+  const shown = showNumber(words, value, decimals, [0]);
   return `${shown}${unitSuffix(unit, words, shown)}`;
 }

@@ -1,7 +1,9 @@
 import type { FallThrough } from '../outlook/types.ts';
 import type { Catalogue } from './catalogue.ts';
+import { marked } from './numbers.ts';
 import { showShare } from './outlook-chance.ts';
 import { showDayOfYear } from './outlook-times.ts';
+import { unitSuffix } from './units.ts';
 
 /** Chance of warming back from which on it is said, 0 to 1. */
 const worthSaying = 0.1;
@@ -19,7 +21,7 @@ export function describeFallThrough(fall: FallThrough, today: string, words: Cat
 
 function fallSentence({ limitC, day10, day50, day90 }: FallThrough, today: string, words: Catalogue): string {
   const { soil } = words.outlook;
-  const limit = `${limitC} C`;
+  const limit = `${marked(words, String(limitC))}${unitSuffix('C', words)}`;
   const day = (iso: string) => showDayOfYear(iso, words);
   if (day10 === null) return soil.unlikely(limit);
   if (day50 === null) return soil.mayNot(limit, day(day10));

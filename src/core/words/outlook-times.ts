@@ -5,7 +5,10 @@ import type { Catalogue } from './catalogue.ts';
 /** A day at the field as "Thursday 12 November". */
 export function showWeekday(local: DateTime, words: Catalogue): string {
   const month = words.values.months[local.month - 1] ?? '';
-  return words.outlook.time.day(words.outlook.weekdays[local.weekday - 1] ?? '', `${local.day} ${month}`);
+  return words.outlook.time.day(
+    words.outlook.weekdays[local.weekday - 1] ?? '',
+    `${words.values.dayOfMonth(local.day)} ${month}`,
+  );
 }
 
 /** A day at the field as "Thu 12", for the edge of a figure. */
@@ -29,7 +32,7 @@ export function showEnd(at: EpochSeconds, zone: string, words: Catalogue): strin
 export function showDayOfYear(iso: string, words: Catalogue): string {
   const [, month = '', day = ''] = iso.split('-');
   const name = words.values.months[Number(month) - 1];
-  return name === undefined || day === '' ? iso : `${Number(day)} ${name}`;
+  return name === undefined || day === '' ? iso : `${words.values.dayOfMonth(Number(day))} ${name}`;
 }
 
 /** From one moment to another at the field: "Thursday 12 November, 09:00 to 14:00". An hour that comes twice is told apart. */

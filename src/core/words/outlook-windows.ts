@@ -1,9 +1,10 @@
 import type { HourBlock, Window } from '../outlook/types.ts';
 import type { Catalogue } from './catalogue.ts';
+import { labelOf } from './facts.ts';
 import { describeSoilBelow, describeSureness } from './outlook-chance.ts';
 import { showClocks, showSpan } from './outlook-times.ts';
 import type { DefinitionOf } from './phrases.ts';
-import { joinWords, lowerFirst } from './units.ts';
+import { joinWords } from './units.ts';
 
 /** What sentences of an outlook are made with. */
 export interface OutlookWording {
@@ -17,7 +18,7 @@ export interface OutlookWording {
 
 /** Rules by title in running text: "too windy and heavy rain coming". */
 export function namesOf(blocks: readonly Pick<HourBlock, 'rule'>[], { words, titleOf }: OutlookWording): string {
-  return joinWords([...new Set(blocks.map(({ rule }) => lowerFirst(titleOf(rule))))], words.values.and);
+  return joinWords([...new Set(blocks.map(({ rule }) => words.values.inSentence(titleOf(rule))))], words.values.and);
 }
 
 /**
@@ -31,7 +32,7 @@ export function describeConditions(stretch: Window, wording: OutlookWording, mos
   const namesFor = (facts: Window['lookAgain']) => {
     const seen = facts.filter((fact) => definitionOf(fact).noQuestion === undefined);
     const named = seen.length > 0 ? seen : facts;
-    return [...new Set(named.map((fact) => words.outlook.looks[fact] ?? definitionOf(fact).label))];
+    return [...new Set(named.map((fact) => words.outlook.looks[fact] ?? labelOf(fact, definitionOf, words)))];
   };
   const again = namesFor(stretch.lookAgain);
   const first = namesFor(stretch.unknown).filter((name) => !again.includes(name));

@@ -1,6 +1,7 @@
 import type { FactId } from '../facts/registry/index.ts';
 import type { FactDefinition, Reading } from '../facts/types.ts';
 import type { Catalogue } from './catalogue.ts';
+import { labelOf } from './facts.ts';
 import { describeReading } from './values.ts';
 
 /** Looks a fact up in the registry; handed in, since sentences read only types of the rest. */
@@ -9,7 +10,7 @@ export type DefinitionOf = (id: FactId) => FactDefinition;
 /** What was said of one fact, as said back: "soil at 30 cm 9.2 C", "drains not running". */
 export function phraseOf(id: FactId, reading: Reading, definitionOf: DefinitionOf, words: Catalogue): string {
   const definition = definitionOf(id);
-  if (reading.type === 'does-not-know') return words.phrases.notKnown(definition.label);
+  if (reading.type === 'does-not-know') return words.phrases.notKnown(labelOf(id, definitionOf, words));
   const only = reading.type === 'choice' && reading.possible.length === 1 ? reading.possible[0] : undefined;
   const ready = only === undefined ? undefined : words.phrases.yesNo[id]?.[only];
   if (ready !== undefined) return ready;
@@ -27,5 +28,5 @@ function trendOf({ low = 0, high = 0 }: Extract<Reading, { type: 'number' }>, { 
 
 /** The short name of a fact in running text. */
 export function shortName(id: FactId, definition: FactDefinition, words: Catalogue): string {
-  return words.phrases.short[id] ?? definition.label;
+  return words.phrases.short[id] ?? words.facts[id] ?? definition.label;
 }

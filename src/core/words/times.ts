@@ -6,14 +6,14 @@ import type { Catalogue } from './catalogue.ts';
 export function showDay(iso: string, words: Catalogue): string {
   const [year = '', month = '', day = ''] = iso.split('-');
   const name = words.values.months[Number(month) - 1];
-  return name === undefined || day === '' ? iso : `${Number(day)} ${name} ${year}`;
+  return name === undefined || day === '' ? iso : `${words.values.dayOfMonth(Number(day))} ${name} ${year}`;
 }
 
 /** A month and day (MM-DD) as "1 October". */
 export function showMonthDay(monthDay: string, words: Catalogue): string {
   const [month = '', day = ''] = monthDay.split('-');
   const name = words.values.months[Number(month) - 1];
-  return name === undefined ? monthDay : `${Number(day)} ${name}`;
+  return name === undefined ? monthDay : `${words.values.dayOfMonth(Number(day))} ${name}`;
 }
 
 /** A moment at the field: "09:10" on the day of `now`, else "09:10 on 6 November 2026". `zone` is an IANA zone. */
@@ -21,7 +21,7 @@ export function showTime(at: EpochSeconds, zone: string, now: EpochSeconds | nul
   const local = DateTime.fromSeconds(at, { zone });
   const clock = local.toFormat('HH:mm');
   const isToday = now !== null && local.toISODate() === DateTime.fromSeconds(now, { zone }).toISODate();
-  return isToday ? clock : `${clock} on ${showDay(local.toISODate() ?? '', words)}`;
+  return isToday ? clock : words.values.clockOnDay(clock, showDay(local.toISODate() ?? '', words));
 }
 
 /** An ISO instant as epoch seconds. */

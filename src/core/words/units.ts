@@ -17,8 +17,3 @@ export function joinWords(items: readonly string[], joiner: string): string {
 export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
-
-/** A sentence's first letter small, to go on within another sentence. */
-export function lowerFirst(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
-}

@@ -38,10 +38,10 @@ function describeNumber(
   limits: readonly number[],
 ): string {
   const decimals = definition.shownDecimals ?? 1;
-  const shown = showNumber(value, decimals, limits);
+  const shown = showNumber(words, value, decimals, limits);
   const unit = unitSuffix(definition.unit, words, shown);
   if (low === value && high === value) return `${shown}${unit}`;
-  return words.values.band(shown, showLow(low, decimals), showHigh(high, decimals), unit);
+  return words.values.band(shown, showLow(words, low, decimals), showHigh(words, high, decimals), unit);
 }
 
 function describeSigns({ present, possible }: KnownOf<'signs'>, words: Catalogue): string {
@@ -64,12 +64,12 @@ export function describeReading(definition: FactDefinition, reading: Reading, wo
     );
   }
   const { value, low = value, high = value } = reading;
-  const unit = unitSuffix(definition.unit, words, showWhole(value));
-  if (low === value && high === value) return `${showWhole(value)}${unit}`;
-  const banded = words.values.band(showWhole(value), showWhole(low), showWhole(high), unit);
+  const unit = unitSuffix(definition.unit, words, showWhole(words, value));
+  if (low === value && high === value) return `${showWhole(words, value)}${unit}`;
+  const banded = words.values.band(showWhole(words, value), showWhole(words, low), showWhole(words, high), unit);
   if (reading.from === undefined) return banded;
   const { depthCm, valueC, hour } = reading.from;
-  return words.values.workedOut(banded, showWhole(valueC), showWhole(depthCm), hour);
+  return words.values.workedOut(banded, showWhole(words, valueC), showWhole(words, depthCm), hour);
 }
 
 function describeSignsRead(reading: Extract<Reading, { type: 'signs' }>, words: Catalogue): string {

@@ -3,9 +3,10 @@ import type { Resolved } from '../facts/types.ts';
 import type { ConditionTrace, RuleTrace } from '../rules/trace-types.ts';
 import type { VerdictWord } from '../verdict/types.ts';
 import type { Catalogue } from './catalogue.ts';
+import { labelOf } from './facts.ts';
 import { type comparisonsIn, describeMargin } from './margins.ts';
 import type { DefinitionOf } from './phrases.ts';
-import { joinWords, lowerFirst } from './units.ts';
+import { joinWords } from './units.ts';
 
 /** What the why is made from. */
 export interface WhyInput {
@@ -35,7 +36,7 @@ export function whyOf({ verdict, reasons, trace }: WhyInput, definitionOf: Defin
 }
 
 function whyUnknown(unknown: readonly WordedReason[], words: Catalogue): string {
-  const shown = unknown.slice(0, 3).map(({ title }) => lowerFirst(title));
+  const shown = unknown.slice(0, 3).map(({ title }) => words.values.inSentence(title));
   const more = unknown.length > shown.length ? [words.verdict.more(unknown.length - shown.length)] : [];
   const sentence = words.verdict.notKnown(joinWords([...shown, ...more], words.values.and));
   return unknown.length === 1 ? (unknown[0]?.text ?? sentence) : sentence;
@@ -56,7 +57,9 @@ function nearestLimit(trace: readonly RuleTrace[], definitionOf: DefinitionOf, w
     .sort((a, b) => a.share - b.share);
   const nearest = candidates[0]?.comparison;
   const text = nearest === undefined ? null : describeMargin(nearest, definitionOf, words);
-  return nearest === undefined || text === null ? null : words.verdict.nearest(definitionOf(nearest.fact).label, text);
+  return nearest === undefined || text === null
+    ? null
+    : words.verdict.nearest(labelOf(nearest.fact, definitionOf, words), text);
 }
 
 function decidingAlone(trace: ConditionTrace): ReturnType<typeof comparisonsIn> {

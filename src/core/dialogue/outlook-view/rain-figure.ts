@@ -45,7 +45,7 @@ export function rainFigure(
   });
   if (hours < 1) return null;
   const said = words.outlook.figures.rain;
-  const mm = (value: number) => `${showNumber(value, 1, [limitMm])} mm`;
+  const mm = (value: number) => `${showNumber(words, value, 1, [limitMm])} mm`;
   const most = sums.toSorted((a, b) => b.mm - a.mm || a.hour - b.hour)[0];
   const dayOf = (hour: number) => DateTime.fromSeconds(momentAt(hour), { zone });
   const limit = `${limitMm} mm`;
@@ -69,10 +69,10 @@ export function rainFigure(
         const fallen = sumAhead(forecast, 'precipitationMm', momentAt(first), ofDay.length).total;
         return [
           label,
-          showNumber(fallen, 1),
+          showNumber(words, fallen, 1),
           highest.length === 0
             ? words.outlook.states['beyond-forecast']
-            : showNumber(Math.max(...highest), 1, [limitMm]),
+            : showNumber(words, Math.max(...highest), 1, [limitMm]),
         ];
       }),
     },

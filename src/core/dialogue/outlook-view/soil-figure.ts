@@ -1,10 +1,12 @@
 import { DateTime } from 'luxon';
 import type { Outlook, SoilTemperaturePoint } from '../../outlook/types.ts';
 import type { Parameters } from '../../units/parameter.ts';
+import type { Catalogue } from '../../words/catalogue.ts';
 import { showHigh, showLow, showNumber } from '../../words/numbers.ts';
 import { showShare } from '../../words/outlook-chance.ts';
 import { showShortDay, showWeekday } from '../../words/outlook-times.ts';
 import type { OutlookWording } from '../../words/outlook-windows.ts';
+import { unitSuffix } from '../../words/units.ts';
 import { dayTicks, hoursBetween, tenth } from './day-ticks.ts';
 import type { SoilFigure } from './types.ts';
 
@@ -21,11 +23,16 @@ export function soilFigure(
   const limitC = parameters.get('soilTemperatureMaxC')?.value;
   if (first === undefined || last === undefined || first === last || typeof limitC !== 'number') return null;
   const said = words.outlook.figures.soil;
-  const limit = degrees(limitC, []);
+  const limit = degrees(words, limitC, []);
   const beyond = points.find(({ beyondForecast }) => beyondForecast);
   const hours = hoursBetween(first.at, last.at);
   const day = showWeekday(DateTime.fromSeconds(last.at, { zone }), words);
-  const description = said.description(degrees(first.valueC, [limitC]), degrees(last.valueC, [limitC]), day, limit);
+  const description = said.description(
+    degrees(words, first.valueC, [limitC]),
+    degrees(words, last.valueC, [limitC]),
+    day,
+    limit,
+  );
   return {
     title: said.title,
     description:
@@ -49,16 +56,16 @@ export function soilFigure(
       columns: [words.outlook.figures.day, said.middle, said.band, said.chanceBelow(limit)],
       rows: middleOfDays(points, zone).map(({ day: local, point }) => [
         showShortDay(local, words),
-        showNumber(point.valueC, 1, [limitC]),
-        `${showLow(point.low80C, 1)} ${words.outlook.figures.to} ${showHigh(point.high80C, 1)}`,
+        showNumber(words, point.valueC, 1, [limitC]),
+        `${showLow(words, point.low80C, 1)} ${words.outlook.figures.to} ${showHigh(words, point.high80C, 1)}`,
         showShare(point.chanceBelow, words),
       ]),
     },
   };
 }
 
-function degrees(value: number, limits: readonly number[]): string {
-  return `${showNumber(value, 1, limits)} C`;
+function degrees(words: Catalogue, value: number, limits: readonly number[]): string {
+  return `${showNumber(words, value, 1, limits)}${unitSuffix('C', words)}`;
 }
 
 function hundredth(value: number): number {

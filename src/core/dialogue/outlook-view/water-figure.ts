@@ -27,10 +27,10 @@ export function waterFigure({ soilWater, zone }: Outlook, wording: OutlookWordin
       columns: [words.outlook.figures.day, said.level, said.band, said.ofCapacity, said.ofAvailable],
       rows: soilWater.map((day) => [
         showShortDay(local(day), words),
-        showNumber(levelOf(day), 0),
-        `${showNumber(-day.deficitHighMm, 0)} ${words.outlook.figures.to} ${showNumber(Math.max(levelOf(day), -day.deficitLowMm), 0)}`,
-        showNumber(day.fieldCapacityPercent, 0),
-        showNumber(day.availableWaterPercent, 0),
+        showNumber(words, levelOf(day), 0),
+        `${showNumber(words, -day.deficitHighMm, 0)} ${words.outlook.figures.to} ${showNumber(words, Math.max(levelOf(day), -day.deficitLowMm), 0)}`,
+        showNumber(words, day.fieldCapacityPercent, 0),
+        showNumber(words, day.availableWaterPercent, 0),
       ]),
     },
   };
@@ -45,6 +45,6 @@ function against(day: SoilWaterDay, { words }: OutlookWording): string {
   const said = words.outlook.figures.water;
   const level = levelOf(day);
   if (Math.round(level) === 0) return said.at;
-  const amount = `${showNumber(Math.abs(level), 0)} mm`;
+  const amount = `${showNumber(words, Math.abs(level), 0)} mm`;
   return level > 0 ? said.above(amount) : said.below(amount);
 }

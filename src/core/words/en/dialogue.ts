@@ -21,6 +21,7 @@ export const dialogueWords = {
     change: 'Change an answer.',
     keep: 'Leave it as it is.',
     'same-for': 'The same for the next field.',
+    language: 'In another language.',
     doesNotKnow: "I don't know.",
     nothing: 'None of these.',
   },

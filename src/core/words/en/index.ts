@@ -1,3 +1,5 @@
+import type { ErrorWordsOf } from '../errors.ts';
+import type { FactLabels } from '../facts.ts';
 import { askingWords } from './asking.ts';
 import { dialogueWords } from './dialogue.ts';
 import { doseWords } from './dose.ts';
@@ -22,4 +24,8 @@ export const english = {
   dialogue: dialogueWords,
   asking: askingWords,
   handOver: handOverWords,
+  /** The table itself is English. */
+  errors: {} as ErrorWordsOf,
+  /** The registry itself is English. */
+  facts: {} as FactLabels,
 };

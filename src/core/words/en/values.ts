@@ -48,6 +48,11 @@ export const valueWords = {
     'November',
     'December',
   ] as readonly string[],
+  dayOfMonth: (day: number) => `${day}`,
+  clockOnDay: (clock: string, day: string) => `${clock} on ${day}`,
+  decimalMark: '.',
+  /** A title within a sentence. */
+  inSentence: (title: string) => title.charAt(0).toLowerCase() + title.slice(1),
   and: 'and',
   or: 'or',
   band: (value: string, low: string, high: string, unit: string) => `${value}${unit} (${low} to ${high})`,

@@ -1,0 +1,30 @@
+import type { Catalogue } from '../catalogue.ts';
+import { askingWords } from './asking.ts';
+import { dialogueWords } from './dialogue.ts';
+import { doseWords } from './dose.ts';
+import { errorWords } from './errors.ts';
+import { factLabels } from './facts.ts';
+import { forecastWords } from './forecast.ts';
+import { handOverWords } from './hand-over.ts';
+import { marginWords } from './margins.ts';
+import { outlookWords } from './outlook.ts';
+import { phraseWords } from './phrases.ts';
+import { valueWords } from './values.ts';
+import { verdictWords } from './verdict.ts';
+
+/** The German catalogue. */
+export const german: Catalogue = {
+  language: 'de',
+  verdict: verdictWords,
+  values: valueWords,
+  phrases: phraseWords,
+  margins: marginWords,
+  forecast: forecastWords,
+  outlook: outlookWords,
+  dose: doseWords,
+  dialogue: dialogueWords,
+  asking: askingWords,
+  handOver: handOverWords,
+  errors: errorWords,
+  facts: factLabels,
+};

@@ -1,0 +1,50 @@
+import { describe, expect, test } from 'vitest';
+import { reportOf } from '../../../src/core/errors/coded-error.ts';
+import { type ErrorCode, errorTable } from '../../../src/core/errors/table.ts';
+import { factDefinition, factIds } from '../../../src/core/facts/registry/index.ts';
+import { catalogueOf, catalogues, type Language } from '../../../src/core/words/catalogue.ts';
+import { errorIn } from '../../../src/core/words/errors.ts';
+import { labelOf } from '../../../src/core/words/facts.ts';
+
+const others = (Object.keys(catalogues) as Language[]).filter((language) => language !== 'en');
+const codes = Object.keys(errorTable) as ErrorCode[];
+
+describe.each(others)('in %s', (language) => {
+  const words = catalogueOf(language);
+
+  test('every code of the error table is told, and no other', () => {
+    expect(Object.keys(words.errors).sort()).toEqual([...codes].sort());
+  });
+
+  test('no error is left in English, and each says and advises in whole sentences', () => {
+    const left = codes.filter((code) => {
+      const { says, next } = errorIn(reportOf(code, { expected: 'x', came: 'y' }), words);
+      return says === errorTable[code].says || next === errorTable[code].next || !/[.?)]$/.test(says + next);
+    });
+    expect(left).toEqual([]);
+  });
+
+  test('every fact has a label, and no other name has', () => {
+    expect(Object.keys(words.facts).sort()).toEqual([...factIds].sort());
+  });
+});
+
+describe('in English', () => {
+  test('errors and facts are told by table and registry', () => {
+    const report = reportOf('HELLO_TWICE', { expected: 'x', came: 'y' });
+    expect(errorIn(report, catalogueOf('en'))).toEqual(report);
+    expect(labelOf('soil.feel', factDefinition, catalogueOf('en'))).toBe(factDefinition('soil.feel').label);
+  });
+});
+
+test('the code, what was expected and what came stay as they are in every language', () => {
+  const report = reportOf('ANSWER_MISFIT', { expected: 'one of a, b', came: 'c', pointer: '/choices/0' });
+  for (const language of others) {
+    expect(errorIn(report, catalogueOf(language))).toMatchObject({
+      code: 'ANSWER_MISFIT',
+      expected: 'one of a, b',
+      came: 'c',
+      pointer: '/choices/0',
+    });
+  }
+});
