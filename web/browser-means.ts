@@ -25,6 +25,7 @@ export function browserMeans(opened: EarlySocket | null = null): ChatMeans {
     random: Math.random,
     newId: randomUuid,
     memory: createMemory(() => localStorage),
+    language: document.documentElement.lang,
   };
 }
 

@@ -48,7 +48,7 @@ export async function openTalk(url: string, field: string): Promise<BenchTalk> {
     const ended = performance.now();
     return { reply: (replied ?? ended) - started, settled: ended - started, verdict: view?.verdict !== null };
   };
-  socket.send(JSON.stringify({ type: 'hello', protocol: 1, resume: null }));
+  socket.send(JSON.stringify({ type: 'hello', protocol: 2, resume: null }));
   await once(socket, 'message');
   await send({ type: 'start', field });
   return {

@@ -8,7 +8,7 @@ describe('a conversation over the socket', () => {
   test('begins with welcome, and every change brings the whole view', async () => {
     const { url } = await startTestServer();
     const { client, welcome } = await greet(url);
-    expect(welcome).toMatchObject({ protocol: 1, resumed: false, serverTime: at, packTitle: 'Nothing' });
+    expect(welcome).toMatchObject({ protocol: 2, resumed: false, serverTime: at, packTitle: 'Nothing' });
     expect(welcome.token).toMatch(/^[0-9a-f]{64}$/);
     expect(welcome.fields.map(({ id, invented }) => [id, invented])).toEqual([
       ['mill-piece', true],
@@ -133,12 +133,12 @@ describe('what is no right message', () => {
     const client = await openChat(url);
     client.sendText(text);
     expect((await client.next('error')).error.code).toBe(code);
-    client.send({ type: 'hello', protocol: 1, resume: null });
+    client.send({ type: 'hello', protocol: 2, resume: null });
     await client.next('welcome');
   });
 
   test.each([
-    ['a second hello', { type: 'hello', protocol: 1, resume: null }, 'HELLO_TWICE'],
+    ['a second hello', { type: 'hello', protocol: 2, resume: null }, 'HELLO_TWICE'],
     ['a word before the start', { type: 'say', ...stampAt(at), text: 'nine' }, 'CONVERSATION_MISSING'],
     ['a field that is not there', { type: 'start', ...stampAt(at), field: 'mill-pice' }, 'FIELD_UNKNOWN'],
   ])('%s is answered by its code', async (_what, message, code) => {
@@ -158,7 +158,7 @@ describe('what is no right message', () => {
   test('another version of the protocol is told to reload and closed', async () => {
     const { url } = await startTestServer();
     const client = await openChat(url);
-    client.send({ type: 'hello', protocol: 2, resume: null });
+    client.send({ type: 'hello', protocol: 999, resume: null });
     expect((await client.next('error')).error).toMatchObject({ code: 'PROTOCOL_VERSION', next: 'Reload the page.' });
     expect(await client.closed).toEqual({ code: 4001, reason: 'PROTOCOL_VERSION' });
   });

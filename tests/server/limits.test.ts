@@ -114,7 +114,7 @@ describe('what one connection may do', () => {
     for (let sent = 0; sent < 3; sent += 1) client.send({ type: 'alive' });
     expect((await client.next('error')).error.code).toBe('MESSAGES_TOO_FAST');
     time.advance(1000);
-    client.send({ type: 'hello', protocol: 1, resume: null });
+    client.send({ type: 'hello', protocol: 2, resume: null });
     expect((await client.next('error')).error.code).toBe('HELLO_TWICE');
   });
 
@@ -166,7 +166,7 @@ describe('peers that are gone', () => {
     await ping(lively.socket);
     time.advance(heartbeatMs);
     expect((await silent.closed).code).toBe(1006);
-    lively.send({ type: 'hello', protocol: 1, resume: null });
+    lively.send({ type: 'hello', protocol: 2, resume: null });
     await lively.next('welcome');
     expect(log.filter(({ event }) => event === 'silent')).toHaveLength(1);
   });

@@ -2,6 +2,7 @@ import type { ConversationView, VerdictView } from '../../src/core/dialogue/view
 
 /** A view of an invented conversation in which nothing was said yet. */
 export const emptyView: ConversationView = {
+  language: 'en',
   field: { id: 'mill-piece', name: 'Mill Piece', invented: true, note: 'A note.' },
   packTitle: 'A pack',
   entries: [],

@@ -57,6 +57,8 @@ export function createChat(means: ChatMeans, makeOffline?: (inside: ChatInside) 
   const { memory } = means;
   const state = createStore<PageState>({ ...emptyPageState, outbox: readOutbox(memory) });
   let serverAhead = 0;
+  const spoken = means.language ? { language: means.language } : {};
+  let hasAskedForLanguage = false;
 
   const setOutbox = (outbox: Outbox): void => {
     keepOutbox(memory, outbox);
@@ -94,6 +96,12 @@ export function createChat(means: ChatMeans, makeOffline?: (inside: ChatInside) 
       handOver(state.get().outbox);
     } else beginAnew(welcome.token);
   };
+  /** A conversation begun in another language goes on in that of the page. */
+  const goOnInPageLanguage = (language: string): void => {
+    if (!means.language || language === means.language || hasAskedForLanguage) return;
+    hasAskedForLanguage = true;
+    act({ type: 'request', request: 'language', language: means.language });
+  };
   const onNotice = (notice: Notice): void => {
     if (notice !== 'leave') state.set({ isChoosing: true, isNext: notice === 'choose-next' });
   };
@@ -101,6 +109,7 @@ export function createChat(means: ChatMeans, makeOffline?: (inside: ChatInside) 
     welcome: onWelcome,
     view: (message) => {
       if (offline?.onView(message) !== false) state.set({ view: message.view, viewCameAt: means.now() });
+      goOnInPageLanguage(message.view.language);
     },
     error: ({ error, of }) => {
       if (offline && error.code === 'CONVERSATION_GONE') offline.onGone(error);
@@ -146,7 +155,7 @@ export function createChat(means: ChatMeans, makeOffline?: (inside: ChatInside) 
       const begin = (): void => {
         const { isNext } = state.get();
         state.set({ isChoosing: false, isNext: false });
-        act({ type: 'start', field, ...(isNext ? { carry: true } : {}) });
+        act({ type: 'start', field, ...(isNext ? { carry: true } : {}), ...spoken });
       };
       if (offline) void offline.beforeStart().then(begin);
       else begin();
@@ -157,7 +166,7 @@ export function createChat(means: ChatMeans, makeOffline?: (inside: ChatInside) 
       offline?.stop();
       state.set({ isElsewhere: true });
     },
-    say: (text) => act({ type: 'say', text }),
+    say: (text) => act({ type: 'say', text, ...spoken }),
     answer: (question, answer) => act({ type: 'answer', question, ...answer }),
     request: (request, fact) => act({ type: 'request', request, ...(fact === undefined ? {} : { fact }) }),
     undo: (of) => act({ type: 'undo', of }),

@@ -31,4 +31,6 @@ export interface ChatMeans {
   readonly random: () => number;
   readonly newId: () => string;
   readonly memory: Memory;
+  /** Language of the page, ISO 639-1; that of the conversation where absent. */
+  readonly language?: string;
 }

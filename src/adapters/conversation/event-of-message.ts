@@ -34,9 +34,9 @@ export function eventOfMessage(message: EventMessage, context: EventContext): Co
   const stamp = { id, device, count, at: epochSeconds(message.at) };
   switch (message.type) {
     case 'start':
-      return startedEvent(stamp, context);
+      return startedEvent(stamp, context, message.language);
     case 'say':
-      return { kind: 'said', ...stamp, text: message.text, asked: context.asked };
+      return { kind: 'said', ...stamp, text: message.text, asked: context.asked, ...spoken(message.language) };
     case 'answer': {
       const { question, choices, numbers, doesNotKnow, also } = message;
       const given = { question, choices, numbers, doesNotKnow };
@@ -48,16 +48,23 @@ export function eventOfMessage(message: EventMessage, context: EventContext): Co
         ...stamp,
         request: message.request,
         ...(message.fact === undefined ? {} : { fact: message.fact }),
+        ...spoken(message.language),
       };
     case 'undo':
       return { kind: 'undone', ...stamp, of: message.of };
   }
 }
 
+/** A language as an event keeps it: not at all where none was told. */
+function spoken(language: string | undefined): { readonly language?: string } {
+  return language === undefined ? {} : { language };
+}
+
 /** A field with an invented day moves the whole conversation there, to the second, counted from when it was begun. */
 export function startedEvent(
   stamp: EventStamp,
   { field, pack, more = {} }: Pick<EventContext, 'field' | 'pack' | 'more'>,
+  language?: string,
 ): StartedEvent {
   const shift = field?.inventedNow == null ? 0 : Math.ceil(field.inventedNow - stamp.at);
   const shiftSeconds = more.shiftSeconds ?? shift;
@@ -68,6 +75,7 @@ export function startedEvent(
     packHash: pack.hash,
     field: field && seenBy(field.profile, stamp.at + shiftSeconds),
     shiftSeconds,
+    ...spoken(language),
     ...(more.carried ? { carried: more.carried } : {}),
     ...(more.fields && more.fields.length > 0 ? { fields: more.fields } : {}),
   };

@@ -36,6 +36,8 @@ export interface StartedEvent extends EventStamp {
   readonly field: FieldProfile | null;
   /** Seconds added to every moment of this conversation: 0, but for the demo farm, whose invented day it moves to. */
   readonly shiftSeconds: number;
+  /** Language of the conversation, ISO 639-1; that of the one before where absent, English at first. */
+  readonly language?: string;
   /** What was told for the whole farm in the conversation before; absent where nothing was. */
   readonly carried?: CarriedOver;
   /** The fields on offer, by which a person may name the next one. */
@@ -65,6 +67,8 @@ export interface SaidEvent extends EventStamp {
   readonly kind: 'said';
   readonly text: string;
   readonly asked: string | null;
+  /** Language that it was said in; that of the conversation where absent. */
+  readonly language?: string;
 }
 
 /** One answer to one question. */
@@ -102,9 +106,12 @@ export interface RequestedEvent extends EventStamp {
     | 'fields'
     | 'change'
     | 'keep'
-    | 'same-for';
+    | 'same-for'
+    | 'language';
   /** The fact whose answer is to be changed; only with `change`. */
   readonly fact?: string;
+  /** The language to go on in; only with `language`. */
+  readonly language?: string;
 }
 
 /** Something said or answered is taken back; `of` is the event's id. What was said stays in the log. */

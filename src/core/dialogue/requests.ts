@@ -59,6 +59,10 @@ const carries: Readonly<Record<Request, Carry>> = {
       ? note(state, event, { kind: 'nothing-to-change' })
       : note({ ...state, changing: null }, event, { kind: 'kept' }),
   'same-for': (state, event) => goToNext(state, event, null),
+  language: (state, event: EventStamp & Pick<RequestedEvent, 'language'>) => ({
+    ...state,
+    language: event.language ?? state.language,
+  }),
   confirm: (state, event, { pack }) => confirm(state, event, true, pack),
   deny: (state, event, { pack }) => confirm(state, event, false, pack),
 };

@@ -49,6 +49,8 @@ export interface ForecastAttempt {
 /** The fold of a conversation's events. Times are moments of the conversation: what devices gave, plus its shift. */
 export interface State {
   readonly started: StartedEvent | null;
+  /** Language in which the conversation goes on, ISO 639-1. */
+  readonly language: string;
   /** Moment of the last event that bears on facts; null before the start. */
   readonly at: EpochSeconds | null;
   readonly observations: readonly StateObservation[];
@@ -88,6 +90,7 @@ export interface FieldResult {
 /** Nothing has happened. */
 export const emptyState: State = {
   started: null,
+  language: 'en',
   at: null,
   observations: [],
   unusual: [],

@@ -108,7 +108,15 @@ function verdictAfter(
     count: last.count,
     tag: event.tag,
     saw: events.map(({ id }) => id),
-    decision: decisionFrom({ pack, compiled, facts, trace, at, forecast: usedForecast(state, facts), language: 'en' }),
+    decision: decisionFrom({
+      pack,
+      compiled,
+      facts,
+      trace,
+      at,
+      forecast: usedForecast(state, facts),
+      language: state.language,
+    }),
   };
 }
 

@@ -141,6 +141,8 @@ export interface FieldLineView {
 
 /** All that a page or terminal shows of one conversation. */
 export interface ConversationView {
+  /** Language of its sentences, ISO 639-1. */
+  readonly language: string;
   readonly field: {
     readonly id: string;
     readonly name: string;

@@ -22,12 +22,15 @@ import { wantedEffects } from './wanted-effects.ts';
 export interface ViewOptions {
   readonly pack: Pack;
   readonly now: EpochSeconds;
-  /** ISO 639-1 code; English when absent. */
+  /** ISO 639-1 code; that of the conversation when absent. */
   readonly language?: string;
 }
 
 /** All that a page or terminal shows of a conversation at a time. Pure: the same conversation and time give the same view. */
-export function viewOf({ state, events }: Conversation, { pack, now, language = 'en' }: ViewOptions): ConversationView {
+export function viewOf(
+  { state, events }: Conversation,
+  { pack, now, language = state.language }: ViewOptions,
+): ConversationView {
   const context: ViewContext = { pack, now: nowIn(state, now), words: catalogueOf(language) };
   const open = openQuestion(state, pack);
   const last = standingVerdict(state, pack, context.now);
@@ -37,6 +40,7 @@ export function viewOf({ state, events }: Conversation, { pack, now, language = 
   const waits = wantedEffects(state, pack).map(({ kind }) => kind);
   const fields = fieldLines(state, context);
   return {
+    language,
     field: field && { id: field.id, name: field.name, invented: field.invented, note: field.note ?? null },
     packTitle: inLanguage(pack.title, language),
     entries: [...entriesOf(state, context), ...withdrawal(last, context)],

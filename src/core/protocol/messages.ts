@@ -11,6 +11,8 @@ export const largestClientFrameBytes = 8192;
 const id = z.string().min(1).max(64);
 /** Epoch seconds UTC from 1970 to the end of 9999. */
 const moment = z.number().min(0).max(253_402_300_799);
+/** ISO 639-1. */
+const language = z.exactOptional(z.string().regex(/^[a-z]{2}$/));
 const given = {
   question: id,
   choices: z.array(id).max(20),
@@ -32,8 +34,9 @@ export const clientMessageSchemas = {
     ...stamp,
     field: id.nullable(),
     carry: z.exactOptional(z.boolean()),
+    language,
   }),
-  say: z.strictObject({ type: z.literal('say'), ...stamp, text: z.string().min(1).max(2000) }),
+  say: z.strictObject({ type: z.literal('say'), ...stamp, text: z.string().min(1).max(2000), language }),
   answer: z.strictObject({
     type: z.literal('answer'),
     ...stamp,
@@ -47,6 +50,8 @@ export const clientMessageSchemas = {
     request: z.enum(requestKinds),
     /** With `change`: the fact whose answer is opened again. */
     fact: z.exactOptional(id),
+    /** With `language`: that to go on in. */
+    language,
   }),
   undo: z.strictObject({ type: z.literal('undo'), ...stamp, of: id }),
   alive: z.strictObject({ type: z.literal('alive') }),

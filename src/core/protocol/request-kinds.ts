@@ -17,4 +17,5 @@ export const requestKinds = [
   'change',
   'keep',
   'same-for',
+  'language',
 ] as const satisfies readonly RequestedEvent['request'][];

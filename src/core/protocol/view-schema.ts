@@ -131,6 +131,7 @@ const question = z.strictObject({
 
 /** All that a page or terminal shows of one conversation, as it comes over the socket. */
 export const viewSchema: z.ZodType<ConversationView> = z.strictObject({
+  language: text,
   field: z.strictObject({ id: text, name: text, invented: z.boolean(), note: textOrNull }).nullable(),
   packTitle: text,
   entries: z.array(entry),

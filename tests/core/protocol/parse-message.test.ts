@@ -16,6 +16,7 @@ const answer = {
 };
 
 const emptyView: ConversationView = {
+  language: 'en',
   field: null,
   packTitle: 'Pack',
   entries: [],

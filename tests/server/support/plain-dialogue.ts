@@ -49,7 +49,8 @@ export function plainDialogue(padding = 0): Dialogue<PlainState> {
     viewOf: ({ events }) => {
       const started = events.findLast((event): event is StartedEvent => event.kind === 'started');
       const view: ConversationView = {
-        field: started?.field
+        language: 'en',
+      field: started?.field
           ? {
               id: started.field.id,
               name: started.field.name,

@@ -6,5 +6,6 @@ import type { State } from '../state.ts';
 
 /** A person pressed a button that is no answer. */
 export function applyRequested(state: State, event: RequestedEvent, context: FoldContext): State {
+  if (event.request === 'language') return request(state, event, event.request, context);
   return request(note(state, event, { kind: 'requested', request: event.request }), event, event.request, context);
 }

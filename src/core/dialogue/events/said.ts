@@ -22,8 +22,10 @@ export function applySaid(before: State, event: SaidEvent, context: FoldContext)
   const typed = note(before, event, { kind: 'typed', text: event.text });
   if (before.undone.has(event.id)) return typed;
   const confirming = event.asked !== null && isConfirmation(event.asked);
-  const told = { asked: question, pack, recent: recentFacts(before), confirming, fields: before.started?.fields ?? [] };
-  const supposed = supposedText(event.text);
+  const language = event.language ?? before.language;
+  const fields = before.started?.fields ?? [];
+  const told = { asked: question, pack, recent: recentFacts(before), confirming, fields, language };
+  const supposed = supposedText(event.text, language);
   if (supposed !== null) return suppose(typed, event, supposed, told, context);
   const understanding = understandWithHour(before, event.text, (text) => context.understand(text, told));
   const moment = momentOf(before, event);

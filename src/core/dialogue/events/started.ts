@@ -23,6 +23,7 @@ export function applyStarted(state: State, event: StartedEvent, { pack }: FoldCo
   const fresh: State = {
     ...emptyState,
     started: event,
+    language: event.language ?? state.language,
     observations: [...observations, ...carried],
     notes: state.notes.map((one) => pastNote(one, state)),
     undone: state.undone,

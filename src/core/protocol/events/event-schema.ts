@@ -6,6 +6,7 @@ import { decisionSchema } from './decision-schema.ts';
 import { momentSchema, observationSchema, observationShape, textSchema } from './fact-schema.ts';
 import { forecastSchema } from './forecast-schema.ts';
 
+const languageSchema = z.exactOptional(z.string().regex(/^[a-z]{2}$/));
 const id = z.string().min(1).max(64);
 const stamp = {
   id,
@@ -51,12 +52,14 @@ export const eventSchemas: {
     shiftSeconds: z.number(),
     carried: z.exactOptional(carriedSchema),
     fields: z.exactOptional(z.array(fieldName).max(200)),
+    language: languageSchema,
   }),
   said: z.strictObject({
     kind: z.literal('said'),
     ...stamp,
     text: z.string().min(1).max(2000),
     asked: id.nullable(),
+    language: languageSchema,
   }),
   answered: z.strictObject({
     kind: z.literal('answered'),
@@ -69,6 +72,7 @@ export const eventSchemas: {
     ...stamp,
     request: z.enum(requestKinds),
     fact: z.exactOptional(id),
+    language: languageSchema,
   }),
   undone: z.strictObject({ kind: z.literal('undone'), ...stamp, of: id }),
   'forecast-attached': z.strictObject({
