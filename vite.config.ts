@@ -31,6 +31,8 @@ export default defineConfig({
   root: join(import.meta.dirname, 'web'),
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   build: {
+    // The core for going on without a signal, loaded when the page has time, has every language in it.
+    chunkSizeWarningLimit: 700,
     outDir: join(import.meta.dirname, 'dist', 'web'),
     emptyOutDir: true,
     target: 'es2022',

@@ -7,7 +7,9 @@ import { decide } from './commands/decide.ts';
 import { rulesCheck } from './commands/rules-check.ts';
 import { serve } from './commands/serve.ts';
 import { understandCommand } from './commands/understand.ts';
+import { errorLine } from './error-line.ts';
 import type { Io } from './io.ts';
+import { wordsOfArguments } from './language.ts';
 import { versionOf } from './version.ts';
 
 /** Every subcommand, in the order of `--help`. */
@@ -29,14 +31,14 @@ export async function runCommandLine(args: readonly string[], io: Io): Promise<n
     if (rest.includes('--help') || rest.includes('-h')) return say(io, json, helpOf(command));
     return await command.run(parseOptions(command, rest), io);
   } catch (error) {
-    return report(error, json, io);
+    return report(error, json, io, wordsOfArguments(args, io));
   }
 }
 
 /** Writes an error as a person or, with `--json`, a program reads it. */
-export function report(error: unknown, json: boolean, io: Io): number {
+export function report(error: unknown, json: boolean, io: Io, words = wordsOfArguments([], io)): number {
   const coded = isLoamwardError(error) ? error : unexpected(error);
-  io.writeError(json ? `${JSON.stringify(coded.toJSON())}\n` : `${coded.message}\n`);
+  io.writeError(json ? `${JSON.stringify(coded.toJSON())}\n` : `${errorLine(coded.toJSON(), words)}\n`);
   return badInput;
 }
 

@@ -3,17 +3,20 @@ import { workedOutNote } from '../core/facts/depth-reading.ts';
 import { factDefinition } from '../core/facts/registry/index.ts';
 import { sayReading } from '../core/facts/say-reading.ts';
 import type { Reading } from '../core/facts/types.ts';
+import type { Catalogue } from '../core/words/catalogue.ts';
+import { labelOf } from '../core/words/facts.ts';
 
 /** What would be if some facts were otherwise, as it stands below an answer in a terminal. */
-export function whatIfText({ changes, headline, change }: WhatIf): string {
+export function whatIfText({ changes, headline, change }: WhatIf, words: Catalogue): string {
   const supposed = changes.map(
-    ({ fact, reading }) => `${factDefinition(fact).label} ${sayReading(fact, reading)}${howWorkedOut(reading)}`,
+    ({ fact, reading }) =>
+      `${labelOf(fact, factDefinition, words)} ${sayReading(fact, reading)}${howWorkedOut(reading)}`,
   );
   return [
     '',
-    `What if: ${supposed.join('; ')}`,
+    words.terminal.whatIf(supposed.join('; ')),
     `  ${headline} ${change}`,
-    '  Supposed, not seen: the answer above stands.',
+    `  ${words.terminal.supposed}`,
     '',
   ].join('\n');
 }

@@ -7,8 +7,8 @@ const budgetBytes = 90 * 1024;
 
 const page = join('dist', 'web');
 
-/** Loaded beside the first screen, and needed before a question about a field is shown: the checks of what the server sends. */
-const besides = /^parse-message-/;
+/** Loaded beside the first screen, and needed before a question about a field is shown: the checks of what the server sends, and words. */
+const besides = /^(?:parse-message|en)-/;
 
 /**
  * Weighs what a browser loads before the first question: the page, its scripts and styles, and what they import at once. What is

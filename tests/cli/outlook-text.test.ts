@@ -3,6 +3,7 @@ import { forecastToJson } from '../../src/adapters/openmeteo/json-own.ts';
 import { runCommandLine } from '../../src/cli/main.ts';
 import { outlookLines, tableLines } from '../../src/cli/terminal/outlook-text.ts';
 import { epochSeconds } from '../../src/core/units/brands.ts';
+import { catalogueOf } from '../../src/core/words/catalogue.ts';
 import { shipped } from '../cases/shipped-pack.ts';
 import { buildForecast } from '../generators/forecast.ts';
 import { fullView } from '../web/outlook-views.ts';
@@ -34,7 +35,7 @@ describe('the coming days in a terminal', () => {
 
   test('say in the chat what the page says, the days themselves on request', () => {
     const view = fullView(shipped.pack);
-    const lines = outlookLines(view);
+    const lines = outlookLines(view, catalogueOf('en'));
     expect(lines).toContain(view.paragraph);
     expect(lines.filter((line) => line.startsWith('  - '))).toHaveLength(view.windows.length + view.changes.length);
     expect(lines.at(-1)).toBe('Type "days" for each day.');

@@ -6,10 +6,12 @@ import { settingsFromEnvironment } from '../../adapters/openmeteo/settings.ts';
 import { systemMeans } from '../../adapters/openmeteo/system-means.ts';
 import type { EventMessage } from '../../core/protocol/messages.ts';
 import { epochSeconds } from '../../core/units/brands.ts';
+import type { Catalogue } from '../../core/words/catalogue.ts';
 import { hollinBankFarm } from '../../demo/hollin-bank-farm.ts';
 import type { Command, Parsed } from '../command.ts';
 import { textOption } from '../command.ts';
 import type { Io } from '../io.ts';
+import { languageOption, wordsFor } from '../language.ts';
 import { firstPack, loadNamedPack } from '../packs.ts';
 import type { FieldChoice } from '../terminal/choose-field.ts';
 import { converse } from '../terminal/converse.ts';
@@ -20,17 +22,20 @@ export const ask: Command = {
   summary: 'Asks about one field in the terminal; answers may come from a pipe.',
   options: {
     field: { type: 'string', value: 'FIELD', help: `${fieldIds().join(', ')} (invented), or own` },
+    language: languageOption,
     json: { type: 'boolean', help: 'print the last state of the conversation as JSON' },
   },
   examples: ['npx loamward ask', "printf '9.2 at 30 cm\\nmoist\\n' | npx loamward ask --field mill-piece"],
   run: async (parsed, io) => {
+    const words = wordsFor(parsed, io);
     const conversation = await newConversation(io);
     return converse({
       conversation,
       io,
       json: parsed.options['json'] === true,
       field: namedField(parsed),
-      offers: offers(),
+      offers: offers(words),
+      words,
       stamp: stamps(io),
     });
   },
@@ -40,9 +45,9 @@ function fieldIds(): string[] {
   return hollinBankFarm.map(({ profile }: OfferedField) => profile.id);
 }
 
-function offers(): FieldChoice[] {
-  const own = { id: null, label: 'My own field' };
-  return [...hollinBankFarm.map(({ profile: { id, name } }) => ({ id, label: `${name} (invented)` })), own];
+function offers({ terminal }: Catalogue): FieldChoice[] {
+  const own = { id: null, label: terminal.ownField };
+  return [...hollinBankFarm.map(({ profile: { id, name } }) => ({ id, label: terminal.invented(name) })), own];
 }
 
 /** The field named by --field: an id, null for an own one, undefined where the person is to choose. */

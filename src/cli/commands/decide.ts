@@ -10,12 +10,13 @@ import { outlookOf } from '../../core/outlook/index.ts';
 import type { Pack } from '../../core/rules/pack-types.ts';
 import { type EpochSeconds, epochSeconds } from '../../core/units/brands.ts';
 import type { Forecast } from '../../core/weather/forecast.ts';
-import { catalogueOf } from '../../core/words/catalogue.ts';
+import type { Catalogue } from '../../core/words/catalogue.ts';
 import type { Command, Parsed } from '../command.ts';
 import { textOption } from '../command.ts';
 import { decisionText } from '../decision-text.ts';
 import type { Io } from '../io.ts';
 import { readJsonFile, readNamedFile } from '../json-file.ts';
+import { languageOption, wordsFor } from '../language.ts';
 import { firstPack, loadNamedPack } from '../packs.ts';
 import { wholeOutlookLines } from '../terminal/outlook-text.ts';
 import { whatIfText } from '../what-if-text.ts';
@@ -36,6 +37,7 @@ export const decide: Command = {
       repeats: true,
       help: 'what the answer would be if; may be repeated',
     },
+    language: languageOption,
     outlook: { type: 'boolean', help: 'with --json: the days ahead, windows, what would have to change' },
     json: { type: 'boolean', help: 'print the whole answer as JSON' },
   },
@@ -48,13 +50,14 @@ export const decide: Command = {
     const file = textOption(parsed, 'facts');
     if (file === undefined) throw codedError('OPTION_VALUE', { expected: '--facts FILE', came: 'no --facts' });
     const { pack } = await loadNamedPack(io, textOption(parsed, 'pack') ?? firstPack);
+    const words = wordsFor(parsed, io);
     const request: DecideRequest = {
       pack,
       facts: await readJsonFile(io, file),
       forecast: await namedForecast(parsed, io),
       at: momentAsked(parsed, pack),
       now: epochSeconds(io.now()),
-      language: 'en',
+      language: words.language,
     };
     const { at: asked } = observationsOf(request);
     const changes = (parsed.lists['what-if'] ?? []).map((text) => parseWhatIf(text, asked, pack.zone));
@@ -65,16 +68,21 @@ export const decide: Command = {
         ? { outlook: outlookOf({ ...request, ...observationsOf(request) }) }
         : {};
       io.write(`${JSON.stringify({ ...decision, ...(whatIf && { whatIf }), ...outlook })}\n`);
-    } else io.write(decisionText(decision, pack) + (whatIf ? whatIfText(whatIf) : '') + comingDays(request, decision));
+    } else
+      io.write(
+        decisionText(decision, pack, words) +
+          (whatIf ? whatIfText(whatIf, words) : '') +
+          comingDays(request, decision, words),
+      );
     return 0;
   },
 };
 
 /** The coming days as text; empty without a forecast, and where a stop holds for the season. */
-function comingDays(request: DecideRequest, decision: Decision): string {
+function comingDays(request: DecideRequest, decision: Decision, words: Catalogue): string {
   if (request.forecast === null || isOver(decision)) return '';
-  const view = outlookBeside(decision, { ...request, ...observationsOf(request) }, catalogueOf('en'));
-  return `\n${wholeOutlookLines(view).join('\n')}\n`;
+  const view = outlookBeside(decision, { ...request, ...observationsOf(request) }, words);
+  return `\n${wholeOutlookLines(view, words).join('\n')}\n`;
 }
 
 async function namedForecast(parsed: Parsed, io: Io): Promise<Forecast | null> {

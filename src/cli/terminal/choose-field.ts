@@ -1,3 +1,5 @@
+import type { Catalogue } from '../../core/words/catalogue.ts';
+
 /** A field on offer, or the person's own. */
 export interface FieldChoice {
   /** Null for an own field. */
@@ -11,13 +13,14 @@ export async function chooseField(
   lines: AsyncIterator<string>,
   say: (lines: readonly string[]) => void,
   prompt: () => void,
+  { terminal }: Catalogue,
 ): Promise<string | null | undefined> {
-  say(['Which field?', ...offers.map(({ label }, index) => `  ${index + 1}) ${label}`)]);
+  say([terminal.whichField, ...offers.map(({ label }, index) => `  ${index + 1}) ${label}`)]);
   prompt();
   for (let next = await lines.next(); !next.done; next = await lines.next()) {
     const chosen = pick(offers, next.value.trim().toLowerCase());
     if (chosen) return chosen.id;
-    say([`Type a number from 1 to ${offers.length}.`]);
+    say([terminal.typeNumber(offers.length)]);
     prompt();
   }
   return undefined;

@@ -1,7 +1,9 @@
 import type { RunningConversation } from '../../adapters/conversation/types.ts';
 import type { ConversationView, VerdictView } from '../../core/dialogue/view-types.ts';
-import { describeError, LoamwardError } from '../../core/errors/coded-error.ts';
+import { LoamwardError } from '../../core/errors/coded-error.ts';
 import type { EventMessage, Notice } from '../../core/protocol/messages.ts';
+import type { Catalogue } from '../../core/words/catalogue.ts';
+import { errorLine } from '../error-line.ts';
 import type { Io } from '../io.ts';
 import { changeLine } from './change-line.ts';
 import { chooseField, type FieldChoice } from './choose-field.ts';
@@ -19,25 +21,28 @@ export interface ConverseMeans {
   /** Field id, null for an own field, undefined where the person is to choose. */
   readonly field: string | null | undefined;
   readonly offers: readonly FieldChoice[];
+  /** Words of the language that is read and typed. */
+  readonly words: Catalogue;
   readonly stamp: () => Pick<EventMessage, 'id' | 'at' | 'device' | 'count'>;
 }
 
-const endWords = new Set(['quit', 'exit', 'bye']);
-
-/** Words that unfold a part of the standing verdict. */
-const unfolding: Readonly<
-  Record<string, (verdict: VerdictView, outlook: ConversationView['outlook']) => readonly string[]>
-> = {
-  trace: traceLines,
-  'all rules': traceLines,
-  cautions: cautionLines,
-  days: (_, outlook) => (outlook ? dayLines(outlook) : ['Of the coming days nothing is told.']),
-};
+/** The part of the standing verdict that a typed word unfolds; null where it is no such word. */
+function unfolded(word: string, view: ConversationView | null, words: Catalogue): readonly string[] | null {
+  const { typed, noVerdict, noDays } = words.terminal;
+  const parts: readonly (readonly [readonly string[], (verdict: VerdictView) => readonly string[]])[] = [
+    [typed.trace, (verdict) => traceLines(verdict, words)],
+    [typed.cautions, (verdict) => cautionLines(verdict, words)],
+    [typed.days, () => (view?.outlook ? dayLines(view.outlook) : [noDays])],
+  ];
+  const part = parts.find(([names]) => names.includes(word));
+  if (part === undefined) return null;
+  return view?.verdict ? part[1](view.verdict) : [noVerdict];
+}
 
 /** Holds a conversation line by line until the input ends; resolves to the exit status. */
 export async function converse(means: ConverseMeans): Promise<number> {
-  const { conversation, io, json, offers } = means;
-  const screen = createScreen(io, json);
+  const { conversation, io, json, offers, words } = means;
+  const screen = createScreen(io, json, words);
   const lines = io.lines()[Symbol.asyncIterator]();
   const wishes: Notice[] = [];
   conversation.listen({
@@ -45,9 +50,9 @@ export async function converse(means: ConverseMeans): Promise<number> {
     onNotice: (notice) => {
       wishes.push(notice);
     },
-    onError: (error) => io.writeError(`${describeError(error.code, error)}\n`),
+    onError: (error) => io.writeError(`${errorLine(error, words)}\n`),
   });
-  const choose = () => chooseField(offers, lines, screen.say, screen.prompt);
+  const choose = () => chooseField(offers, lines, screen.say, screen.prompt, words);
   let field = means.field === undefined ? await choose() : means.field;
   let carry = false;
   while (field !== undefined) {
@@ -62,17 +67,23 @@ export async function converse(means: ConverseMeans): Promise<number> {
 
 async function start(
   field: string | null,
-  { conversation, stamp }: ConverseMeans,
+  { conversation, stamp, words }: ConverseMeans,
   screen: Screen,
   carry: boolean,
 ): Promise<void> {
-  await send(conversation, { type: 'start', ...stamp(), field, ...(carry ? { carry } : {}) });
+  await send(conversation, {
+    type: 'start',
+    ...stamp(),
+    field,
+    language: words.language,
+    ...(carry ? { carry } : {}),
+  });
   screen.show(conversation.view());
 }
 
 /** Takes line after line; ends with the input, a word of leaving, or the wish for another field. */
 async function talk(
-  { conversation, stamp }: ConverseMeans,
+  { conversation, stamp, words }: ConverseMeans,
   screen: Screen,
   lines: AsyncIterator<string>,
   wishes: Notice[],
@@ -81,11 +92,11 @@ async function talk(
   for (let next = await lines.next(); !next.done; next = await lines.next()) {
     const line = next.value.trim();
     const word = line.toLowerCase();
-    if (endWords.has(word)) return 'leave';
+    if (words.terminal.typed.end.includes(word)) return 'leave';
     const view = conversation.view();
-    if (unfolding[word]) {
-      screen.say(view?.verdict ? unfolding[word](view.verdict, view.outlook) : ['There is no verdict yet.']);
-    } else if (line !== '') {
+    const part = unfolded(word, view, words);
+    if (part) screen.say(part);
+    else if (line !== '') {
       await send(conversation, {
         ...(changeLine(line, view) ?? readLine(line, view?.question ?? null)),
         ...stamp(),

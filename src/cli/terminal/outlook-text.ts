@@ -1,13 +1,14 @@
 import type { OutlookView, TableView } from '../../core/dialogue/outlook-view/types.ts';
+import type { Catalogue } from '../../core/words/catalogue.ts';
 
 /** The coming days: paragraph, windows and what would have to change. Days one by one are typed for. */
-export function outlookLines(outlook: OutlookView): string[] {
-  return ['', ...sentences(outlook), ...(outlook.hours ? ['Type "days" for each day.'] : [])];
+export function outlookLines(outlook: OutlookView, words: Catalogue): string[] {
+  return ['', ...sentences(outlook, words), ...(outlook.hours ? [words.terminal.typing.days] : [])];
 }
 
 /** The coming days with all the tables that stand behind the page's figures. */
-export function wholeOutlookLines(outlook: OutlookView): string[] {
-  return [...sentences(outlook), '', ...dayLines(outlook)];
+export function wholeOutlookLines(outlook: OutlookView, words: Catalogue): string[] {
+  return [...sentences(outlook, words), '', ...dayLines(outlook)];
 }
 
 /** Hours, soil, rain and water as tables, a row a day. */
@@ -26,16 +27,19 @@ export function tableLines({ columns, rows }: TableView): string[] {
   });
 }
 
-function sentences({ heading, paragraph, further, windows, changes, least }: OutlookView): string[] {
+function sentences(
+  { heading, paragraph, further, windows, changes, least }: OutlookView,
+  { terminal }: Catalogue,
+): string[] {
   return [
     heading.toUpperCase(),
     paragraph,
     ...(further === '' ? [] : [further]),
     ...titled(
-      'Hours to look at',
+      terminal.windows,
       windows.map(({ text }) => text),
     ),
-    ...titled('What would have to change', [...changes, ...(least === null ? [] : [least])]),
+    ...titled(terminal.changes, [...changes, ...(least === null ? [] : [least])]),
   ];
 }
 

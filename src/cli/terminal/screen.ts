@@ -1,4 +1,5 @@
 import type { ConversationView } from '../../core/dialogue/view-types.ts';
+import type { Catalogue } from '../../core/words/catalogue.ts';
 import type { Io } from '../io.ts';
 import { outlookLines } from './outlook-text.ts';
 import { entryLines, nextWords, questionAgain, questionLines } from './view-text.ts';
@@ -13,7 +14,7 @@ export interface Screen {
 }
 
 /** A screen over standard output. */
-export function createScreen(io: Io, silent: boolean): Screen {
+export function createScreen(io: Io, silent: boolean, words: Catalogue): Screen {
   const shown = new Set<string>();
   let question: string | null = null;
   let days = '';
@@ -29,13 +30,13 @@ export function createScreen(io: Io, silent: boolean): Screen {
       const fresh = view?.entries.filter(({ id }) => !shown.has(id)) ?? [];
       for (const { id } of fresh) shown.add(id);
       const first = view?.entries[view.earlier]?.id;
-      say(fresh.flatMap((entry) => [...(entry.id === first ? opening(view) : []), ...entryLines(entry)]));
-      if (view?.verdict && fresh.some(({ kind }) => kind === 'verdict')) say([nextWords(view.verdict)]);
-      const coming = view?.outlook ? outlookLines(view.outlook) : [];
+      say(fresh.flatMap((entry) => [...(entry.id === first ? opening(view) : []), ...entryLines(entry, words)]));
+      if (view?.verdict && fresh.some(({ kind }) => kind === 'verdict')) say([nextWords(view.verdict, words)]);
+      const coming = view?.outlook ? outlookLines(view.outlook, words) : [];
       if (coming.length > 0 && coming.join('\n') !== days) say(coming);
       days = coming.join('\n');
       const open = view?.question ?? null;
-      if (open) say(open.id === question ? questionAgain(open) : questionLines(open));
+      if (open) say(open.id === question ? questionAgain(open, words) : questionLines(open, words));
       question = open?.id ?? null;
     },
   };

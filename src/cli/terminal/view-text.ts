@@ -1,6 +1,7 @@
 import type { Entry, QuestionView, VerdictView } from '../../core/dialogue/view-types.ts';
-import { catalogueOf } from '../../core/words/catalogue.ts';
+import type { Catalogue } from '../../core/words/catalogue.ts';
 import { notJudged } from '../../core/words/jobs.ts';
+import { showWhole } from '../../core/words/numbers.ts';
 import { unitSuffix } from '../../core/words/units.ts';
 import { adviceLine, jobsTitle, reasonLines } from '../decision-text.ts';
 
@@ -10,46 +11,47 @@ export function choiceLetter(index: number): string {
 }
 
 /** One entry of the log as lines; what the person typed is already on the screen and gives none. */
-export function entryLines(entry: Entry): string[] {
+export function entryLines(entry: Entry, words: Catalogue): string[] {
   if (entry.kind === 'person' || entry.kind === 'question') return [];
-  if (entry.kind === 'verdict') return verdictLines(entry.verdict);
+  if (entry.kind === 'verdict') return verdictLines(entry.verdict, words);
   return [entry.text];
 }
 
 /** The open question: what is asked, why, how to find out, and the answers by letter. */
-export function questionLines(question: QuestionView): string[] {
+export function questionLines(question: QuestionView, words: Catalogue): string[] {
   const { before, together } = question;
   const parts = [question, ...together];
   const firsts = parts.map((_, at) => parts.slice(0, at).reduce((sum, { choices }) => sum + choices.length, 0));
-  return parts.flatMap((part, at) => partLines(part, firsts[at] ?? 0, before));
+  return parts.flatMap((part, at) => partLines(part, firsts[at] ?? 0, before, words));
 }
 
-function partLines(question: QuestionView, first: number, before: string | null): string[] {
+function partLines(question: QuestionView, first: number, before: string | null, words: Catalogue): string[] {
   const choices = question.choices.map(
     ({ label, help }, index) => `  ${choiceLetter(first + index)}) ${label}${help ? ` (${help})` : ''}`,
   );
   const boxes = question.boxes.map(({ label, unit, low, high }) => {
-    const range = low !== null && high !== null ? [`${low} to ${high}`] : [];
-    const limits = [unitSuffix(unit, catalogueOf('en')).trim(), ...range].filter((part) => part !== '').join(', ');
+    const range =
+      low !== null && high !== null ? [words.terminal.range(showWhole(words, low), showWhole(words, high))] : [];
+    const limits = [unitSuffix(unit, words).trim(), ...range].filter((part) => part !== '').join(', ');
     return `  ${label}${limits === '' ? '' : ` (${limits})`}`;
   });
-  const many = question.form === 'signs' ? ['  (several letters where several hold, for example: b d)'] : [];
+  const many = question.form === 'signs' ? [`  (${words.terminal.severalLetters})`] : [];
   const told = [before ?? '', question.why, question.now, question.how].filter((line) => line !== '');
   return ['', question.ask, ...told.map((line) => `  ${line}`), ...boxes, ...choices, ...many];
 }
 
 /** The open question once more, in a line, where it has just been shown whole. */
-export function questionAgain(question: QuestionView): string[] {
-  return ['', `Still open: ${[question, ...question.together].map(({ ask }) => ask).join(' ')}`];
+export function questionAgain(question: QuestionView, { terminal }: Catalogue): string[] {
+  return ['', terminal.stillOpen([question, ...question.together].map(({ ask }) => ask).join(' '))];
 }
 
 /** A verdict: sentence, why, what is met with margin and what lifts it, jobs, dose, cautions, sources; in short where nothing has changed. */
-export function verdictLines(verdict: VerdictView): string[] {
-  const words = catalogueOf('en');
+export function verdictLines(verdict: VerdictView, words: Catalogue): string[] {
+  const { sections } = words.terminal;
   const isAsBefore = verdict.change === words.verdict.change.same(words.verdict.names[verdict.verdict]);
   const open = notJudged(verdict.reasons, words);
-  const cautions = cautionLines(verdict);
-  const dose = titled('Dose', verdict.verdict === 'do-not-spray' ? [] : [verdict.doseText]);
+  const cautions = cautionLines(verdict, words);
+  const dose = titled(sections.dose, verdict.verdict === 'do-not-spray' ? [] : [verdict.doseText]);
   const validUntil = verdict.validUntilText ? [verdict.validUntilText] : [];
   if (isAsBefore) return ['', verdict.headline.toUpperCase(), verdict.change ?? '', ...dose, ...validUntil];
   return [
@@ -57,9 +59,12 @@ export function verdictLines(verdict: VerdictView): string[] {
     verdict.headline.toUpperCase(),
     verdict.why,
     ...(verdict.change ? [verdict.change] : []),
-    ...titled('Reasons', reasonLines(verdict)),
-    ...titled(jobsTitle(verdict), verdict.jobs),
-    ...titled('Advice', verdict.advice.map(adviceLine)),
+    ...titled(sections.reasons, reasonLines(verdict, words)),
+    ...titled(jobsTitle(verdict, words), verdict.jobs),
+    ...titled(
+      sections.advice,
+      verdict.advice.map((one) => adviceLine(one, words)),
+    ),
     ...dose,
     ...(open === null ? [] : [open]),
     ...(verdict.verdict === 'spray-today' ? cautions : []),
@@ -70,17 +75,15 @@ export function verdictLines(verdict: VerdictView): string[] {
 }
 
 /** What may be typed at an answer. */
-export function nextWords({ canCheckRest, doseNeeds }: VerdictView): string {
-  const rest = canCheckRest ? ['"check the rest" to go on with the questions'] : [];
-  const dose = doseNeeds ? ['"dose" for the dose'] : [];
-  const all = [...rest, ...dose, '"trace" for every rule', '"cautions" for the cautions', '"look again" later on'];
-  return `Type ${all.join(', ')}.`;
+export function nextWords({ canCheckRest, doseNeeds }: VerdictView, { terminal }: Catalogue): string {
+  const { rest, dose, trace, cautions, again, all } = terminal.typing;
+  return all([...(canCheckRest ? [rest] : []), ...(doseNeeds ? [dose] : []), trace, cautions, again].join(', '));
 }
 
 /** The cautions that always hold. */
-export function cautionLines(verdict: VerdictView): string[] {
+export function cautionLines(verdict: VerdictView, { terminal }: Catalogue): string[] {
   return titled(
-    'Cautions',
+    terminal.sections.cautions,
     verdict.cautions.map(({ text }) => text),
   );
 }
@@ -90,11 +93,11 @@ function titled(title: string, lines: readonly string[]): string[] {
 }
 
 /** The whole trace of a verdict, one block a rule. */
-export function traceLines(verdict: VerdictView): string[] {
+export function traceLines(verdict: VerdictView, { terminal }: Catalogue): string[] {
   return verdict.rules.flatMap((rule) => [
     `${rule.title}: ${rule.outcomeText} [${rule.rule}, ${rule.effect}, ${rule.authority}]`,
     ...rule.facts.map(({ label, value, from }) => `    ${label}: ${value} (${from})`),
-    ...rule.limits.map(({ parameter, value, source }) => `    limit ${parameter}: ${value} (${source})`),
+    ...rule.limits.map(({ parameter, value, source }) => `    ${terminal.limit} ${parameter}: ${value} (${source})`),
     ...rule.margins.map((margin) => `    ${margin}`),
   ]);
 }

@@ -9,6 +9,7 @@ import { handOverWords } from './hand-over.ts';
 import { marginWords } from './margins.ts';
 import { outlookWords } from './outlook.ts';
 import { phraseWords } from './phrases.ts';
+import { terminalWords } from './terminal.ts';
 import { valueWords } from './values.ts';
 import { verdictWords } from './verdict.ts';
 
@@ -25,6 +26,7 @@ export const german: Catalogue = {
   dialogue: dialogueWords,
   asking: askingWords,
   handOver: handOverWords,
+  terminal: terminalWords,
   errors: errorWords,
   facts: factLabels,
 };

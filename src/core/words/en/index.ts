@@ -8,6 +8,7 @@ import { handOverWords } from './hand-over.ts';
 import { marginWords } from './margins.ts';
 import { outlookWords } from './outlook.ts';
 import { phraseWords } from './phrases.ts';
+import { terminalWords } from './terminal.ts';
 import { valueWords } from './values.ts';
 import { verdictWords } from './verdict.ts';
 
@@ -24,6 +25,7 @@ export const english = {
   dialogue: dialogueWords,
   asking: askingWords,
   handOver: handOverWords,
+  terminal: terminalWords,
   /** The table itself is English. */
   errors: {} as ErrorWordsOf,
   /** The registry itself is English. */
