@@ -1,0 +1,5 @@
+import { shareBrowser } from './session.ts';
+import { germanSuite } from './suites/german.ts';
+
+shareBrowser();
+germanSuite();
