@@ -13,7 +13,7 @@ export function showWeekday(local: DateTime, words: Catalogue): string {
 
 /** A day at the field as "Thu 12", for the edge of a figure. */
 export function showShortDay(local: DateTime, words: Catalogue): string {
-  return `${(words.outlook.weekdays[local.weekday - 1] ?? '').slice(0, 3)} ${local.day}`;
+  return `${words.outlook.time.shortDay(words.outlook.weekdays[local.weekday - 1] ?? '')} ${local.day}`;
 }
 
 /** A moment at the field: "Thursday 12 November, 09:00". */

@@ -6,6 +6,8 @@ export const outlookWords: Catalogue['outlook'] = {
   heading: { now: 'Die kommenden Tage', later: 'Wann passt es?' },
   weekdays: ['Montag', 'Dienstag', 'Mittwoch', 'Donnerstag', 'Freitag', 'Samstag', 'Sonntag'],
   time: {
+    /** Two letters, as German calendars have them. */
+    shortDay: (weekday) => weekday.slice(0, 2),
     day: (weekday, day) => `${weekday}, ${day}`,
     sameDay: (day, from, until) => `${day}, ${from} bis ${until}`,
     acrossDays: (fromDay, from, untilDay, until) => `${fromDay}, ${from}, bis ${untilDay}, ${until}`,

@@ -6,6 +6,7 @@ export const outlookWords = {
   heading: { now: 'The coming days', later: 'When will it come right?' },
   weekdays: ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'] as readonly string[],
   time: {
+    shortDay: (weekday: string) => weekday.slice(0, 3),
     day: (weekday: string, day: string) => `${weekday} ${day}`,
     sameDay: (day: string, from: string, until: string) => `${day}, ${from} to ${until}`,
     acrossDays: (fromDay: string, from: string, untilDay: string, until: string) =>
