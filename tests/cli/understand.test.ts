@@ -42,6 +42,11 @@ describe('loamward understand', () => {
       { facts: {}, intents: ['what-if'], supposed: { 'soil.temperature30cmC': 9 } },
     ],
     ['9.2 at 30 cm yesterday', [], { hoursAgo: { 'soil.temperature30cmC': 24 } }],
+    [
+      'neun Komma zwei Grad in 30 cm, Dräne laufen nicht',
+      ['--language', 'de'],
+      { facts: { 'soil.temperature30cmC': 9.2, 'soil.drainsRunning': 'no' } },
+    ],
     ['why?', [], { facts: {}, intents: ['why'] }],
     ['the price is 40', [], { facts: {}, needsConfirming: [] }],
   ])('%s', async (text, options, expected) => {

@@ -3,6 +3,7 @@ import { codedError } from '../../core/errors/coded-error.ts';
 import { nearestName } from '../../core/errors/nearest.ts';
 import { type FactId, factIds } from '../../core/facts/registry/index.ts';
 import { type Command, type Parsed, textOption } from '../command.ts';
+import { languageOption, wordsFor } from '../language.ts';
 import { firstPack, loadNamedPack } from '../packs.ts';
 
 /** `loamward understand`: what the chat would take from a text. */
@@ -14,10 +15,12 @@ export const understandCommand: Command = {
     asked: { type: 'string', value: 'FACT', help: 'the fact that the open question asks for' },
     previous: { type: 'string', value: 'FACT', help: 'the fact spoken of before, which a correction means' },
     pack: { type: 'string', value: 'PACK', help: `treatment pack, by id or path; ${firstPack} where none is named` },
+    language: { ...languageOption, help: 'language of the text; that of the system without it' },
     json: { type: 'boolean', help: 'print one JSON object' },
   },
   examples: [
     'npx loamward understand --text "9.2 at 30 cm, not cracked, drains aren\'t running"',
+    'npx loamward understand --text "neun Komma zwei, nicht rissig" --language de',
     'npx loamward understand --text "eight and a half" --asked soil.temperature30cmC --json',
   ],
   run: async (parsed, io) => {
@@ -33,7 +36,9 @@ export const understandCommand: Command = {
       const askable = pack.questions.flatMap(({ facts }) => facts);
       throw codedError('OPTION_VALUE', { expected: `a fact that is asked: ${askable.join(', ')}`, came: asked });
     }
-    const report = understandingReport(text, { asked: question, pack, recent: previous === null ? [] : [previous] });
+    const recent = previous === null ? [] : [previous];
+    const { language } = wordsFor(parsed, io);
+    const report = understandingReport(text, { asked: question, pack, recent, language });
     io.write(parsed.options['json'] ? `${JSON.stringify(report)}\n` : asText(report));
     return 0;
   },
