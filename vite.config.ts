@@ -2,7 +2,10 @@ import { join } from 'node:path';
 import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 
-/** Has the browser load the page's main part beside the entry, which opens the connection meanwhile. */
+/** The words of the language that most people are spoken to in; a page in another fetches its own once the entry runs. */
+const firstWords = join('web', 'words', 'en', 'index.ts');
+
+/** Has the browser load the page's main part and its words beside the entry, which opens the connection meanwhile. */
 const loadStartAtOnce: Plugin = {
   name: 'load-start-at-once',
   apply: 'build',
@@ -10,14 +13,18 @@ const loadStartAtOnce: Plugin = {
     order: 'post',
     handler: (_html, { bundle }) => {
       const chunks = Object.values(bundle ?? {}).filter((file) => file.type === 'chunk');
-      const start = chunks.filter(({ name }) => name === 'start');
+      const start = chunks.filter(
+        ({ name, facadeModuleId }) => name === 'start' || facadeModuleId?.endsWith(firstWords),
+      );
       const entry = new Set(chunks.filter(({ isEntry }) => isEntry).map(({ fileName }) => fileName));
-      const files = start.flatMap(({ fileName, imports }) => [fileName, ...imports]).filter((file) => !entry.has(file));
-      return files.map((file) => ({
-        tag: 'link',
-        attrs: { rel: 'modulepreload', crossorigin: true, href: `/${file}` },
-        injectTo: 'head' as const,
-      }));
+      const files = new Set(start.flatMap(({ fileName, imports }) => [fileName, ...imports]));
+      return [...files]
+        .filter((file) => !entry.has(file))
+        .map((file) => ({
+          tag: 'link',
+          attrs: { rel: 'modulepreload', crossorigin: true, href: `/${file}` },
+          injectTo: 'head' as const,
+        }));
     },
   },
 };

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { QuestionView } from '../../src/core/dialogue/view-types.ts';
 import type { FormAnswer } from '../chat/chat.ts';
 import { coreWords, pageWords } from '../words.ts';
@@ -6,10 +6,18 @@ import { How } from './how.tsx';
 import { AnswerForm, type FormProps } from './question-card.tsx';
 import { Terms } from './terms.tsx';
 
-/** Two questions that go together: each is answered in its own right, and once both are, they are sent as one. */
+/**
+ * Two questions that go together: each is answered in its own right, and once both are, they are sent as one. The focus goes on to
+ * the question that is left, or back to one that is to be changed, since the button that had it is gone.
+ */
 export function Together({ question, onAnswer }: FormProps) {
   const parts = [question, ...question.together];
   const [answers, setAnswers] = useState<Readonly<Record<string, FormAnswer>>>({});
+  const next = useRef<string | null>(null);
+  useEffect(() => {
+    if (next.current !== null) document.getElementById(headingOf(question, next.current))?.focus();
+    next.current = null;
+  }, [answers]);
   const send = (given: Readonly<Record<string, FormAnswer>>): void => {
     const all = parts.flatMap(({ id }) => (given[id] ? [{ question: id, ...given[id] }] : []));
     const [first, ...also] = all;
@@ -19,8 +27,13 @@ export function Together({ question, onAnswer }: FormProps) {
   };
   const take = (id: string, answer: FormAnswer): void => {
     const given = { ...answers, [id]: answer };
+    next.current = parts.find((part) => !given[part.id])?.id ?? null;
     setAnswers(given);
-    if (parts.every((part) => given[part.id])) send(given);
+    if (next.current === null) send(given);
+  };
+  const reopen = (id: string): void => {
+    next.current = id;
+    setAnswers(without(answers, id));
   };
   return (
     <>
@@ -28,14 +41,14 @@ export function Together({ question, onAnswer }: FormProps) {
         const answer = answers[part.id];
         return (
           <section key={part.id} class="question-part" aria-labelledby={index === 0 ? undefined : `part-${part.id}`}>
-            <h3 id={`part-${part.id}`} hidden={index === 0}>
+            <h3 id={`part-${part.id}`} tabIndex={-1} hidden={index === 0}>
               {part.ask}
             </h3>
             {index > 0 && <p class="question-why">{[part.why, part.now].filter(Boolean).join(' ')}</p>}
             {part.how && <How question={part} />}
             <Terms terms={part.terms} />
             {answer ? (
-              <button type="button" class="button" onClick={() => setAnswers(without(answers, part.id))}>
+              <button type="button" class="button" onClick={() => reopen(part.id)}>
                 {pageWords.asking.taken(answerText(part, answer))} ({pageWords.asking.change})
               </button>
             ) : (
@@ -62,6 +75,11 @@ export function Together({ question, onAnswer }: FormProps) {
       )}
     </>
   );
+}
+
+/** The first question stands in the heading of the card, every other in one of its own. */
+function headingOf(first: QuestionView, id: string): string {
+  return id === first.id ? 'question-heading' : `part-${id}`;
 }
 
 function without(answers: Readonly<Record<string, FormAnswer>>, id: string): Readonly<Record<string, FormAnswer>> {

@@ -57,7 +57,7 @@ export function accessSuite(): void {
       await page.keyboard.press('Space');
       await tabTo(page, 'Confirm');
       await page.keyboard.press('Enter');
-      await focusIsOn(page, questionHeading);
+      await focusIsOn(page, '.question-part h3');
       await tabTo(page, 'Slightly moist');
       await page.keyboard.press('Enter');
       await focusIsOn(page, verdictHeading);
@@ -65,10 +65,26 @@ export function accessSuite(): void {
     });
   });
 
+  test('of two questions asked together, one that is answered gives the focus to the other, and takes it back to be changed', async () => {
+    await onPage({}, async (page) => {
+      await chooseField(page, 'Mill Piece');
+      const parts = page.locator('.question-part');
+      const asked = await textOf(parts.last().locator('h3'));
+      await parts.last().locator('.choice').first().focus();
+      await page.keyboard.press('Enter');
+      await focusIsOn(page, questionHeading);
+      await tabTo(page, 'Your answer:');
+      await page.keyboard.press('Enter');
+      await focusIsOn(page, '.question-part h3');
+      expect(await page.evaluate(() => document.activeElement?.textContent)).toBe(asked);
+      expect(await parts.last().locator('.choice').count()).toBeGreaterThan(1);
+    });
+  });
+
   test('Escape folds up what is unfolded and leaves the focus on its title', async () => {
     await onPage({}, async (page) => {
       await chooseField(page, 'Mill Piece');
-      await page.getByText('How do I find out?').click();
+      await page.getByText('How do I find out?').first().click();
       expect(await page.locator('.question details[open]').count()).toBe(1);
       await page.keyboard.press('Escape');
       expect(await page.locator('.question details[open]').count()).toBe(0);

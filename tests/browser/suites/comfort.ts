@@ -160,7 +160,7 @@ export function comfortSuite(): void {
         async (page) => {
           await chooseField(page, 'Mill Piece');
           await page.route('**/assets/*.js', (route) => route.abort());
-          await page.getByText('How do I find out?').click();
+          await page.getByText('How do I find out?').first().click();
           const alert = page.getByRole('alert');
           await alert.getByText('This part of the page did not come.').waitFor();
           expect(await page.locator(questionHeading).count()).toBe(1);

@@ -72,7 +72,7 @@ export function mishapSuite(): void {
         async (page) => {
           await chooseField(page, 'Mill Piece');
           const showDrawing = await holdBack(page, '**/assets/*.js');
-          await page.getByText('How do I find out?').click();
+          await page.getByText('How do I find out?').first().click();
           await page.getByRole('status').getByText('Loading this part…').waitFor();
           showDrawing();
           await page.locator('.picture').first().waitFor();

@@ -31,7 +31,7 @@ export function talkingSuite(): void {
       await onPage({}, async (page) => {
         await chooseField(page, 'Mill Piece');
         const first = await answerOnce(page, fitDay);
-        await page.getByRole('log').getByRole('button', { name: /^Undo/ }).click();
+        await page.getByRole('log').getByRole('button', { name: /^Undo/ }).first().click();
         await page
           .getByRole('log')
           .getByText(/^Taken back/)
@@ -82,12 +82,14 @@ export function talkingSuite(): void {
           more++
         ) {
           const asked = await textOf(page.locator(questionHeading));
-          await page
-            .locator('.question')
-            .getByRole('button')
-            .filter({ hasText: /^England|^No$|I don't know/ })
-            .first()
-            .click();
+          const parts = await page.locator('.question-part').all();
+          for (const part of parts.length > 0 ? parts : [page.locator('.question')]) {
+            await part
+              .getByRole('button')
+              .filter({ hasText: /^England|^No$|I don't know/ })
+              .first()
+              .click();
+          }
           await questionGone(page, asked);
         }
         await page.getByRole('button', { name: "device's place" }).click();
