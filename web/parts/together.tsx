@@ -46,7 +46,7 @@ export function Together({ question, onAnswer }: FormProps) {
             </h3>
             {index > 0 && <p class="question-why">{[part.why, part.now].filter(Boolean).join(' ')}</p>}
             {part.how && <How question={part} />}
-            <Terms terms={part.terms} />
+            <Terms terms={newTerms(parts, index)} />
             {answer ? (
               <button type="button" class="button" onClick={() => reopen(part.id)}>
                 {pageWords.asking.taken(answerText(part, answer))} ({pageWords.asking.change})
@@ -80,6 +80,12 @@ export function Together({ question, onAnswer }: FormProps) {
 /** The first question stands in the heading of the card, every other in one of its own. */
 function headingOf(first: QuestionView, id: string): string {
   return id === first.id ? 'question-heading' : `part-${id}`;
+}
+
+/** Trade terms of a question that none before it on the card has explained. */
+function newTerms(parts: readonly QuestionView[], index: number): QuestionView['terms'] {
+  const known = new Set(parts.slice(0, index).flatMap(({ terms }) => terms.map(({ id }) => id)));
+  return (parts[index]?.terms ?? []).filter(({ id }) => !known.has(id));
 }
 
 function without(answers: Readonly<Record<string, FormAnswer>>, id: string): Readonly<Record<string, FormAnswer>> {
