@@ -26,8 +26,8 @@ export function openChatSocket({ onOpen, onText, onClose }: SocketListener): Soc
  * Opens a connection at once and says hello, so that both go on while the page is loaded. What is heard meanwhile is kept for the
  * link that takes the connection over; where that would say another hello, it gets a fresh connection.
  */
-export function openEarly(open: (listener: SocketListener) => Socket = openChatSocket): EarlySocket {
-  const hello = helloText(readToken());
+export function openEarly(open: (listener: SocketListener) => Socket = openChatSocket, language?: string): EarlySocket {
+  const hello = helloText(readToken(), language);
   const heard: string[] = [];
   let isOpen = false;
   let isClosed = false;

@@ -100,7 +100,7 @@ export async function buildApp(means: AppMeans): Promise<FastifyInstance> {
     hub,
     now: clock.now,
     fields: fields.map(({ profile }) => offerOf(profile)),
-    packTitle: titleOf(pack),
+    packTitle: (language) => titleOf(pack, language),
   });
   app.addHook('preClose', chat.close);
   app.get('/health', async (_request, reply) => {

@@ -54,7 +54,7 @@ describe('random frames', () => {
       createChatSession({
         hub,
         fields: [],
-        packTitle: 'Nothing',
+        packTitle: () => 'Nothing',
         now: time.clock.now,
         timers: time.timers,
         bucket: { take: () => true },

@@ -97,7 +97,7 @@ export function createLink(means: ChatMeans, listener: LinkListener): Link {
   const open = (): void => {
     const mine: Socket = means.openSocket({
       onOpen: () => {
-        if (socket === mine) mine.send(helloText(listener.resumeToken()));
+        if (socket === mine) mine.send(helloText(listener.resumeToken(), means.language));
       },
       onText: (text) => {
         means.check(text, (parsed) => {

@@ -77,7 +77,7 @@ function show({ inside }: OfflineContext, running: RunningConversation, atHand: 
   const view = running.view();
   state.set({
     fields: atHand.fields.map(({ profile }) => offerOf(profile)),
-    packTitle: titleOf(atHand.packs[0]),
+    packTitle: titleOf(atHand.packs[0], means.language),
     viewCameAt: means.now(),
     ...(view || isWhole ? { view } : {}),
   });

@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { FieldOffer } from '../../src/core/protocol/messages.ts';
-import { pageWords } from '../words.ts';
+import { coreWords, pageWords } from '../words.ts';
 import { Invented } from './invented.tsx';
 
 interface StartScreenProps {
@@ -35,7 +35,7 @@ export function StartScreen({ fields, onStart, onBack, takesFocus }: StartScreen
           <b>
             {name} {invented && <Invented />}
           </b>
-          <span>{note}</span>
+          <span>{note && coreWords.dialogue.note(note)}</span>
         </button>
       ))}
       {onBack && (

@@ -26,7 +26,7 @@ const sayings: { readonly [K in Spoken]: Say<K> } = {
     const day = state.started?.shiftSeconds ? localDate(momentOf(state, state.started), pack.zone) : null;
     return [
       ...(field ? [words.dialogue.field(field.name, field.invented, day && showDay(day, words))] : []),
-      ...(field?.note === undefined ? [] : [field.note]),
+      ...(field?.note === undefined ? [] : [words.dialogue.note(field.note)]),
       words.dialogue.hello,
     ].join(' ');
   },
@@ -66,7 +66,7 @@ const sayings: { readonly [K in Spoken]: Say<K> } = {
   clamped: ({ at }, state, { pack, now, words }) =>
     words.dialogue.clamped(showTime((at + (state.started?.shiftSeconds ?? 0)) as typeof at, pack.zone, now, words)),
   forecast: ({ fetchedAt, attribution }, _, { pack, now, words }) =>
-    words.dialogue.forecastCame(showTime(fetchedAt, pack.zone, now, words), attribution),
+    words.dialogue.forecastCame(showTime(fetchedAt, pack.zone, now, words), words.dialogue.note(attribution)),
   supposed: ({ readings, verdict, outcome, rules }, _, { pack, words }) => {
     const titles = rules
       .slice(0, 3)

@@ -28,6 +28,8 @@ export const clientMessageSchemas = {
     protocol: z.int(),
     /** Token of an earlier welcome, to go on where it was. */
     resume: z.string().max(128).nullable(),
+    /** Of the welcome's words. */
+    language,
   }),
   start: z.strictObject({
     type: z.literal('start'),

@@ -37,7 +37,7 @@ export function describeForecast(
         ];
   const cell = forecast.distanceKm >= 0.1 ? [words.forecast.cell(marked(words, forecast.distanceKm.toFixed(1)))] : [];
   const use = words.forecast.use(came, useOf(forecast, { now, zone }, words));
-  return [use, ...note, ...chance, ...cell, forecast.attribution].join(' ');
+  return [use, ...note, ...chance, ...cell, words.dialogue.note(forecast.attribution)].join(' ');
 }
 
 function useOf({ unused, reachesTo }: ForecastSummary, { now, zone }: ReadingMoment, words: Catalogue): string {

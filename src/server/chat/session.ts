@@ -18,7 +18,7 @@ export const mostDropped = 200;
 export interface SessionMeans {
   readonly hub: Hub;
   readonly fields: readonly FieldOffer[];
-  readonly packTitle: string;
+  readonly packTitle: (language: string | undefined) => string;
   readonly now: () => number;
   readonly timers: Timers;
   readonly bucket: TokenBucket;
@@ -80,7 +80,8 @@ export function createChatSession(means: SessionMeans): ChatSession {
     if (ended) return opened.release();
     held = opened;
     const { token, resumed, conversation } = opened;
-    const { fields, packTitle } = means;
+    const { fields } = means;
+    const packTitle = means.packTitle(message.language);
     send({ type: 'welcome', protocol: protocolVersion, token, resumed, fields, serverTime: means.now(), packTitle });
     if (message.resume !== null && !resumed) {
       refuse(reportOf('CONVERSATION_GONE', { expected: 'a conversation that is kept', came: 'none' }));
