@@ -1,4 +1,5 @@
 import type { ServerMessageOf } from '../../src/core/protocol/server-messages.ts';
+import { hasSaidMore } from '../chat/device.ts';
 import { tokenKey } from '../chat/token-key.ts';
 import { comeBack, goOnWithServer } from './come-back.ts';
 import { createContext, type OfflineContext } from './context.ts';
@@ -107,7 +108,7 @@ export function createOffline(inside: ChatInside, parts: OfflineParts): Offline 
     },
     onGone: (refusal) =>
       void isKnown.then((known) => {
-        if (!known) state.set({ refusal });
+        if (!known && hasSaidMore(means.memory)) state.set({ refusal });
       }),
     onLink: (next) => {
       if (next !== 'lost') return;

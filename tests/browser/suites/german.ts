@@ -1,13 +1,13 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { textOf, verdictHeading } from '../answers.ts';
+import { chooseField, textOf, verdictHeading } from '../answers.ts';
 import { onPage } from '../session.ts';
 
 /** Words that German sentences do not have. */
-const english = /\b(?:the|and|with|not|what|your|you|spray|soil|weather|answer|forecast)\b/i;
+const english = /\b(?:the|and|with|not|what|your|you|on|of|is|are|from|by|spray|soil|weather|answer|forecast)\b/i;
 
-/** Notes of the invented farm, notes of what was worked out, sources of numbers, and the languages' own names are left as they are. */
-const foreign = /Invented weather|ein erfundenes Feld|berechnet|Grenze|Quelle|Source|English/;
+/** Notes of what was worked out, sources of numbers, and the languages' own names are left as they are. */
+const foreign = /berechnet|Grenze|Quelle|Source|English/;
 
 /** Lines of the page that have English words in them. */
 async function englishLines(page: Page): Promise<string[]> {
@@ -44,12 +44,24 @@ export function germanSuite(): void {
       });
     });
 
-    test('a device that speaks German first is spoken to in German', async () => {
+    test('a device that speaks German first is spoken to in German, and two questions on one card are answered by pressing', async () => {
       await onPage({}, async (page) => {
         const other = await page.context().browser()?.newContext({ locale: 'de-AT' });
         const german = await other?.newPage();
         await german?.goto(page.url());
-        await german?.getByRole('heading', { name: 'Welches Feld?' }).waitFor();
+        if (!german) throw new Error('no page');
+        await german.getByRole('heading', { name: 'Welches Feld?' }).waitFor();
+        await german.getByText('Propyzamid in Winterraps').waitFor();
+        expect(await englishLines(german)).toEqual([]);
+        await chooseField(german, 'Mill Piece');
+        const [surface, hand] = await german.locator('.question-part').all();
+        await surface?.getByLabel('Klebrig').check();
+        await surface?.getByRole('button', { name: /^Bestätigen/ }).click();
+        expect(await englishLines(german)).toEqual([]);
+        await hand?.getByRole('button', { name: /^Feucht/ }).click();
+        await german.locator(verdictHeading).waitFor();
+        expect(await textOf(german.locator(verdictHeading))).toMatch(/^Warten/);
+        expect(await englishLines(german)).toEqual([]);
         await other?.close();
       });
     });
