@@ -25,6 +25,10 @@ beforeAll(async () => {
     bundle(
       `import { render, h } from 'preact';
        import { Outlook } from './web/figures/outlook.tsx';
+       import { loadWords } from './web/words.ts';
+       import english from './web/words/en/index.ts';
+       languages['./words/en/index.ts'] = async () => english;
+       await loadWords('en');
        render(h('div', { class: 'page' }, h('h1', null, 'Figures'), h(Outlook, { outlook: ${JSON.stringify(fullView(shipped.pack))} })), document.getElementById('main'));`,
       'tsx',
     ),
@@ -57,6 +61,8 @@ async function bundle(contents: string, loader: 'tsx' | 'css'): Promise<Uint8Arr
     stdin: { contents, resolveDir: root, sourcefile: join(root, `figures.${loader}`), loader },
     bundle: true,
     format: 'esm',
+    define: { 'import.meta.glob': 'languageFiles' },
+    banner: loader === 'css' ? {} : { js: 'const languages = {}; const languageFiles = () => languages;' },
     jsx: 'automatic',
     jsxImportSource: 'preact',
     write: false,

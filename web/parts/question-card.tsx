@@ -36,7 +36,13 @@ export function QuestionCard({ question, isSending, canHurry, isNew, onAnswer, o
       </h2>
       {question.before && <p class="question-before">{question.before}</p>}
       {question.why && <p class="question-why">{[question.why, question.now].filter(Boolean).join(' ')}</p>}
-      <ReadAloud sentences={[question.ask, ...question.choices.map(({ label }) => label)]} startsByItself={isNew} />
+      <ReadAloud
+        sentences={[question, ...question.together].flatMap(({ ask, choices }) => [
+          ask,
+          ...choices.map(({ label }) => label),
+        ])}
+        startsByItself={isNew}
+      />
       {question.how && question.together.length === 0 && <How question={question} />}
       {question.together.length === 0 && <Terms terms={question.terms} />}
       {question.together.length > 0 ? (
