@@ -25,7 +25,7 @@ const emptyView: ConversationView = {
   verdict: null,
   outlook: null,
   said: [],
-      fields: [],
+  fields: [],
   now: '2026-11-12T10:00:00Z',
   busy: null,
   eventCount: 0,

@@ -50,7 +50,7 @@ export function plainDialogue(padding = 0): Dialogue<PlainState> {
       const started = events.findLast((event): event is StartedEvent => event.kind === 'started');
       const view: ConversationView = {
         language: 'en',
-      field: started?.field
+        field: started?.field
           ? {
               id: started.field.id,
               name: started.field.name,
@@ -65,7 +65,7 @@ export function plainDialogue(padding = 0): Dialogue<PlainState> {
         verdict: null,
         outlook: null,
         said: [],
-            fields: [],
+        fields: [],
         now: '2026-11-12T10:00:00Z',
         busy: null,
         eventCount: events.length,
