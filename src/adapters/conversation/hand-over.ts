@@ -1,7 +1,7 @@
 import type { ConversationEvent } from '../../core/dialogue/events.ts';
 import { compareEvents } from '../../core/dialogue/order.ts';
-import { clampToNow, isSameEvent } from '../../core/dialogue/same-event.ts';
-import { type ErrorReport, reportOf } from '../../core/errors/coded-error.ts';
+import { clampToNow, eventChanged, isSameEvent } from '../../core/dialogue/same-event.ts';
+import type { ErrorReport } from '../../core/errors/coded-error.ts';
 import type { EpochSeconds } from '../../core/units/brands.ts';
 import type { HandedOver } from './types.ts';
 
@@ -34,7 +34,7 @@ export function sortHandOver(
       already.push(event.id);
       continue;
     }
-    const error: ErrorReport | null = before === undefined ? (barred ?? refuse(event)) : changed(event);
+    const error: ErrorReport | null = before === undefined ? (barred ?? refuse(event)) : eventChanged(event);
     if (error === null) {
       fresh.push(event);
       known.set(event.id, event);
@@ -44,11 +44,4 @@ export function sortHandOver(
     }
   }
   return { fresh, taken: fresh.map(({ id }) => id), already, refused };
-}
-
-function changed({ id }: ConversationEvent): ErrorReport {
-  return reportOf('EVENT_CHANGED', {
-    expected: 'the content that this id came with first',
-    came: `other content of ${id}`,
-  });
 }

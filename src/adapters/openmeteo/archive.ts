@@ -10,7 +10,7 @@ import { inventedHeader } from './attribution.ts';
 import { checkPlace, placeOf } from './check-reply.ts';
 import { cleanColumn } from './clean.ts';
 import { dailyBlock, decodeWith } from './decode.ts';
-import { splitFrames } from './frames.ts';
+import { onlyFrame } from './frames.ts';
 import { oneTry, type TransportMeans } from './one-try.ts';
 import { archiveAddressOf, type Point } from './question.ts';
 import type { ForecastSettings } from './settings.ts';
@@ -59,11 +59,7 @@ export function createArchiveAsker(
 /** Bytes of a success to the usual air of the point asked for; what cannot be read or covers too little is the coded error. */
 export function readArchive(bytes: Uint8Array, invented: boolean, asked: Point): ArchiveAnswer {
   try {
-    const [frame, ...more] = splitFrames(bytes);
-    if (!frame || more.length > 0) {
-      throw codedError('FORECAST_GARBLED', { expected: 'one place', came: `${more.length + 1} places` });
-    }
-    const decoded = decodeWith(frame, (daily, days) => ({ airC: meanAirOf(daily, days) }), dailyBlock);
+    const decoded = decodeWith(onlyFrame(bytes), (daily, days) => ({ airC: meanAirOf(daily, days) }), dailyBlock);
     checkPlace(placeOf(asked, decoded));
     const days = decoded.times.map((at, index) => ({
       iso: isoMinute(at).slice(0, 10),

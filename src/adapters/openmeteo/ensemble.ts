@@ -3,7 +3,7 @@ import type { EpochSeconds } from '../../core/units/brands.ts';
 import { inventedHeader } from './attribution.ts';
 import { checkPlace, placeOf } from './check-reply.ts';
 import { decodeWith } from './decode.ts';
-import { splitFrames } from './frames.ts';
+import { onlyFrame } from './frames.ts';
 import { memberColumnsOf } from './member-columns.ts';
 import { oneTry, type TransportMeans } from './one-try.ts';
 import { ensembleAddressOf, type Point, type Question } from './question.ts';
@@ -54,11 +54,7 @@ export function createEnsembleAsker(
 /** Bytes of a success to the runs of an ensemble for the point asked for; what cannot be read is the coded error. */
 export function readEnsemble(bytes: Uint8Array, invented: boolean, asked: Point): EnsembleAnswer {
   try {
-    const [frame, ...more] = splitFrames(bytes);
-    if (!frame || more.length > 0) {
-      throw codedError('FORECAST_GARBLED', { expected: 'one place', came: `${more.length + 1} places` });
-    }
-    const decoded = decodeWith(frame, (hourly, hours) => ({ members: memberColumnsOf(hourly, hours) }));
+    const decoded = decodeWith(onlyFrame(bytes), (hourly, hours) => ({ members: memberColumnsOf(hourly, hours) }));
     checkPlace(placeOf(asked, decoded));
     return { times: decoded.times, members: decoded.members, invented };
   } catch (error) {

@@ -26,3 +26,10 @@ export function splitFrames(bytes: Uint8Array): Uint8Array[] {
 function garbled(came: string) {
   return codedError('FORECAST_GARBLED', { expected: 'whole messages, each behind its length', came });
 }
+
+/** The message of a reply about one place. Throws FORECAST_GARBLED where it holds none or several, or is not whole. */
+export function onlyFrame(bytes: Uint8Array): Uint8Array {
+  const [frame, ...more] = splitFrames(bytes);
+  if (frame && more.length === 0) return frame;
+  throw codedError('FORECAST_GARBLED', { expected: 'one place', came: `${more.length + 1} places` });
+}

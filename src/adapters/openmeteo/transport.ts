@@ -1,10 +1,10 @@
-import { codedError, isLoamwardError, type LoamwardError } from '../../core/errors/coded-error.ts';
+import { isLoamwardError, type LoamwardError } from '../../core/errors/coded-error.ts';
 import { epochSeconds } from '../../core/units/brands.ts';
 import type { Forecast } from '../../core/weather/forecast.ts';
 import { attribution, inventedAttribution, inventedHeader } from './attribution.ts';
 import { checkPlace, checkReach, placeOf } from './check-reply.ts';
 import { decodePlace } from './decode.ts';
-import { splitFrames } from './frames.ts';
+import { onlyFrame } from './frames.ts';
 import { oneTry, type TransportMeans } from './one-try.ts';
 import { addressOf, type Question } from './question.ts';
 import type { ForecastSettings } from './settings.ts';
@@ -57,11 +57,7 @@ export function readReply(
   now: number,
 ): { readonly forecast: Forecast } | { readonly error: LoamwardError; readonly again: boolean; readonly waitS: null } {
   try {
-    const [frame, ...more] = splitFrames(bytes);
-    if (!frame || more.length > 0) {
-      throw codedError('FORECAST_GARBLED', { expected: 'one place', came: `${more.length + 1} places` });
-    }
-    const decoded = decodePlace(frame, askedVariables);
+    const decoded = decodePlace(onlyFrame(bytes), askedVariables);
     const forecast: Forecast = {
       place: placeOf(question, decoded),
       fetchedAt: epochSeconds(Math.floor(now)),

@@ -1,4 +1,5 @@
 import canonicalize from 'canonicalize';
+import { type ErrorReport, reportOf } from '../errors/coded-error.ts';
 import { type EpochSeconds, epochSeconds } from '../units/brands.ts';
 import type { ConversationEvent } from './events.ts';
 
@@ -12,6 +13,14 @@ export function isSameEvent(a: ConversationEvent, b: ConversationEvent): boolean
 
 function asGiven({ clampedFrom, ...event }: ConversationEvent): object {
   return { ...event, at: clampedFrom ?? event.at };
+}
+
+/** The refusal of an event whose id came before with other content. */
+export function eventChanged({ id }: ConversationEvent): ErrorReport {
+  return reportOf('EVENT_CHANGED', {
+    expected: 'the content that this id came with first',
+    came: `other content of ${id}`,
+  });
 }
 
 /** The event with its time clamped to `now` where it lies more than two minutes beyond it. */

@@ -6,7 +6,7 @@ import { disagreement } from './events/evaluated.ts';
 import type { ConversationEvent, Effect, EvaluatedEvent, VerdictGivenEvent } from './events.ts';
 import { foldEvent, foldEvents } from './fold.ts';
 import { insertEvent } from './order.ts';
-import { clampToNow, isSameEvent } from './same-event.ts';
+import { clampToNow, eventChanged, isSameEvent } from './same-event.ts';
 import { standingOf } from './standing.ts';
 import type { State } from './state.ts';
 import { verdictIdOf } from './tag.ts';
@@ -29,7 +29,7 @@ export interface Step {
  */
 export function step(conversation: Conversation, given: ConversationEvent, context: DialogueContext): Step {
   const there = conversation.events.find(({ id }) => id === given.id);
-  if (there) return unchanged(conversation, isSameEvent(there, given) ? null : changed(given));
+  if (there) return unchanged(conversation, isSameEvent(there, given) ? null : eventChanged(given));
   const foreign = otherRules(given, context);
   if (foreign) return unchanged(conversation, foreign);
   const event = afterLast(clampToNow(given, context.now), conversation);
@@ -55,13 +55,6 @@ function foldContextOf({ pack, understand = understandText }: DialogueContext): 
 
 function unchanged(conversation: Conversation, refused: ErrorReport | null): Step {
   return { conversation, effects: [], refused };
-}
-
-function changed({ id }: ConversationEvent): ErrorReport {
-  return reportOf('EVENT_CHANGED', {
-    expected: 'the content that this id came with first',
-    came: `other content of ${id}`,
-  });
 }
 
 function otherRules(event: ConversationEvent, { pack }: DialogueContext): ErrorReport | null {

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { languageSchema } from './language-schema.ts';
 import { requestKinds } from './request-kinds.ts';
 
 export type { FieldOffer, Notice, ServerMessage, ServerMessageType } from './server-messages.ts';
@@ -11,8 +12,6 @@ export const largestClientFrameBytes = 8192;
 const id = z.string().min(1).max(64);
 /** Epoch seconds UTC from 1970 to the end of 9999. */
 const moment = z.number().min(0).max(253_402_300_799);
-/** ISO 639-1. */
-const language = z.exactOptional(z.string().regex(/^[a-z]{2}$/));
 const given = {
   question: id,
   choices: z.array(id).max(20),
@@ -29,16 +28,21 @@ export const clientMessageSchemas = {
     /** Token of an earlier welcome, to go on where it was. */
     resume: z.string().max(128).nullable(),
     /** Of the welcome's words. */
-    language,
+    language: languageSchema,
   }),
   start: z.strictObject({
     type: z.literal('start'),
     ...stamp,
     field: id.nullable(),
     carry: z.exactOptional(z.boolean()),
-    language,
+    language: languageSchema,
   }),
-  say: z.strictObject({ type: z.literal('say'), ...stamp, text: z.string().min(1).max(2000), language }),
+  say: z.strictObject({
+    type: z.literal('say'),
+    ...stamp,
+    text: z.string().min(1).max(2000),
+    language: languageSchema,
+  }),
   answer: z.strictObject({
     type: z.literal('answer'),
     ...stamp,
@@ -53,7 +57,7 @@ export const clientMessageSchemas = {
     /** With `change`: the fact whose answer is opened again. */
     fact: z.exactOptional(id),
     /** With `language`: that to go on in. */
-    language,
+    language: languageSchema,
   }),
   undo: z.strictObject({ type: z.literal('undo'), ...stamp, of: id }),
   alive: z.strictObject({ type: z.literal('alive') }),

@@ -4,15 +4,14 @@ import type { ErrorReport } from '../errors/coded-error.ts';
 import { type ErrorCode, errorTable } from '../errors/table.ts';
 import type { FactId } from '../facts/registry/index.ts';
 import { outlookSchema } from './outlook-schema.ts';
+import { authoritySchema, effectSchema, outcomeSchema, reasonSchemas } from './reason-schema.ts';
 
 const text = z.string();
 const textOrNull = text.nullable();
 /** A fact id is text to whoever shows it; which ids there are is the registry's matter. */
 const factId = z.string().min(1) as unknown as z.ZodType<FactId>;
-const outcome = z.enum(['met', 'not-met', 'unknown']);
-const effect = z.enum(['stop', 'hold', 'advise']);
-const authority = z.enum(['law', 'label', 'water', 'practice']);
 const numberOrNull = z.number().nullable();
+const { reason } = reasonSchemas(text, factId);
 
 /** A coded error as sent over a socket. */
 export const errorReportSchema: z.ZodType<ErrorReport> = z.strictObject({
@@ -31,37 +30,13 @@ export const errorReportSchema: z.ZodType<ErrorReport> = z.strictObject({
 
 const terms = z.array(z.strictObject({ id: text, word: text, text }));
 
-const margin = z.strictObject({
-  fact: factId,
-  parameter: text,
-  limit: z.union([z.number(), text]),
-  unit: textOrNull,
-  margin: z.number(),
-  worst: z.number(),
-});
-
-const reason = z.strictObject({
-  rule: text,
-  effect,
-  authority,
-  lifts: z.enum(['hours', 'days', 'person', 'season']).nullable(),
-  outcome,
-  margin: numberOrNull,
-  marginUnit: textOrNull,
-  title: text,
-  text,
-  lift: textOrNull,
-  margins: z.array(margin),
-  marginText: textOrNull,
-});
-
 const ruleView = z.strictObject({
   rule: text,
   title: text,
-  outcome,
+  outcome: outcomeSchema,
   outcomeText: text,
-  effect,
-  authority,
+  effect: effectSchema,
+  authority: authoritySchema,
   source: text,
   why: text,
   facts: z.array(z.strictObject({ fact: text, label: text, value: text, from: text })),
@@ -78,7 +53,7 @@ const verdictView = z.strictObject({
   jobs: z.array(text),
   doseText: text,
   doseNeeds: z.boolean(),
-  cautions: z.array(z.strictObject({ id: text, authority, text })),
+  cautions: z.array(z.strictObject({ id: text, authority: authoritySchema, text })),
   forecastText: text,
   packText: text,
   at: text,

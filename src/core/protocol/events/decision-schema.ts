@@ -2,24 +2,13 @@ import * as z from 'zod';
 import type { Decision } from '../../dialogue/decision-types.ts';
 import type { ConditionTrace, RuleTrace } from '../../rules/trace-types.ts';
 import type { Limit } from '../../rules/types.ts';
+import { authoritySchema, effectSchema, liftsSchema, outcomeSchema, reasonSchemas } from '../reason-schema.ts';
 import { factIdSchema, resolvedFactsSchema, resolvedSchema, textSchema } from './fact-schema.ts';
 
 const text = textSchema;
 const textOrNull = text.nullable();
 const instant = z.iso.datetime();
-const outcome = z.enum(['met', 'not-met', 'unknown']);
-const effect = z.enum(['stop', 'hold', 'advise']);
-const authority = z.enum(['law', 'label', 'water', 'practice']);
-const lifts = z.enum(['hours', 'days', 'person', 'season']);
-
-const margin = z.strictObject({
-  fact: factIdSchema,
-  parameter: text,
-  limit: z.union([z.number(), text]),
-  unit: textOrNull,
-  margin: z.number(),
-  worst: z.number(),
-});
+const { margin, reason } = reasonSchemas(text, factIdSchema);
 
 const limit: z.ZodType<Limit> = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('number'), value: z.number() }),
@@ -39,41 +28,30 @@ const condition: z.ZodType<ConditionTrace> = z.lazy(() =>
       parameter: textOrNull,
       unit: textOrNull,
       value: resolvedSchema,
-      outcome,
+      outcome: outcomeSchema,
       margin: margin.nullable(),
       present: z.exactOptional(z.boolean()),
     }),
-    z.strictObject({ kind: z.enum(['all', 'any', 'eitherOf']), outcome, members: z.array(condition).max(60) }),
-    z.strictObject({ kind: z.literal('not'), outcome, member: condition }),
-    z.strictObject({ kind: z.literal('rule'), rule: text, outcome, member: condition }),
+    z.strictObject({
+      kind: z.enum(['all', 'any', 'eitherOf']),
+      outcome: outcomeSchema,
+      members: z.array(condition).max(60),
+    }),
+    z.strictObject({ kind: z.literal('not'), outcome: outcomeSchema, member: condition }),
+    z.strictObject({ kind: z.literal('rule'), rule: text, outcome: outcomeSchema, member: condition }),
   ]),
 );
 
 const ruleTrace: z.ZodType<RuleTrace> = z.strictObject({
   rule: text,
-  effect,
-  authority,
-  lifts: lifts.nullable(),
-  outcome,
+  effect: effectSchema,
+  authority: authoritySchema,
+  lifts: liftsSchema.nullable(),
+  outcome: outcomeSchema,
   facts: z.array(factIdSchema),
   parameters: z.array(text),
   margins: z.array(margin),
   condition,
-});
-
-const reason = z.strictObject({
-  rule: text,
-  effect,
-  authority,
-  lifts: lifts.nullable(),
-  outcome,
-  margin: z.number().nullable(),
-  marginUnit: textOrNull,
-  title: text,
-  text,
-  lift: textOrNull,
-  margins: z.array(margin),
-  marginText: textOrNull,
 });
 
 const forecast = z.strictObject({
@@ -114,7 +92,7 @@ export const decisionSchema: z.ZodType<Decision> = z.strictObject({
   advice: z.array(reason).max(500),
   dose,
   doseText: text,
-  cautions: z.array(z.strictObject({ id: text, authority, text })),
+  cautions: z.array(z.strictObject({ id: text, authority: authoritySchema, text })),
   pack: z.strictObject({ id: text, version: text, hash: text, title: text }),
   forecast: forecast.nullable(),
   facts: resolvedFactsSchema,

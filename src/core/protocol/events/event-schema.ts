@@ -1,12 +1,12 @@
 import * as z from 'zod';
 import type { CarriedOver, ConversationEvent, FieldProfile } from '../../dialogue/events.ts';
+import { languageSchema } from '../language-schema.ts';
 import { requestKinds } from '../request-kinds.ts';
 import { errorReportSchema } from '../view-schema.ts';
 import { decisionSchema } from './decision-schema.ts';
 import { momentSchema, observationSchema, observationShape, textSchema } from './fact-schema.ts';
 import { forecastSchema } from './forecast-schema.ts';
 
-const languageSchema = z.exactOptional(z.string().regex(/^[a-z]{2}$/));
 const id = z.string().min(1).max(64);
 const stamp = {
   id,
