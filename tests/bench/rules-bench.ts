@@ -1,6 +1,5 @@
 import { join } from 'node:path';
 import { readPackFolder } from '../../src/adapters/pack-files/read-pack-folder.ts';
-import { factDefinition, factIds } from '../../src/core/facts/registry/index.ts';
 import type { ResolvedFacts } from '../../src/core/facts/resolved.ts';
 import type { Resolved } from '../../src/core/facts/types.ts';
 import { compileRules } from '../../src/core/rules/compile.ts';
@@ -10,6 +9,7 @@ import { loadPack } from '../../src/core/rules/pack/load-pack.ts';
 import { evaluateReference } from '../../src/core/rules/reference.ts';
 import { epochSeconds } from '../../src/core/units/brands.ts';
 import { verdictOf } from '../../src/core/verdict/verdict-of.ts';
+import { factDefinition, factIds } from '../fixtures/core-facts.ts';
 import { measureTogether, timingLine } from './measure.ts';
 
 /** The verdict and the synchronous evaluator, each against the engine alone on the same compiled rules. */

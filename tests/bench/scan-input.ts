@@ -42,5 +42,5 @@ export async function scanInput(root: string): Promise<OutlookInput> {
       cloudCoverPercent: (_, hour) => 50 + 50 * Math.sin(hour / 9),
     },
   });
-  return { pack, observations: parseFacts(facts, morning, pack.zone), forecast, at: morning };
+  return { pack, observations: parseFacts(facts, morning, pack.zone, pack.facts), forecast, at: morning };
 }

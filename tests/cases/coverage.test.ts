@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { type FactId, factDefinition } from '../../src/core/facts/registry/index.ts';
+import type { FactId } from '../../src/core/facts/registry/index.ts';
 import { comparisonsOf, operatorOf, parameterOf, readsOf } from '../../src/core/rules/reads.ts';
+import { factDefinition } from '../fixtures/core-facts.ts';
 import { traceCases } from './judged-cases.ts';
 import { resolvedCases, shipped } from './shipped-pack.ts';
 

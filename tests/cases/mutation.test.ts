@@ -1,14 +1,17 @@
 import { describe, expect, test } from 'vitest';
-import { factDefinition } from '../../src/core/facts/registry/index.ts';
 import { comparisonsOf, membersOf, parameterOf } from '../../src/core/rules/reads.ts';
 import type { Condition, Rule } from '../../src/core/rules/types.ts';
+import { factDefinition } from '../fixtures/core-facts.ts';
 import { someCaseNotices } from './judged-cases.ts';
 import { shipped } from './shipped-pack.ts';
 
 const { rules, parameters } = shipped.pack;
 
 function withRule(id: string, change: Partial<Rule>): boolean {
-  return someCaseNotices({ parameters, rules: rules.map((rule) => (rule.id === id ? { ...rule, ...change } : rule)) });
+  return someCaseNotices({
+    ...shipped.pack,
+    rules: rules.map((rule) => (rule.id === id ? { ...rule, ...change } : rule)),
+  });
 }
 
 test('unchanged, every case comes out as it says', () => {
@@ -31,7 +34,7 @@ describe('some case notices when a limit is moved by as little as the nearest ca
   });
   test.each(moved)('%s to %d', (id, value) => {
     const changed = parameters.map((each) => (each.id === id ? { ...each, value } : each));
-    expect(someCaseNotices({ rules, parameters: changed })).toBe(true);
+    expect(someCaseNotices({ ...shipped.pack, parameters: changed })).toBe(true);
   });
 });
 

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { fitsFact } from '../../src/core/facts/reading-fits.ts';
-import { type FactId, factDefinition, factIds } from '../../src/core/facts/registry/index.ts';
+import type { FactId } from '../../src/core/facts/registry/index.ts';
 import type { Reading } from '../../src/core/facts/types.ts';
 import { numberParameter, parametersOn } from '../../src/core/units/parameter.ts';
+import { factDefinition, factIds } from '../fixtures/core-facts.ts';
 import { shipped } from './shipped-pack.ts';
 
 const { questions, parameters } = shipped.pack;
@@ -56,7 +57,7 @@ describe('what is offered', () => {
   test.each(offered.filter(({ reading }) => reading.type !== 'does-not-know'))(
     '$name is a reading that the fact takes',
     ({ fact, reading }) => {
-      expect(fitsFact(fact, reading)).toBe(true);
+      expect(fitsFact(fact, factDefinition(fact), reading)).toBe(true);
     },
   );
 

@@ -28,12 +28,19 @@ export interface ResolvedCase {
 
 /** Resolves the facts of a case at its `at`, else at noon of its `date`, without a forecast. */
 export function resolveCase(one: PackCase): ResolvedCase {
-  const { zone, parameters } = shipped.pack;
-  const at = one.at === undefined ? momentOfFacts(one.facts, zone) : parseInstant(one.at);
+  const { zone, parameters, facts: registry } = shipped.pack;
+  const at = one.at === undefined ? momentOfFacts(one.facts, zone, registry) : parseInstant(one.at);
   if (at === null) throw new Error(`"${one.name}" in ${one.file} needs "at", or "date" among its facts`);
   const day = localDate(at, zone);
-  const observations = parseFacts(one.facts, at, zone);
-  const facts = resolveFacts({ observations, forecast: null, at, zone, parameters: parametersOn(parameters, day) });
+  const observations = parseFacts(one.facts, at, zone, registry);
+  const facts = resolveFacts({
+    observations,
+    forecast: null,
+    at,
+    zone,
+    parameters: parametersOn(parameters, day),
+    registry,
+  });
   return { one, day, facts };
 }
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { isFactId } from '../../src/core/facts/registry/index.ts';
+import { coreFacts, isFactOf } from '../../src/core/facts/registry/index.ts';
+
 import { epochSeconds } from '../../src/core/units/brands.ts';
 import { variableMeanings, weatherVariables } from '../../src/core/weather/variables.ts';
 import { hollinBankFarm } from '../../src/demo/hollin-bank-farm.ts';
@@ -45,7 +46,7 @@ describe('the demo farm', () => {
     expect(hollinBankFarm.map(({ profile }) => profile.name)).toEqual(['Mill Piece', 'Long Ing', 'Top Brow']);
     for (const { profile } of hollinBankFarm) {
       expect(profile).toMatchObject({ invented: true, note: expect.stringMatching(/^[A-Z].*\.$/) });
-      expect(profile.observations.map(({ fact }) => fact).filter((fact) => !isFactId(fact))).toEqual([]);
+      expect(profile.observations.map(({ fact }) => fact).filter((fact) => !isFactOf(coreFacts, fact))).toEqual([]);
       const place = profile.observations.filter(({ fact }) => /itude$/.test(fact));
       for (const { reading } of place)
         expect(reading).toMatchObject({ value: expect.closeTo(Math.round((reading as { value: number }).value), 9) });

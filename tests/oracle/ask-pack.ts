@@ -21,12 +21,13 @@ function compiled(day: string): CompiledRules {
 
 /** The shipped pack's answer to a facts file with a `date`, by the evaluator that needs no engine. */
 export function askPack(json: object) {
-  const at = momentOfFacts(json, pack.zone);
+  const at = momentOfFacts(json, pack.zone, pack.facts);
   if (at === null) throw new Error('these facts need a date');
   const rules = compiled(localDate(at, pack.zone));
-  const observations = parseFacts(json, at, pack.zone);
+  const observations = parseFacts(json, at, pack.zone, pack.facts);
   const { zone } = pack;
-  const facts = resolveFacts({ observations, forecast: null, at, zone, parameters: rules.parameters });
+  const { parameters, registry } = rules;
+  const facts = resolveFacts({ observations, forecast: null, at, zone, parameters, registry });
   return { ...verdictOf(evaluateReference(rules, facts), facts, []), dose: doseFor(facts, rules.parameters) };
 }
 

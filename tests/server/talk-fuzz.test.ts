@@ -2,11 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { createConversation } from '../../src/adapters/conversation/create-conversation.ts';
 import { dialogueOver } from '../../src/adapters/conversation/dialogue-over.ts';
-import { factIds } from '../../src/core/facts/registry/index.ts';
 import { clientMessageSchemas, type EventMessage } from '../../src/core/protocol/messages.ts';
 import { parseServerMessage } from '../../src/core/protocol/parse-message.ts';
 import { hollinBankFarm } from '../../src/demo/hollin-bank-farm.ts';
 import { shipped } from '../cases/shipped-pack.ts';
+import { factIds } from '../fixtures/core-facts.ts';
 import { fakeTime } from './support/fake-time.ts';
 
 const { pack } = shipped;

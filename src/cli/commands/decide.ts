@@ -60,7 +60,7 @@ export const decide: Command = {
       language: words.language,
     };
     const { at: asked } = observationsOf(request);
-    const changes = (parsed.lists['what-if'] ?? []).map((text) => parseWhatIf(text, asked, pack.zone));
+    const changes = (parsed.lists['what-if'] ?? []).map((text) => parseWhatIf(text, asked, pack));
     const decision = await decideFacts(request);
     const whatIf = changes.length === 0 ? null : await decideWhatIf(request, decision, changes);
     if (parsed.options['json']) {
@@ -71,7 +71,7 @@ export const decide: Command = {
     } else
       io.write(
         decisionText(decision, pack, words) +
-          (whatIf ? whatIfText(whatIf, words) : '') +
+          (whatIf ? whatIfText(whatIf, pack.facts, words) : '') +
           comingDays(request, decision, words),
       );
     return 0;

@@ -1,7 +1,7 @@
 import { type UnderstandingReport, understandingReport } from '../../core/dialogue/understand/report.ts';
 import { codedError } from '../../core/errors/coded-error.ts';
-import { nearestName } from '../../core/errors/nearest.ts';
-import { type FactId, factIds } from '../../core/facts/registry/index.ts';
+import { factIdOf } from '../../core/facts/parse/index.ts';
+import type { FactId, FactRegistry } from '../../core/facts/registry/index.ts';
 import { type Command, type Parsed, textOption } from '../command.ts';
 import { languageOption, wordsFor } from '../language.ts';
 import { firstPack, loadNamedPack } from '../packs.ts';
@@ -29,8 +29,8 @@ export const understandCommand: Command = {
       throw codedError('OPTION_VALUE', { expected: '--text TEXT', came: 'no text' });
     }
     const { pack } = await loadNamedPack(io, textOption(parsed, 'pack') ?? firstPack);
-    const asked = factOption(parsed, 'asked');
-    const previous = factOption(parsed, 'previous');
+    const asked = factOption(parsed, 'asked', pack.facts);
+    const previous = factOption(parsed, 'previous', pack.facts);
     const question = asked === null ? null : (pack.questions.find(({ facts }) => facts.includes(asked)) ?? null);
     if (asked !== null && question === null) {
       const askable = pack.questions.flatMap(({ facts }) => facts);
@@ -44,13 +44,9 @@ export const understandCommand: Command = {
   },
 };
 
-function factOption(parsed: Parsed, name: string): FactId | null {
+function factOption(parsed: Parsed, name: string, facts: FactRegistry): FactId | null {
   const came = textOption(parsed, name);
-  if (came === undefined) return null;
-  const id = factIds.find((one) => one === came);
-  if (id !== undefined) return id;
-  const nearest = nearestName(came, factIds);
-  throw codedError('FACT_UNKNOWN_ID', { expected: 'a fact id', came, ...(nearest ? { nearest } : {}) });
+  return came === undefined ? null : factIdOf(came, facts);
 }
 
 function asText(report: UnderstandingReport): string {

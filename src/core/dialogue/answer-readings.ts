@@ -1,5 +1,5 @@
 import { type ErrorReport, reportOf } from '../errors/coded-error.ts';
-import { type FactId, factDefinition } from '../facts/registry/index.ts';
+import { definitionIn, type FactId, type FactRegistry } from '../facts/registry/index.ts';
 import type { Reading } from '../facts/types.ts';
 import type { AnswerChoice, Question } from '../rules/pack-types.ts';
 import type { AnsweredEvent } from './events.ts';
@@ -8,7 +8,11 @@ import type { NotedReading } from './notes.ts';
 type Signs = Extract<Reading, { type: 'signs' }>;
 
 /** The readings that an answer gives, or why it cannot be taken. */
-export function answerReadings(event: AnsweredEvent, question: Question | null): readonly NotedReading[] | ErrorReport {
+export function answerReadings(
+  event: AnsweredEvent,
+  question: Question | null,
+  registry: FactRegistry,
+): readonly NotedReading[] | ErrorReport {
   if (question === null) {
     return reportOf('QUESTION_UNKNOWN', { expected: 'a question of this conversation', came: event.question });
   }
@@ -20,7 +24,7 @@ export function answerReadings(event: AnsweredEvent, question: Question | null):
       came: unknown,
     });
   }
-  const foreign = Object.keys(event.numbers).find((fact) => !takesNumber(question, fact));
+  const foreign = Object.keys(event.numbers).find((fact) => !takesNumber(question, fact, registry));
   if (foreign !== undefined) {
     return reportOf('ANSWER_MISFIT', { expected: `a number for ${question.facts.join(' or ')}`, came: foreign });
   }
@@ -32,16 +36,22 @@ export function answerReadings(event: AnsweredEvent, question: Question | null):
     fact: fact as FactId,
     reading: { type: 'number', value } as const,
   }));
-  return [...question.facts.flatMap((fact) => fromChoices(fact, chosen, question)), ...numbers];
+  return [...question.facts.flatMap((fact) => fromChoices(fact, chosen, question, registry)), ...numbers];
 }
 
-function takesNumber(question: Question, fact: string): boolean {
-  return question.facts.some((id) => id === fact && factDefinition(id).type === 'number');
+function takesNumber(question: Question, fact: string, registry: FactRegistry): boolean {
+  return question.facts.some((id) => id === fact && definitionIn(registry, id).type === 'number');
 }
 
-function fromChoices(fact: FactId, chosen: readonly AnswerChoice[], question: Question): NotedReading[] {
-  if (question.form === 'signs' && factDefinition(fact).type === 'signs') {
-    return [{ fact, reading: checklist(fact, chosen, question) }];
+function fromChoices(
+  fact: FactId,
+  chosen: readonly AnswerChoice[],
+  question: Question,
+  registry: FactRegistry,
+): NotedReading[] {
+  const definition = definitionIn(registry, fact);
+  if (question.form === 'signs' && definition.type === 'signs') {
+    return [{ fact, reading: checklist(fact, definition.choices ?? [], chosen, question) }];
   }
   const given = chosen.map(({ gives }) => gives[fact]).filter((reading) => reading !== undefined);
   const choices = given.flatMap((reading) => (reading.type === 'choice' ? reading.possible : []));
@@ -52,7 +62,7 @@ function fromChoices(fact: FactId, chosen: readonly AnswerChoice[], question: Qu
 }
 
 /** A checklist gone through: what is ticked is there, what it offers and is not ticked is not. */
-function checklist(fact: FactId, chosen: readonly AnswerChoice[], question: Question): Signs {
+function checklist(fact: FactId, all: readonly string[], chosen: readonly AnswerChoice[], question: Question): Signs {
   const signsOf = (choices: readonly AnswerChoice[]) =>
     choices.flatMap(({ gives }) => {
       const reading = gives[fact];
@@ -63,6 +73,5 @@ function checklist(fact: FactId, chosen: readonly AnswerChoice[], question: Ques
     signsOf(question.choices ?? []).flatMap((reading) => [...reading.present, ...reading.absent]),
   );
   const absent = [...offered].filter((sign) => !present.has(sign));
-  const all = factDefinition(fact).choices ?? [];
   return { type: 'signs', present: [...present], absent, complete: all.every((sign) => offered.has(sign)) };
 }

@@ -1,4 +1,4 @@
-import type { FactId } from '../facts/registry/index.ts';
+import { type FactId, factIdsOf } from '../facts/registry/index.ts';
 import type { Pack, Question } from '../rules/pack-types.ts';
 
 const groups = ['season', 'field', 'crop', 'soil', 'weather', 'dose'] as const satisfies readonly Question['group'][];
@@ -16,7 +16,7 @@ export function questionsInOrder(pack: Pick<Pack, 'questions'>): readonly Questi
     .map(({ question }) => question);
 }
 
-/** Facts in the order in which a pack's questions would ask for them. */
-export function askingOrder(pack: Pick<Pack, 'questions'>): readonly FactId[] {
-  return [...new Set(questionsInOrder(pack).flatMap((question) => question.facts))];
+/** Facts in the order in which a pack's questions would ask for them, then those that none asks for, in registry order. */
+export function askingOrder(pack: Pick<Pack, 'questions' | 'facts'>): readonly FactId[] {
+  return [...new Set([...questionsInOrder(pack).flatMap((question) => question.facts), ...factIdsOf(pack.facts)])];
 }

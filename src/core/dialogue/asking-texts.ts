@@ -1,4 +1,4 @@
-import { factDefinition } from '../facts/registry/index.ts';
+import { definitionIn, definitionsOf } from '../facts/registry/index.ts';
 import type { Pack } from '../rules/pack-types.ts';
 import type { Catalogue } from '../words/catalogue.ts';
 import { labelOf } from '../words/facts.ts';
@@ -36,14 +36,14 @@ export const askingSayings = {
     const { only, list } = context.words.asking.fields;
     return lines.length === 0 ? only : list(lines.join('; '));
   },
-  changing: ({ fact }: NoteOf<'changing'>, _: State, { words }: ViewContext) =>
-    words.asking.changing(labelOf(fact, factDefinition, words)),
-  carried: ({ carried }: NoteOf<'carried'>, _: State, { now, words }: ViewContext) => {
+  changing: ({ fact }: NoteOf<'changing'>, _: State, { pack, words }: ViewContext) =>
+    words.asking.changing(labelOf(fact, definitionsOf(pack.facts), words)),
+  carried: ({ carried }: NoteOf<'carried'>, _: State, { pack, now, words }: ViewContext) => {
     const items = carried.observations.map(({ fact, reading, at }) => {
-      const definition = factDefinition(fact);
+      const definition = definitionIn(pack.facts, fact);
       const said = words.values.sources.said(showAgo(at, now, words));
       return words.dialogue.saidItem(
-        labelOf(fact, factDefinition, words),
+        labelOf(fact, definitionsOf(pack.facts), words),
         describeReading(definition, reading, words),
         said,
       );

@@ -1,4 +1,4 @@
-import { type FactId, factDefinition } from '../facts/registry/index.ts';
+import { type FactId, isFactOf } from '../facts/registry/index.ts';
 import { resolvedFact } from '../facts/resolved.ts';
 import type { Pack } from '../rules/pack-types.ts';
 import type { EpochSeconds } from '../units/brands.ts';
@@ -16,9 +16,9 @@ export function carriedOver(state: State, to: FieldProfile | null, at: EpochSeco
   const standing = standingOf(state, pack);
   const from = state.started?.field;
   if (standing === null || !from) return null;
-  const { parameters } = standing.compiled;
-  const isNear = areNear(standing.facts, to, numberParameter(parameters, 'nearFieldsKm'));
-  const oldest = at - numberParameter(parameters, 'nearFieldsHours') * 3600;
+  const { parameters, registry } = standing.compiled;
+  const isNear = () => areNear(standing.facts, to, numberParameter(parameters, 'nearFieldsKm'));
+  const oldest = () => at - numberParameter(parameters, 'nearFieldsHours') * 3600;
   const there = new Set((to?.observations ?? []).map(({ fact }) => fact));
   const newest = new Map<FactId, State['observations'][number]>();
   for (const one of state.observations) newest.set(one.fact, one);
@@ -26,9 +26,9 @@ export function carriedOver(state: State, to: FieldProfile | null, at: EpochSeco
     .filter(({ fact, reading, at: seen, device, carriedFrom }) => {
       if (there.has(fact) || seen > at || reading.type === 'does-not-know' || standing.conflicts.has(fact))
         return false;
-      if (device === fieldDevice && carriedFrom === undefined && factDefinition(fact).scope !== 'farm') return false;
-      const { scope } = factDefinition(fact);
-      return scope === 'farm' || (scope === 'near' && isNear && seen >= oldest);
+      const scope = isFactOf(registry, fact) ? registry[fact]?.scope : undefined;
+      if (device === fieldDevice && carriedFrom === undefined && scope !== 'farm') return false;
+      return scope === 'farm' || (scope === 'near' && isNear() && seen >= oldest());
     })
     .map(({ fact, reading, at: seen, source, doubtful, quote }) => ({
       fact,

@@ -1,5 +1,5 @@
 import { goodUntilOf } from '../facts/ageing.ts';
-import { type FactId, factDefinition } from '../facts/registry/index.ts';
+import { definitionIn, type FactId, type FactRegistry } from '../facts/registry/index.ts';
 import type { Reading } from '../facts/types.ts';
 import type { EpochSeconds } from '../units/brands.ts';
 import type { Parameters } from '../units/parameter.ts';
@@ -11,6 +11,7 @@ export interface ConflictInput {
   readonly at: EpochSeconds;
   readonly zone: string;
   readonly parameters: Parameters;
+  readonly registry: FactRegistry;
   /** Facts that a stop or hold reads. */
   readonly matters: ReadonlySet<FactId>;
 }
@@ -41,7 +42,7 @@ function standingOnes(observations: readonly StateObservation[], input: Conflict
   }
   return [...live.values()].filter(({ fact, at }) => {
     const ageing = { zone: input.zone, parameters: input.parameters, forecast: null };
-    return goodUntilOf(factDefinition(fact).goodFor, at, ageing) > input.at;
+    return goodUntilOf(definitionIn(input.registry, fact).goodFor, at, ageing) > input.at;
   });
 }
 

@@ -38,8 +38,10 @@ export function observationsOf({ pack, facts, now, at: asked, instead = [] }: De
   readonly at: EpochSeconds;
   readonly observations: readonly FactObservation[];
 } {
-  const at = asked ?? momentOfFacts(facts, pack.zone) ?? now;
-  const given = parseFacts(facts, at, pack.zone).filter(({ fact }) => !instead.some((one) => one.fact === fact));
+  const at = asked ?? momentOfFacts(facts, pack.zone, pack.facts) ?? now;
+  const given = parseFacts(facts, at, pack.zone, pack.facts).filter(
+    ({ fact }) => !instead.some((one) => one.fact === fact),
+  );
   return { at, observations: [...given, ...instead.map((one): FactObservation => ({ ...one, source: 'said' }))] };
 }
 
@@ -53,7 +55,8 @@ export async function decideObservations(request: {
 }): Promise<Decision> {
   const { pack, observations, forecast, at, language } = request;
   const compiled = compileRules(pack, localDate(at, pack.zone));
-  const facts = resolveFacts({ observations, forecast, at, zone: pack.zone, parameters: compiled.parameters });
+  const { parameters, registry } = compiled;
+  const facts = resolveFacts({ observations, forecast, at, zone: pack.zone, parameters, registry });
   const trace = await evaluateChecked(compiled, facts);
   return decisionFrom({ pack, compiled, facts, trace, at, forecast, language });
 }

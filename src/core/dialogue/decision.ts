@@ -1,4 +1,4 @@
-import { factDefinition } from '../facts/registry/index.ts';
+import { definitionsOf } from '../facts/registry/index.ts';
 import { type ResolvedFacts, resolvedFact } from '../facts/resolved.ts';
 import type { Pack } from '../rules/pack-types.ts';
 import type { Trace } from '../rules/trace-types.ts';
@@ -33,6 +33,7 @@ export interface DecisionInput {
 export function decisionFrom(input: DecisionInput): Decision {
   const { pack, compiled, facts, trace, at, forecast, language } = input;
   const words = catalogueOf(language);
+  const definitionOf = definitionsOf(pack.facts);
   const verdict = verdictOf(trace, facts, askingOrder(pack));
   const byRule = new Map(trace.map((rule) => [rule.rule, rule]));
   const worded = (reason: (typeof verdict.reasons)[number]) =>
@@ -43,19 +44,21 @@ export function decisionFrom(input: DecisionInput): Decision {
   return {
     ...verdict,
     headline: headlineOf(verdict, words),
-    why: whyOf({ verdict: verdict.verdict, reasons, trace }, factDefinition, words),
+    why: whyOf({ verdict: verdict.verdict, reasons, trace }, definitionOf, words),
     reasons,
     advice: verdict.advice.map(worded),
     dose,
     doseText: describeDose(
       dose,
       strength.known && strength.type === 'number' ? strength.high : null,
-      factDefinition,
+      definitionOf,
       words,
     ),
     cautions: pack.cautions.map(({ id, authority, text }) => ({ id, authority, text: inLanguage(text, language) })),
     pack: { id: pack.id, version: pack.version, hash: pack.hash, title: inLanguage(pack.title, language) },
-    forecast: forecast && summariseForecast(forecast, { at, facts, parameters: compiled.parameters }),
+    forecast:
+      forecast &&
+      summariseForecast(forecast, { at, facts, parameters: compiled.parameters, registry: compiled.registry }),
     facts,
     at: instantText(at),
     validUntil: verdict.validUntil === null ? null : instantText(verdict.validUntil),

@@ -10,13 +10,12 @@ export function decline(state: State, event: EventStamp, questionId: string | nu
   const question = packQuestion(questionId, pack);
   if (question === null) return note(state, event, { kind: 'no-question' });
   const observations = question.facts.map((fact) =>
-    observationOf(state, event, {
-      fact,
-      reading: { type: 'does-not-know' },
-      quote: null,
-      doubtful: false,
-      agoHours: 0,
-    }),
+    observationOf(
+      state,
+      event,
+      { fact, reading: { type: 'does-not-know' }, quote: null, doubtful: false, agoHours: 0 },
+      pack.facts,
+    ),
   );
   const declined: State = {
     ...state,

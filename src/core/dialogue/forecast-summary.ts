@@ -1,5 +1,6 @@
 import { errorTable } from '../errors/table.ts';
 import { rainAheadHours } from '../facts/forecast-facts.ts';
+import { type FactRegistry, isFactOf } from '../facts/registry/index.ts';
 import { type ResolvedFacts, resolvedFact } from '../facts/resolved.ts';
 import type { EpochSeconds } from '../units/brands.ts';
 import type { Parameters as RuleParameters } from '../units/parameter.ts';
@@ -19,10 +20,14 @@ export interface ForecastUse {
   /** For the place of the field. */
   readonly facts: ResolvedFacts;
   readonly parameters: RuleParameters;
+  readonly registry: FactRegistry;
 }
 
 /** Source, age and reach of a forecast at a moment, and whether it may be used there. */
-export function summariseForecast(forecast: Forecast, { at, facts, parameters }: ForecastUse): ForecastSummary {
+export function summariseForecast(
+  forecast: Forecast,
+  { at, facts, parameters, registry }: ForecastUse,
+): ForecastSummary {
   const { place, attribution, fetchedAt } = forecast;
   const trust = trustIn(forecast, at, fieldPlace(facts), parameters);
   const reach = reachesFrom(forecast, at);
@@ -34,9 +39,10 @@ export function summariseForecast(forecast: Forecast, { at, facts, parameters }:
     reachesTo: reach === null ? null : instantText(reach),
     unused: trust.usable ? null : trust.reason === 'too-old' ? 'too-old' : 'too-far',
     note: noteOf(forecast, at),
-    rainChance: trust.usable
-      ? rainChanceOf(forecast, { at, hours: rainAheadHours, growth: trust.growth }, parameters)
-      : null,
+    rainChance:
+      trust.usable && isFactOf(registry, 'rain.next48hMm')
+        ? rainChanceOf(forecast, { at, hours: rainAheadHours, growth: trust.growth }, parameters)
+        : null,
     latitude: place.latitude,
     longitude: place.longitude,
     distanceKm: Math.round(place.distanceKm * 100) / 100,

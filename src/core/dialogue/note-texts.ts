@@ -1,6 +1,5 @@
 import { localDate } from '../facts/local-day.ts';
-import { factDefinition } from '../facts/registry/index.ts';
-import type { Catalogue } from '../words/catalogue.ts';
+import { definitionIn, definitionsOf } from '../facts/registry/index.ts';
 import { labelOf } from '../words/facts.ts';
 import { phraseOf } from '../words/phrases.ts';
 import { describeSource } from '../words/sources.ts';
@@ -34,15 +33,17 @@ const sayings: { readonly [K in Spoken]: Say<K> } = {
     words.dialogue.notUnderstood(joinWords(pieces.map(words.dialogue.quote), words.values.and)),
   declined: ({ question }, _, { pack, words }) => {
     const asked = packQuestion(question, pack);
-    const labels = (asked?.facts ?? []).map((fact) => labelOf(fact, factDefinition, words));
+    const labels = (asked?.facts ?? []).map((fact) => labelOf(fact, definitionsOf(pack.facts), words));
     const say = asked?.forDose ? words.dialogue.declinedDose : words.dialogue.declined;
     return say(joinWords(labels, words.values.and));
   },
   remark: ({ code, quote }, _, { words }) => (words.dialogue.remarks[code] ?? words.dialogue.remark)(quote),
-  undone: ({ readings }, _, { words }) =>
-    readings.length === 0 ? words.dialogue.undoneNothing : words.dialogue.undone(phrases(readings, words)),
-  confirmed: ({ readings }, _, { words }) => words.dialogue.confirmed(phrases(readings, words)),
-  denied: ({ readings }, _, { words }) => words.dialogue.denied(phrases(readings, words)),
+  undone: ({ readings }, _, context) => {
+    const { dialogue } = context.words;
+    return readings.length === 0 ? dialogue.undoneNothing : dialogue.undone(phrases(readings, context));
+  },
+  confirmed: ({ readings }, _, context) => context.words.dialogue.confirmed(phrases(readings, context)),
+  denied: ({ readings }, _, context) => context.words.dialogue.denied(phrases(readings, context)),
   why: ({ question, rules }, _, { pack, words }) => {
     const asked = packQuestion(question, pack);
     const text = asked?.text[words.language] ?? asked?.text['en'];
@@ -50,13 +51,13 @@ const sayings: { readonly [K in Spoken]: Say<K> } = {
     if (titles.length === 0) return [text?.why ?? '', words.dialogue.whyNow].join(' ').trim();
     return words.dialogue.whyAsked(text?.why ?? '', joinWords(titles.map(words.values.inSentence), words.values.and));
   },
-  'said-so-far': ({ values, at }, { forecast }, { words }) => {
+  'said-so-far': ({ values, at }, { forecast }, { pack, words }) => {
     const times = { now: at, forecastFetchedAt: forecast?.fetchedAt ?? null };
     const items = values.map(({ fact, resolved }) => {
-      const definition = factDefinition(fact);
+      const definition = definitionIn(pack.facts, fact);
       const value = describeValue(definition, resolved, words);
       return words.dialogue.saidItem(
-        labelOf(fact, factDefinition, words),
+        labelOf(fact, definitionsOf(pack.facts), words),
         value,
         describeSource(resolved, times, words),
       );
@@ -67,12 +68,13 @@ const sayings: { readonly [K in Spoken]: Say<K> } = {
     words.dialogue.clamped(showTime((at + (state.started?.shiftSeconds ?? 0)) as typeof at, pack.zone, now, words)),
   forecast: ({ fetchedAt, attribution }, _, { pack, now, words }) =>
     words.dialogue.forecastCame(showTime(fetchedAt, pack.zone, now, words), words.dialogue.note(attribution)),
-  supposed: ({ readings, verdict, outcome, rules }, _, { pack, words }) => {
+  supposed: ({ readings, verdict, outcome, rules }, _, context) => {
+    const { pack, words } = context;
     const titles = rules
       .slice(0, 3)
       .map((rule) => words.values.inSentence(ruleText(pack, rule, words.language)?.title ?? rule));
     const because = joinWords(titles, words.values.and);
-    return words.dialogue.supposed[outcome](phrases(readings, words), words.verdict.names[verdict], because);
+    return words.dialogue.supposed[outcome](phrases(readings, context), words.verdict.names[verdict], because);
   },
   ...askingSayings,
   'past-verdict': ({ headline }, _, { words }) => words.dialogue.earlierVerdict(headline),
@@ -93,6 +95,6 @@ export function noteText(
 }
 
 /** Readings as said back, one after the other. */
-export function phrases(readings: readonly NotedReading[], words: Catalogue): string {
-  return readings.map(({ fact, reading }) => phraseOf(fact, reading, factDefinition, words)).join('; ');
+export function phrases(readings: readonly NotedReading[], { pack, words }: ViewContext): string {
+  return readings.map(({ fact, reading }) => phraseOf(fact, reading, definitionsOf(pack.facts), words)).join('; ');
 }

@@ -1,4 +1,4 @@
-import { type FactId, factDefinition } from '../facts/registry/index.ts';
+import { definitionIn, type FactId, type FactRegistry } from '../facts/registry/index.ts';
 import { type ResolvedFacts, resolvedFact } from '../facts/resolved.ts';
 import type { Pack, Question } from '../rules/pack-types.ts';
 import { evaluateReference } from '../rules/reference.ts';
@@ -83,7 +83,7 @@ function choose(
     (question) => question.forDose !== true && question.form !== 'place' && !spent.has(question.id),
   );
   const helpful = open.filter((question) => question.facts.some((fact) => useful.has(fact)));
-  const byForecast = [...useful].some(forecastMayTell);
+  const byForecast = [...useful].some((fact) => forecastMayTell(fact, pack.facts));
   const place = pack.questions.find(
     ({ id, form, facts: asked }) =>
       form === 'place' && !spent.has(id) && asked.some((fact) => !resolvedFact(facts, fact).known),
@@ -92,7 +92,7 @@ function choose(
     place !== undefined && ((forecast === 'no-place' && byForecast) || place.facts.some((fact) => useful.has(fact)));
   const holdsBack = forecast === 'coming' || (forecast === 'no-place' && place !== undefined);
   const candidates = helpful.filter(
-    ({ facts: asked }) => !holdsBack || asked.some((fact) => useful.has(fact) && !forecastMayTell(fact)),
+    ({ facts: asked }) => !holdsBack || asked.some((fact) => useful.has(fact) && !forecastMayTell(fact, pack.facts)),
   );
   if (placeHelps) candidates.push(place);
   const next = inTurn(candidates, useful, deferredFacts(rules));
@@ -119,8 +119,8 @@ function inTurn(
 const workedOutFromForecast: readonly FactId[] = ['crop.frostOnLeaves', 'soil.drainsExpected7d', 'air.inversionRisk'];
 
 /** True for a fact that a forecast may tell, so that nobody is asked before it has come or failed. */
-function forecastMayTell(fact: FactId): boolean {
-  return factDefinition(fact).obtained.includes('forecast') || workedOutFromForecast.includes(fact);
+function forecastMayTell(fact: FactId, registry: FactRegistry): boolean {
+  return definitionIn(registry, fact).obtained.includes('forecast') || workedOutFromForecast.includes(fact);
 }
 
 function doseQuestions(pack: Pack, trace: Trace, facts: ResolvedFacts, { wantsDose, spent }: PlanState) {

@@ -1,4 +1,4 @@
-import { isFactId } from '../facts/registry/index.ts';
+import { isFactOf } from '../facts/registry/index.ts';
 import { resolvedFact } from '../facts/resolved.ts';
 import type { Pack } from '../rules/pack-types.ts';
 import { confirm } from './confirm.ts';
@@ -70,7 +70,7 @@ const carries: Readonly<Record<Request, Carry>> = {
 /** Opens the question of a fact again, with the answer that stands. */
 function openAgain(state: State, event: EventStamp & Pick<RequestedEvent, 'fact'>, pack: Pack): State {
   const { fact } = event;
-  if (fact === undefined || !isFactId(fact) || questionOfFact(fact, pack) === null) {
+  if (fact === undefined || !isFactOf(pack.facts, fact) || questionOfFact(fact, pack) === null) {
     return note(state, event, { kind: 'nothing-to-change' });
   }
   return note({ ...state, changing: fact }, event, { kind: 'changing', fact });

@@ -1,4 +1,4 @@
-import { factDefinition } from '../facts/registry/index.ts';
+import { definitionIn } from '../facts/registry/index.ts';
 import { resolvedFact } from '../facts/resolved.ts';
 import type { Question } from '../rules/pack-types.ts';
 import { reasonsOf } from '../verdict/reasons.ts';
@@ -34,7 +34,7 @@ export function standingAnswer({ facts }: Question, state: State, { pack, words 
   const standing = standingOf(state, pack);
   const known = facts.flatMap((fact) => {
     const resolved = resolvedFact(standing?.facts ?? {}, fact);
-    return resolved.known ? [describeValue(factDefinition(fact), resolved, words)] : [];
+    return resolved.known ? [describeValue(definitionIn(pack.facts, fact), resolved, words)] : [];
   });
   return known.length === 0 ? null : words.asking.answerNow(known.join('; '));
 }

@@ -61,14 +61,28 @@ export function compiledFor(pack: Pack, at: EpochSeconds): CompiledRules {
 
 function workOut(state: State, at: EpochSeconds, pack: Pack): Standing {
   const compiled = compiledFor(pack, at);
-  const { parameters } = compiled;
+  const { parameters, registry } = compiled;
   const matters = new Set(
     compiled.rules.flatMap((one) => (one.rule.effect === 'advise' ? [] : factsOf(one.condition))),
   );
-  const conflicts = conflictsOf({ observations: state.observations, at, zone: pack.zone, parameters, matters });
+  const conflicts = conflictsOf({
+    observations: state.observations,
+    at,
+    zone: pack.zone,
+    parameters,
+    registry,
+    matters,
+  });
   const judge = (observations: readonly StateObservation[]) => {
     const settled = observations.filter(({ fact }) => !conflicts.has(fact));
-    const resolved = resolveFacts({ observations: settled, forecast: state.forecast, at, zone: pack.zone, parameters });
+    const resolved = resolveFacts({
+      observations: settled,
+      forecast: state.forecast,
+      at,
+      zone: pack.zone,
+      parameters,
+      registry,
+    });
     const facts = { ...resolved, ...Object.fromEntries([...conflicts.keys()].map((fact) => [fact, inConflict])) };
     return { facts, trace: evaluateReference(compiled, facts) };
   };

@@ -1,4 +1,5 @@
 import { judgePlausible } from '../facts/plausible.ts';
+import { definitionIn } from '../facts/registry/index.ts';
 import { resolveFacts } from '../facts/resolve.ts';
 import { evaluateReference } from '../rules/reference.ts';
 import { reasonsOf } from '../verdict/reasons.ts';
@@ -29,13 +30,14 @@ export function suppose(
     return note(state, event, { kind: 'not-understood', pieces: [event.text.trim()] });
   }
   for (const { fact, reading } of readings) {
-    const judged = judgePlausible(fact, reading);
+    const judged = judgePlausible(fact, definitionIn(pack.facts, fact), reading);
     if (typeof judged === 'object') return note(state, event, { kind: 'error', error: judged });
   }
   const at = momentOf(state, event);
-  const { parameters, ...compiled } = compiledFor(pack, at);
+  const compiled = compiledFor(pack, at);
+  const { parameters, registry } = compiled;
   const supposed = readings.map((one) => ({
-    ...observationOf(state, event, { ...one, agoHours: 0 }),
+    ...observationOf(state, event, { ...one, agoHours: 0 }, registry),
     source: 'said' as const,
   }));
   const facts = resolveFacts({
@@ -44,8 +46,9 @@ export function suppose(
     at,
     zone: pack.zone,
     parameters,
+    registry,
   });
-  const trace = evaluateReference({ ...compiled, parameters }, facts);
+  const trace = evaluateReference(compiled, facts);
   const reasons = reasonsOf(trace);
   const met = reasons.filter(({ outcome }) => outcome === 'met');
   return note(state, event, {

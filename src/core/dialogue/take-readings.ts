@@ -1,5 +1,5 @@
 import { judgePlausible } from '../facts/plausible.ts';
-import { type FactId, factDefinition } from '../facts/registry/index.ts';
+import { definitionIn, type FactId, type FactRegistry } from '../facts/registry/index.ts';
 import type { Reading } from '../facts/types.ts';
 import { epochSeconds } from '../units/brands.ts';
 import type { EventStamp } from './events.ts';
@@ -26,12 +26,17 @@ export interface Taken {
  * Takes the readings of an event: usual ones at once; one far outside what is usual waits to be confirmed, or counts as
  * confirmed where it repeats what is waiting; one that cannot be is refused with its range. Notes only the refusals.
  */
-export function takeReadings(before: State, event: EventStamp, offered: readonly OfferedReading[]): Taken {
+export function takeReadings(
+  before: State,
+  event: EventStamp,
+  offered: readonly OfferedReading[],
+  registry: FactRegistry,
+): Taken {
   let state = before;
   const readings: NotedReading[] = [];
   for (const one of offered) {
     const { fact, reading } = one;
-    const judged = judgePlausible(fact, reading);
+    const judged = judgePlausible(fact, definitionIn(registry, fact), reading);
     if (typeof judged === 'object') {
       state = note(state, event, { kind: 'error', error: judged });
       continue;
@@ -39,23 +44,28 @@ export function takeReadings(before: State, event: EventStamp, offered: readonly
     const waiting = state.unusual.find((other) => other.fact === fact);
     state = { ...state, unusual: state.unusual.filter((other) => other.fact !== fact) };
     if (judged === 'ask-once' && !(waiting && isSameNumber(waiting.reading, reading))) {
-      state = { ...state, unusual: [...state.unusual, waitFor(state, event, one)] };
+      state = { ...state, unusual: [...state.unusual, waitFor(state, event, one, registry)] };
       continue;
     }
-    state = { ...state, observations: [...state.observations, observationOf(state, event, one)] };
+    state = { ...state, observations: [...state.observations, observationOf(state, event, one, registry)] };
     readings.push({ fact, reading });
   }
   return { state: state === before ? state : moveTo(state, event), readings };
 }
 
 /** A reading as an observation of its event. */
-export function observationOf(state: State, event: EventStamp, offered: OfferedReading): StateObservation {
+export function observationOf(
+  state: State,
+  event: EventStamp,
+  offered: OfferedReading,
+  registry: FactRegistry,
+): StateObservation {
   const { fact, reading, quote, doubtful, agoHours } = offered;
   return {
     fact,
     reading,
     at: epochSeconds(momentOf(state, event) - agoHours * 3600),
-    source: factDefinition(fact).toldNotSeen ? 'told' : 'said',
+    source: definitionIn(registry, fact).toldNotSeen ? 'told' : 'said',
     event: event.id,
     device: event.device,
     doubtful,
@@ -63,9 +73,9 @@ export function observationOf(state: State, event: EventStamp, offered: OfferedR
   };
 }
 
-function waitFor(state: State, event: EventStamp, offered: OfferedReading): Unusual {
+function waitFor(state: State, event: EventStamp, offered: OfferedReading, registry: FactRegistry): Unusual {
   const { fact, reading, quote } = offered;
-  return { event: event.id, fact, reading, quote, observation: observationOf(state, event, offered) };
+  return { event: event.id, fact, reading, quote, observation: observationOf(state, event, offered, registry) };
 }
 
 function isSameNumber(a: Reading, b: Reading): boolean {

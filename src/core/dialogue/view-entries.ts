@@ -1,5 +1,5 @@
 import type { ErrorReport } from '../errors/coded-error.ts';
-import { type FactId, factDefinition } from '../facts/registry/index.ts';
+import { definitionIn } from '../facts/registry/index.ts';
 import type { Catalogue } from '../words/catalogue.ts';
 import { showWhole } from '../words/numbers.ts';
 import { shortName } from '../words/phrases.ts';
@@ -47,13 +47,13 @@ function entryOf(note: Note, id: string, state: State, context: ViewContext): En
 
 /** Readings as said back; those that only stand for the words of a button are said by its words. */
 function understoodText({ readings, answer }: Extract<Note, { kind: 'understood' }>, context: ViewContext): string {
-  const { words } = context;
+  const { pack, words } = context;
   const isStandIn = ({ reading }: (typeof readings)[number]) =>
     answer !== null && answer.choices.length > 0 && reading.type === 'number' && reading.low !== undefined;
-  const standIns = readings.filter(isStandIn).map(({ fact }) => shortName(fact, factDefinition(fact), words));
+  const standIns = readings.filter(isStandIn).map(({ fact }) => shortName(fact, definitionIn(pack.facts, fact), words));
   const isChoice = answer !== null && answer.choices.length > 0;
   const plain = readings.filter((one) => !isStandIn(one) && !(isChoice && one.reading.type === 'does-not-know'));
-  const parts = plain.length === 0 ? [] : [phrases(plain, words)];
+  const parts = plain.length === 0 ? [] : [phrases(plain, context)];
   if (answer === null || standIns.length === 0) return parts.join('; ');
   const said = `${joinWords(standIns, words.values.and)}: ${words.values.inSentence(answerText(answer, context))}`;
   return [said, ...parts].join('; ');
@@ -75,7 +75,7 @@ function answerText({ question, choices, numbers, doesNotKnow }: GivenAnswer, { 
     return choice ? inLanguage(choice.label, words.language) : (plain[id] ?? id);
   });
   const values = Object.entries(numbers).map(
-    ([fact, value]) => `${showWhole(words, value)}${unitSuffix(factDefinition(fact as FactId)?.unit ?? null, words)}`,
+    ([fact, value]) => `${showWhole(words, value)}${unitSuffix(definitionIn(pack.facts, fact).unit, words)}`,
   );
   return joinWords([...labels, ...values], words.values.and) || dialogue.person.nothing;
 }

@@ -1,4 +1,4 @@
-import { type FactId, factDefinition } from '../facts/registry/index.ts';
+import { definitionIn, definitionsOf, type FactId } from '../facts/registry/index.ts';
 import type { Question } from '../rules/pack-types.ts';
 import type { Catalogue } from '../words/catalogue.ts';
 import { labelOf } from '../words/facts.ts';
@@ -47,7 +47,7 @@ function packQuestionView(question: Question, ask: string, state: State, context
       label: inLanguage(label, words.language),
       help: help ? inLanguage(help, words.language) : null,
     })),
-    boxes: boxesOf(question),
+    boxes: boxesOf(question, context),
     now: settlesNow(question, state, context),
     before: null,
     terms: termsIn([ask, text?.why ?? '', text?.how ?? '', ...helps], context.pack, words),
@@ -56,41 +56,44 @@ function packQuestionView(question: Question, ask: string, state: State, context
 }
 
 /** The sentence by which a question is put. */
-export function questionText(asked: QuestionNote, { pack, words }: ViewContext): string {
+export function questionText(asked: QuestionNote, context: ViewContext): string {
+  const { pack, words } = context;
   if (asked.kind !== 'pack') {
-    const what = phraseOf(asked.readings.fact, asked.readings.reading, factDefinition, words);
+    const what = phraseOf(asked.readings.fact, asked.readings.reading, definitionsOf(pack.facts), words);
     if (asked.kind === 'unusual') return words.dialogue.confirmUnusual(capital(what));
     return words.dialogue.confirmDoubtful(asked.quote ?? what, what);
   }
   const question = pack.questions.find(({ id }) => id === asked.question);
   const together = pack.questions.filter(({ id }) => asked.together.includes(id)).map((one) => askOf(one, words));
   const ask = question ? askOf(question, words) : asked.question;
-  return [...conflictText(asked.conflict, words), ask, ...together].join(' ');
+  return [...conflictText(asked.conflict, context), ask, ...together].join(' ');
 }
 
 function askOf({ id, text }: Question, words: Catalogue): string {
   return (text[words.language] ?? text['en'])?.ask ?? id;
 }
 
-function conflictText(conflict: readonly NotedReading[], words: Catalogue): string[] {
+function conflictText(conflict: readonly NotedReading[], { pack, words }: ViewContext): string[] {
+  const definitionOf = definitionsOf(pack.facts);
   const facts = [...new Set(conflict.map(({ fact }) => fact))];
   return facts.map((fact) => {
-    const definition = factDefinition(fact);
+    const definition = definitionOf(fact);
     const values = conflict
       .filter((one) => one.fact === fact)
       .map(({ reading }) => describeReading(definition, reading, words));
-    return words.dialogue.confirmConflict(labelOf(fact, factDefinition, words), joinWords(values, words.values.and));
+    return words.dialogue.confirmConflict(labelOf(fact, definitionOf, words), joinWords(values, words.values.and));
   });
 }
 
 function confirmView(
   open: Extract<OpenQuestion, { kind: 'unusual' | 'doubtful' }>,
   ask: string,
-  { pack, words }: ViewContext,
+  context: ViewContext,
 ): QuestionView {
+  const { pack, words } = context;
   const { dialogue } = words;
   const fact = open.kind === 'unusual' ? open.unusual.fact : open.observation.fact;
-  const isNumber = factDefinition(fact).type === 'number' && packQuestion(open.id, pack) !== null;
+  const isNumber = definitionIn(pack.facts, fact).type === 'number' && packQuestion(open.id, pack) !== null;
   return {
     id: open.id,
     ask,
@@ -102,7 +105,7 @@ function confirmView(
       { id: 'yes', label: dialogue.yes, help: null },
       { id: 'no', label: dialogue.no, help: null },
     ],
-    boxes: isNumber ? [boxOf(fact)] : [],
+    boxes: isNumber ? [boxOf(fact, context)] : [],
     now: '',
     before: null,
     terms: [],
@@ -110,13 +113,16 @@ function confirmView(
   };
 }
 
-function boxesOf({ form, facts }: Question): NumberBoxView[] {
+function boxesOf({ form, facts }: Question, context: ViewContext): NumberBoxView[] {
   if (form !== 'number' && form !== 'place') return [];
-  return facts.filter((fact) => factDefinition(fact).type === 'number').map(boxOf);
+  return facts
+    .filter((fact) => definitionIn(context.pack.facts, fact).type === 'number')
+    .map((fact) => boxOf(fact, context));
 }
 
-function boxOf(fact: FactId): NumberBoxView {
-  const { label, unit, range, shownDecimals = 1 } = factDefinition(fact);
+function boxOf(fact: FactId, { pack, words }: ViewContext): NumberBoxView {
+  const { label: name, labels, unit, range, shownDecimals = 1 } = definitionIn(pack.facts, fact);
+  const label = labels?.[words.language] ?? name;
   const [low, high] = range ?? [null, null];
   const decimals = fact === 'field.latitude' || fact === 'field.longitude' ? 4 : shownDecimals;
   return { fact, label, unit, low, high, step: Number((10 ** -decimals).toFixed(decimals)) };

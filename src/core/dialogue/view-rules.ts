@@ -1,4 +1,4 @@
-import { factDefinition } from '../facts/registry/index.ts';
+import { definitionIn, definitionsOf } from '../facts/registry/index.ts';
 import { resolvedFact } from '../facts/resolved.ts';
 import type { Pack } from '../rules/pack-types.ts';
 import type { RuleTrace } from '../rules/trace-types.ts';
@@ -45,16 +45,21 @@ function ruleView(rule: RuleTrace, decision: Decision, pack: Pack, words: Catalo
     source: written?.source ?? '',
     why: written?.why ?? '',
     facts: rule.facts.map((fact) => {
-      const definition = factDefinition(fact);
+      const definition = definitionIn(pack.facts, fact);
       const resolved = resolvedFact(decision.facts, fact);
       const value = describeValue(definition, resolved, words, limitsOf(rule, fact));
-      return { fact, label: labelOf(fact, factDefinition, words), value, from: describeSource(resolved, times, words) };
+      return {
+        fact,
+        label: labelOf(fact, definitionsOf(pack.facts), words),
+        value,
+        from: describeSource(resolved, times, words),
+      };
     }),
     limits: rule.parameters.flatMap((parameter) => {
       const found = parameters.get(parameter);
       return found ? [{ parameter, value: describeParameter(found, words), source: found.source }] : [];
     }),
-    margins: describeMargins(rule, factDefinition, words),
+    margins: describeMargins(rule, definitionsOf(pack.facts), words),
   };
 }
 

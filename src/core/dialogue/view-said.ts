@@ -1,4 +1,4 @@
-import { type FactId, factDefinition } from '../facts/registry/index.ts';
+import { definitionIn, definitionsOf, type FactId, isFactOf } from '../facts/registry/index.ts';
 import { resolvedFact } from '../facts/resolved.ts';
 import { labelOf } from '../words/facts.ts';
 import { describeSource } from '../words/sources.ts';
@@ -15,17 +15,19 @@ export function saidViews(state: State, { pack, now, words }: ViewContext): Said
   if (standing === null) return [];
   const newest = new Map<FactId, StateObservation>();
   for (const one of state.observations) newest.set(one.fact, one);
-  return [...newest].map(([fact, { event, carriedFrom }]) => {
-    const definition = factDefinition(fact);
-    const resolved = resolvedFact(standing.facts, fact);
-    const from = describeSource(resolved, sourceTimes(state, now), words);
-    return {
-      fact,
-      label: labelOf(fact, factDefinition, words),
-      value: describeValue(definition, resolved, words),
-      from: carriedFrom === undefined ? from : words.asking.carriedFrom(carriedFrom, from),
-      undo: event === state.started?.id ? null : event,
-      canChange: questionOfFact(fact, pack) !== null,
-    };
-  });
+  return [...newest]
+    .filter(([fact]) => isFactOf(standing.compiled.registry, fact))
+    .map(([fact, { event, carriedFrom }]) => {
+      const definition = definitionIn(pack.facts, fact);
+      const resolved = resolvedFact(standing.facts, fact);
+      const from = describeSource(resolved, sourceTimes(state, now), words);
+      return {
+        fact,
+        label: labelOf(fact, definitionsOf(pack.facts), words),
+        value: describeValue(definition, resolved, words),
+        from: carriedFrom === undefined ? from : words.asking.carriedFrom(carriedFrom, from),
+        undo: event === state.started?.id ? null : event,
+        canChange: questionOfFact(fact, pack) !== null,
+      };
+    });
 }

@@ -1,7 +1,8 @@
 import { codedError } from '../errors/coded-error.ts';
 import { factIdOf, parseFacts } from '../facts/parse/index.ts';
-import { type FactId, factDefinition } from '../facts/registry/index.ts';
+import { definitionIn, type FactId } from '../facts/registry/index.ts';
 import type { Reading } from '../facts/types.ts';
+import type { Pack } from '../rules/pack-types.ts';
 import type { EpochSeconds } from '../units/brands.ts';
 import type { VerdictWord } from '../verdict/types.ts';
 import { catalogueOf } from '../words/catalogue.ts';
@@ -31,15 +32,19 @@ export interface WhatIf {
  * a facts file takes for one fact, at the moment asked about in the field's zone. Throws OPTION_VALUE, or the coded error of a
  * facts file. A day is asked about by its moment, never so.
  */
-export function parseWhatIf(text: string, moment: EpochSeconds, zone: string): WhatIfChange {
+export function parseWhatIf(
+  text: string,
+  moment: EpochSeconds,
+  { zone, facts }: Pick<Pack, 'zone' | 'facts'>,
+): WhatIfChange {
   const cut = text.indexOf('=');
   const name = text.slice(0, Math.max(0, cut)).trim();
   const given = text.slice(cut + 1).trim();
   if (name === '' || given === '') {
     throw codedError('OPTION_VALUE', { expected: 'a fact and its value, as soil.temperature30cmC=9', came: text });
   }
-  const fact = factIdOf(name);
-  const { type } = factDefinition(fact);
+  const fact = factIdOf(name, facts);
+  const { type } = definitionIn(facts, fact);
   if (type === 'date') {
     throw codedError('OPTION_VALUE', {
       expected: 'a fact other than the date: ask about another day with --at',
@@ -48,7 +53,7 @@ export function parseWhatIf(text: string, moment: EpochSeconds, zone: string): W
   }
   const isPlain = type === 'signs' && !given.startsWith('[') && !given.startsWith('{');
   const signs = given === 'none' ? [] : given.split(',').map((sign) => sign.trim());
-  const [read] = parseFacts({ [fact]: isPlain ? signs : jsonOrText(given) }, moment, zone).slice(-1);
+  const [read] = parseFacts({ [fact]: isPlain ? signs : jsonOrText(given) }, moment, zone, facts).slice(-1);
   if (read === undefined) throw codedError('OPTION_VALUE', { expected: 'a value of the fact', came: text });
   return { fact, reading: read.reading, at: read.at };
 }

@@ -1,4 +1,4 @@
-import { factDefinition } from '../facts/registry/index.ts';
+import { definitionsOf } from '../facts/registry/index.ts';
 import type { Pack } from '../rules/pack-types.ts';
 import type { RuleTrace } from '../rules/trace-types.ts';
 import type { RuleText } from '../rules/types.ts';
@@ -22,8 +22,8 @@ export interface ReasonContext {
 export function wordReason(reason: Reason, { pack, rule, parameters, language }: ReasonContext): WordedReason {
   const text = ruleText(pack, reason.rule, language);
   const words = catalogueOf(language);
-  const fill = (template: string) =>
-    rule ? fillRuleText(template, rule, parameters, factDefinition, words) : template;
+  const definitionOf = definitionsOf(pack.facts);
+  const fill = (template: string) => (rule ? fillRuleText(template, rule, parameters, definitionOf, words) : template);
   return {
     ...reason,
     title: fill(text?.title ?? reason.rule),
@@ -31,7 +31,7 @@ export function wordReason(reason: Reason, { pack, rule, parameters, language }:
     lift: text?.lift === undefined ? null : fill(text.lift),
     margins: rule?.margins ?? [],
     marginText:
-      rule && reason.effect !== 'advise' ? describeRuleMargin(rule, reason.margin, factDefinition, words) : null,
+      rule && reason.effect !== 'advise' ? describeRuleMargin(rule, reason.margin, definitionOf, words) : null,
   };
 }
 

@@ -1,7 +1,7 @@
 import type { EpochSeconds } from '../units/brands.ts';
 import type { Parameters } from '../units/parameter.ts';
 import type { Forecast } from '../weather/forecast.ts';
-import type { FactId } from './registry/index.ts';
+import type { FactId, FactRegistry } from './registry/index.ts';
 import type { FactObservation } from './resolved.ts';
 import type { Resolved } from './types.ts';
 
@@ -15,6 +15,8 @@ export interface ResolveInput {
   readonly zone: string;
   /** Parameters in force on the day of `at`. */
   readonly parameters: Parameters;
+  /** The facts to resolve: those that the pack reaches. */
+  readonly registry: FactRegistry;
 }
 
 /** A forecast that may be used, with the factor by which its age widens its bands and the moment it is too old. */
@@ -29,6 +31,7 @@ export interface FactContext {
   readonly at: EpochSeconds;
   readonly zone: string;
   readonly parameters: Parameters;
+  readonly registry: FactRegistry;
   /** Null where there is none or it may not be used. */
   readonly trusted: TrustedForecast | null;
   /** Why the forecast may not be used; null where it may, or where there is none. */

@@ -7,7 +7,7 @@ import { airTemperatureNow, boomGustNow, boomWindNow, humidityNow, rainNow } fro
 import type { FactContext, FactSource, TrustedForecast } from './context.ts';
 import { cautiousEnd, cautiousNote } from './observed-known.ts';
 import { atPrecision } from './precision.ts';
-import { type FactId, factDefinition } from './registry/index.ts';
+import { type CoreFactId, definitionIn, type FactId, type FactRegistry, isFactOf } from './registry/index.ts';
 import type { Resolved } from './types.ts';
 
 /** Hours over which rain ahead is judged: those of the facts `rain.next48h*`. */
@@ -16,7 +16,7 @@ export const rainAheadHours = 48;
 type NowValue = typeof rainNow;
 
 /** Facts that a forecast gives, each with its band. */
-export const forecastFacts: Readonly<Partial<Record<FactId, FactSource>>> = {
+const forecastFacts: Readonly<Partial<Record<FactId, FactSource>>> = {
   'rain.next48hMm': ahead('rain.next48hMm', ({ totalMm }) => totalMm),
   'rain.next48hMaxMmPerH': ahead('rain.next48hMaxMmPerH', ({ maxMmPerH }) => maxMmPerH),
   'rain.nowMmPerH': now('rain.nowMmPerH', rainNow),
@@ -28,9 +28,14 @@ export const forecastFacts: Readonly<Partial<Record<FactId, FactSource>>> = {
   ),
   'air.temperatureC': now('air.temperatureC', airTemperatureNow),
   'air.relativeHumidityPercent': now('air.relativeHumidityPercent', humidityNow),
-};
+} satisfies Partial<Record<CoreFactId, FactSource>>;
 
-function now(id: FactId, value: NowValue, note?: string): FactSource {
+/** How a forecast gives a fact of a registry; undefined where it does not. */
+export function forecastSourceOf(id: FactId, registry: FactRegistry): FactSource | undefined {
+  return isFactOf(registry, id) ? forecastFacts[id] : undefined;
+}
+
+function now(id: CoreFactId, value: NowValue, note?: string): FactSource {
   return (context) =>
     withForecast(context, (trusted) => {
       const banded = value(trusted.forecast, context.at, trusted.growth, context.parameters);
@@ -38,7 +43,7 @@ function now(id: FactId, value: NowValue, note?: string): FactSource {
     });
 }
 
-function ahead(id: FactId, part: (rain: RainAhead) => Banded): FactSource {
+function ahead(id: CoreFactId, part: (rain: RainAhead) => Banded): FactSource {
   return (context) =>
     withForecast(context, (trusted) => {
       const { forecast, growth } = trusted;
@@ -55,15 +60,15 @@ function withForecast(context: FactContext, value: (trusted: TrustedForecast) =>
 }
 
 function knownForecast(
-  { at, parameters }: FactContext,
+  { at, parameters, registry }: FactContext,
   { oldestAt }: TrustedForecast,
-  id: FactId,
+  id: CoreFactId,
   banded: Banded | null,
   goodFor: 'goodForSeenNowHours' | 'forecastFreshHours',
   note?: string,
 ): Resolved {
   if (banded === null) return { known: false, reason: 'forecast-gap' };
-  const definition = factDefinition(id);
+  const definition = definitionIn(registry, id);
   const [lowest, highest] = definition.range ?? [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
   if (!(banded.value >= lowest && banded.value <= highest)) {
     return { known: false, reason: 'implausible', note: `forecast ${banded.value} ${definition.unit ?? ''}`.trim() };

@@ -1,7 +1,7 @@
-/**
- * Parameters that every pack must hold because ageing, derivation or the forecast's bands read them, with their unit.
- * The loader refuses a pack that lacks one.
- */
+import { type CoreFactId, type FactId, type FactRegistry, factIdsOf } from './registry/index.ts';
+import type { FactDefinition, ForecastVariable } from './types.ts';
+
+/** The parameters that ageing, derivation, the forecast's bands, the outlook and the dose read, with their unit. */
 export const neededParameters = {
   goodForSoilSeenHours: 'h',
   goodForSoilSeenRainMm: 'mm',
@@ -52,3 +52,106 @@ export const neededParameters = {
 
 /** Id of a parameter that the core itself reads. */
 export type NeededParameter = keyof typeof neededParameters;
+
+/** Parameters that every pack holds: the season, how far a forecast is trusted, and which windows are worth telling. */
+const always: readonly NeededParameter[] = [
+  'fieldProfileSeasonStart',
+  'forecastFreshHours',
+  'forecastOldestHours',
+  'forecastBandGrowthSharePerHour',
+  'forecastLeadGrowthSharePerDay',
+  'forecastBandStandardErrors',
+  'forecastCellFurthestKm',
+  'shortestWindowHours',
+  'windowLikelyLeast',
+];
+
+/** Parameters of the dose; a pack that holds the first holds them all. */
+const ofDose: readonly NeededParameter[] = [
+  'usualDoseGPerHa',
+  'severeDoseGPerHa',
+  'severeDensityPlantsPerM2',
+  'productStepLPerHa',
+];
+
+const ofNear: readonly NeededParameter[] = ['nearFieldsKm', 'nearFieldsHours'];
+
+const windBand = ['cropHeightM', 'boomHeightAboveCropM', 'forecastWindBandShare', 'forecastWindBandKmh'] as const;
+const rainAheadBand = ['forecastRainBandShare', 'rainChanceLeast', 'heavyRainMissedSharePerDay'] as const;
+
+/** Parameters by which the band of each variable of a forecast is told. */
+const ofVariable: Readonly<Record<ForecastVariable, readonly NeededParameter[]>> = {
+  'air-temperature': ['forecastTemperatureBandC'],
+  'relative-humidity': ['forecastHumidityBandPercent'],
+  'delta-t': ['forecastTemperatureBandC', 'forecastHumidityBandPercent'],
+  rain: ['forecastRainBandShare', 'forecastRainNowBandMmPerH'],
+  'wind-at-boom': windBand,
+  'gusts-at-boom': windBand,
+};
+
+/** What a fact built in is worked out from beside what was observed of it. */
+interface Needs {
+  readonly facts?: readonly CoreFactId[];
+  readonly parameters?: readonly NeededParameter[];
+}
+
+const needs: Readonly<Partial<Record<FactId, Needs>>> = {
+  'crop.frostOnLeaves': { facts: ['air.temperatureC'], parameters: ['noFrostAboveC'] },
+  'soil.drainsRunning': { facts: ['field.drained'] },
+  'soil.drainsExpected7d': {
+    facts: ['field.drained', 'field.texture', 'soil.fieldCapacityPercent', 'soil.feel'],
+    parameters: [
+      'deficitDepthM',
+      'youngCropCoefficient',
+      'forecastRainBandShare',
+      'drainsSurplusMm',
+      'balanceErrorMmPerRootDay',
+    ],
+  },
+  'soil.temperature30cmC': { parameters: ['soilTemperatureReadingBandC', 'soilTemperatureCarriedDays'] },
+  'soil.temperatureTrendCPerDay': {
+    facts: ['soil.temperature30cmC'],
+    parameters: ['trendReadingsWithinDays', 'trendReadingsSpanDays', 'trendAheadDays'],
+  },
+  'air.deltaTC': { facts: ['air.temperatureC', 'air.relativeHumidityPercent'] },
+  'air.inversionRisk': {
+    facts: ['wind.boomKmh'],
+    parameters: [
+      'inversionWindBelowKmh',
+      'inversionCloudAtMostPercent',
+      'inversionBeforeSunsetHours',
+      'inversionAfterSunriseHours',
+    ],
+  },
+  'rain.next48hMm': { parameters: rainAheadBand },
+  'rain.next48hMaxMmPerH': { parameters: rainAheadBand },
+  'rain.nowMmPerH': { parameters: ofVariable.rain },
+  'wind.boomKmh': { parameters: windBand },
+  'wind.gustKmh': { parameters: windBand },
+  'air.temperatureC': { parameters: ofVariable['air-temperature'] },
+  'air.relativeHumidityPercent': { parameters: ofVariable['relative-humidity'] },
+} satisfies Partial<Record<CoreFactId, Needs>>;
+
+/** The facts from which a fact built in may be worked out; none for a pack's own. */
+export function neededFacts(fact: FactId): readonly FactId[] {
+  return needs[fact]?.facts ?? [];
+}
+
+/** Ids of the parameters that a pack must hold for the facts that it reaches, and for its dose where it gives one. */
+export function parametersFor(reached: FactRegistry, givesDose: boolean): ReadonlySet<string> {
+  const wanted = new Set<string>([...always, ...(givesDose ? ofDose : [])]);
+  for (const id of factIdsOf(reached)) {
+    for (const parameter of [...ofDefinition(reached[id]), ...(needs[id]?.parameters ?? [])]) wanted.add(parameter);
+  }
+  return wanted;
+}
+
+function ofDefinition(definition: FactDefinition | undefined): readonly string[] {
+  if (definition === undefined) return [];
+  const { goodFor, scope, forecast } = definition;
+  const ageing = 'parameter' in goodFor ? [goodFor.parameter] : [];
+  const rain = goodFor.kind === 'hours' && goodFor.untilRainMm !== undefined ? [goodFor.untilRainMm] : [];
+  const ahead = forecast !== undefined && typeof forecast.over === 'object' ? [forecast.over.hoursAhead] : [];
+  const band = forecast === undefined ? [] : ofVariable[forecast.variable];
+  return [...ageing, ...rain, ...ahead, ...band, ...(scope === 'near' ? ofNear : [])];
+}

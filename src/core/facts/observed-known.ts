@@ -2,9 +2,8 @@ import type { EpochSeconds } from '../units/brands.ts';
 import { workedOutNote } from './depth-reading.ts';
 import { mergeSigns } from './observed-signs.ts';
 import { atPrecision } from './precision.ts';
-import { type FactId, factDefinition } from './registry/index.ts';
 import type { FactObservation } from './resolved.ts';
-import type { Known, Origin, Reading } from './types.ts';
+import type { FactDefinition, Known, Origin, Reading } from './types.ts';
 
 /** An observation with the moment from which it is too old. */
 export interface DatedReading extends FactObservation {
@@ -15,19 +14,18 @@ export interface DatedReading extends FactObservation {
 export type LiveReading = DatedReading & { readonly reading: Exclude<Reading, { type: 'does-not-know' }> };
 
 /** The known value that still-good readings of one fact (oldest first) give: the newest, or all signs merged. */
-export function knownFrom(id: FactId, live: readonly LiveReading[]): Known | null {
+export function knownFrom(definition: FactDefinition, live: readonly LiveReading[]): Known | null {
   const newest = live.at(-1);
   if (newest === undefined) return null;
   const { reading, source, at, goodUntil } = newest;
   const origin: Origin = { source, at, goodUntil };
-  if (reading.type === 'number') return knownNumber(id, reading, origin);
+  if (reading.type === 'number') return knownNumber(definition, reading, origin);
   if (reading.type === 'choice') return { known: true, type: 'choice', possible: reading.possible, ...origin };
   if (reading.type === 'date') return { known: true, type: 'date', iso: reading.iso, ...origin };
-  return mergeSigns(live, factDefinition(id).choices ?? []);
+  return mergeSigns(live, definition.choices ?? []);
 }
 
-function knownNumber(id: FactId, reading: Extract<Reading, { type: 'number' }>, origin: Origin): Known {
-  const definition = factDefinition(id);
+function knownNumber(definition: FactDefinition, reading: Extract<Reading, { type: 'number' }>, origin: Origin): Known {
   const { value, low = value, high = value } = reading;
   const kept = atPrecision(definition, { value, low, high });
   const isBanded = kept.low !== kept.high;

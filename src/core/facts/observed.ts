@@ -4,10 +4,15 @@ import { isUnsettledCountry } from './country-codes.ts';
 import { isWorkedOut } from './depth-reading.ts';
 import { type DatedReading, knownFrom, type LiveReading } from './observed-known.ts';
 import { fitsFact } from './reading-fits.ts';
-import { type FactId, factDefinition } from './registry/index.ts';
+import { definitionIn, type FactId, type FactRegistry } from './registry/index.ts';
 import type { FactObservation } from './resolved.ts';
 import { describeReading } from './say-reading.ts';
-import type { Known, Unknown } from './types.ts';
+import type { FactDefinition, Known, Unknown } from './types.ts';
+
+/** What an observation is judged by: ageing, and the registry that its fact stands in. */
+export interface ObservedInput extends AgeingInput {
+  readonly registry: FactRegistry;
+}
 
 /** What was observed of a fact, as it stands at a moment. */
 export interface Observed {
@@ -27,9 +32,9 @@ export function observedOf(
   id: FactId,
   observations: readonly FactObservation[],
   at: EpochSeconds,
-  ageing: AgeingInput,
+  ageing: ObservedInput,
 ): Observed {
-  const definition = factDefinition(id);
+  const definition = definitionIn(ageing.registry, id);
   const dated = observations.map(
     (observation): DatedReading => ({
       ...observation,
@@ -37,20 +42,20 @@ export function observedOf(
     }),
   );
   const still = dated.filter((reading) => reading.goodUntil > at);
-  const live = still.filter((reading): reading is LiveReading => isReading(id, reading));
+  const live = still.filter((reading): reading is LiveReading => isReading(id, definition, reading));
   const told = live.filter(({ source }) => source === 'told');
   const seen = live.filter(({ source }) => source !== 'told');
   const direct = seen.filter(({ reading }) => !isWorkedOut(reading));
   const given = direct.length > 0 ? direct : seen;
   return {
-    given: knownFrom(id, given),
-    told: knownFrom(id, told),
-    unknown: live.length > 0 ? null : whyUnknown(id, dated, still, ageing.zone),
+    given: knownFrom(definition, given),
+    told: knownFrom(definition, told),
+    unknown: live.length > 0 ? null : whyUnknown(id, definition, dated, still, ageing.zone),
   };
 }
 
-function isReading(id: FactId, { reading }: DatedReading): boolean {
-  return reading.type !== 'does-not-know' && fitsFact(id, reading) && !isUnsettled(reading);
+function isReading(id: FactId, definition: FactDefinition, { reading }: DatedReading): boolean {
+  return reading.type !== 'does-not-know' && fitsFact(id, definition, reading) && !isUnsettled(reading);
 }
 
 function isUnsettled(reading: DatedReading['reading']): boolean {
@@ -59,12 +64,13 @@ function isUnsettled(reading: DatedReading['reading']): boolean {
 
 function whyUnknown(
   id: FactId,
+  definition: FactDefinition,
   dated: readonly DatedReading[],
   still: readonly DatedReading[],
   zone: string,
 ): Unknown | null {
-  const past = dated.findLast((one) => isReading(id, one) && !still.includes(one));
-  const note = past === undefined ? {} : { note: describeReading(id, past, zone) };
+  const past = dated.findLast((one) => isReading(id, definition, one) && !still.includes(one));
+  const note = past === undefined ? {} : { note: describeReading(definition, past, zone) };
   if (still.some(({ reading }) => isUnsettled(reading))) return { known: false, reason: 'does-not-settle', ...note };
   if (still.some(({ reading }) => reading.type === 'does-not-know')) {
     return { known: false, reason: 'person-does-not-know', ...note };

@@ -1,5 +1,5 @@
 import { type ErrorDetails, type ErrorReport, reportOf } from '../errors/coded-error.ts';
-import { type FactId, factDefinition } from './registry/index.ts';
+import type { FactId } from './registry/index.ts';
 import type { FactDefinition, Reading } from './types.ts';
 
 type NumberReading = Extract<Reading, { type: 'number' }>;
@@ -13,8 +13,7 @@ export interface RangeProblem {
 }
 
 /** Checks a number reading against the fact's range, and its band against its value; null where both hold. */
-export function checkRange(id: FactId, reading: NumberReading): RangeProblem | null {
-  const definition = factDefinition(id);
+export function checkRange(id: FactId, definition: FactDefinition, reading: NumberReading): RangeProblem | null {
   const { value, low = value, high = value } = reading;
   const members: readonly (readonly [Member, number])[] = [
     ['value', value],
@@ -35,11 +34,15 @@ export function checkRange(id: FactId, reading: NumberReading): RangeProblem | n
  * Whether a reading can be taken at once ('fine'), is asked about once before it is taken ('ask-once'), or cannot be
  * (the report of the error, with the range). Only numbers are judged.
  */
-export function judgePlausible(id: FactId, reading: Reading): 'fine' | 'ask-once' | ErrorReport {
+export function judgePlausible(
+  id: FactId,
+  definition: FactDefinition,
+  reading: Reading,
+): 'fine' | 'ask-once' | ErrorReport {
   if (reading.type !== 'number') return 'fine';
-  const problem = checkRange(id, reading);
+  const problem = checkRange(id, definition, reading);
   if (problem) return reportOf(problem.code, problem.details);
-  return isWithin(reading.value, factDefinition(id).plausible) ? 'fine' : 'ask-once';
+  return isWithin(reading.value, definition.plausible) ? 'fine' : 'ask-once';
 }
 
 function isWithin(value: number, range: readonly [number, number] | undefined): boolean {

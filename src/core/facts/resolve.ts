@@ -1,9 +1,9 @@
 import { trustIn } from '../weather/trust.ts';
 import type { FactContext, ResolveInput } from './context.ts';
 import { derivations } from './derive/index.ts';
-import { forecastFacts } from './forecast-facts.ts';
+import { forecastSourceOf } from './forecast-facts.ts';
 import { type Observed, observedOf } from './observed.ts';
-import { type FactId, factIds } from './registry/index.ts';
+import { type CoreFactId, coreFacts, type FactId, factIdsOf } from './registry/index.ts';
 import type { FactObservation, ResolvedFacts } from './resolved.ts';
 import { doubtStuck } from './stuck-reading.ts';
 import type { Resolved } from './types.ts';
@@ -18,23 +18,24 @@ const clockSlackSeconds = 60;
  */
 export function resolveFacts(input: ResolveInput): ResolvedFacts {
   const context = contextOf(input);
-  return Object.fromEntries(factIds.map((id) => [id, context.fact(id)]));
+  return Object.fromEntries(factIdsOf(input.registry).map((id) => [id, context.fact(id)]));
 }
 
 /** What derivations read at a moment: every fact, resolved when first asked for. */
 export function contextOf(input: ResolveInput): FactContext {
-  const { at, zone, parameters } = input;
+  const { at, zone, parameters, registry } = input;
   const byFact = groupObservations(input);
   const observations = (id: FactId) => byFact.get(id) ?? [];
   const place = placeOf(input, observations);
   const trust = input.forecast === null ? null : trustIn(input.forecast, at, place, parameters);
   const isOfThisPlace = trust !== null && (trust.usable || trust.reason === 'too-old');
-  const ageing = { zone, parameters, forecast: isOfThisPlace ? input.forecast : null };
+  const ageing = { zone, parameters, registry, forecast: isOfThisPlace ? input.forecast : null };
   const resolved = new Map<FactId, Resolved>();
   const context: FactContext = {
     at,
     zone,
     parameters,
+    registry,
     trusted: trust?.usable && input.forecast !== null ? { ...trust, forecast: input.forecast } : null,
     untrusted: trust === null || trust.usable ? null : { known: false, reason: trust.reason, note: trust.note },
     observations,
@@ -56,7 +57,7 @@ export function pickFact(id: FactId, observed: Observed, context: FactContext): 
   }
   const derived = derivations[id]?.(context) ?? null;
   if (derived?.known) return derived;
-  const forecast = forecastFacts[id]?.(context) ?? null;
+  const forecast = forecastSourceOf(id, context.registry)?.(context) ?? null;
   if (forecast?.known) return forecast;
   return observed.told ?? observed.unknown ?? derived ?? forecast ?? { known: false, reason: 'not-asked' };
 }
@@ -81,8 +82,9 @@ export function placeOf(
   { at, zone, parameters }: Pick<ResolveInput, 'at' | 'zone' | 'parameters'>,
   observations: (id: FactId) => readonly FactObservation[],
 ): { readonly latitude: number; readonly longitude: number } | null {
-  const number = (id: FactId) => {
-    const { given } = observedOf(id, observations(id), at, { zone, parameters, forecast: null });
+  const number = (id: CoreFactId) => {
+    const ageing = { zone, parameters, registry: coreFacts, forecast: null };
+    const { given } = observedOf(id, observations(id), at, ageing);
     return given?.type === 'number' ? given.value : null;
   };
   const latitude = number('field.latitude');

@@ -2,7 +2,7 @@ import type { FactId } from './registry/index.ts';
 import type { Observation, Resolved } from './types.ts';
 
 /** Facts as the rules see them at one moment; an absent key counts as unknown, not asked. */
-export type ResolvedFacts = Readonly<Partial<Record<FactId, Resolved>>>;
+export type ResolvedFacts = Readonly<Record<FactId, Resolved>>;
 
 /** An observation of a registered fact. */
 export type FactObservation = Observation<FactId>;

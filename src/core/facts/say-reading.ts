@@ -1,7 +1,6 @@
 import { localTime } from './local-day.ts';
-import { type FactId, factDefinition } from './registry/index.ts';
 import type { FactObservation } from './resolved.ts';
-import type { Reading } from './types.ts';
+import type { FactDefinition, Reading } from './types.ts';
 
 const texts: { readonly [T in Reading['type']]: (reading: Extract<Reading, { type: T }>) => string } = {
   number: ({ value }) => String(value),
@@ -12,13 +11,12 @@ const texts: { readonly [T in Reading['type']]: (reading: Extract<Reading, { typ
 };
 
 /** What a too old reading was and when, for a note: "9.6 C at 2026-11-05 09:00". */
-export function describeReading(id: FactId, { reading, at }: FactObservation, zone: string): string {
-  return `${sayReading(id, reading)} at ${localTime(at, zone)}`;
+export function describeReading(definition: FactDefinition, { reading, at }: FactObservation, zone: string): string {
+  return `${sayReading(definition, reading)} at ${localTime(at, zone)}`;
 }
 
 /** A reading with its unit: "9.6 C". */
-export function sayReading(id: FactId, reading: Reading): string {
-  const { unit } = factDefinition(id);
+export function sayReading({ unit }: FactDefinition, reading: Reading): string {
   const text = (texts[reading.type] as (reading: Reading) => string)(reading);
   return `${text}${unit === null ? '' : ` ${unit}`}`;
 }

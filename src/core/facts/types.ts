@@ -111,10 +111,40 @@ export type GoodFor =
   | { readonly kind: 'hours'; readonly parameter: string; readonly untilRainMm?: string }
   | { readonly kind: 'days'; readonly parameter: string };
 
+/** What a pack's own fact may take from the hourly forecast. */
+export type ForecastVariable =
+  | 'air-temperature'
+  | 'relative-humidity'
+  | 'rain'
+  | 'wind-at-boom'
+  | 'gusts-at-boom'
+  | 'delta-t';
+
+/** How a pack's own fact is taken from the hourly forecast. */
+export interface ForecastTaking {
+  readonly variable: ForecastVariable;
+  /** The hour of the moment, the hours ahead that a parameter of the pack counts, or the next night, sunset to sunrise. */
+  readonly over: 'now' | 'next-night' | { readonly hoursAhead: string };
+  /** What is taken of those hours; the value itself of the hour of the moment. */
+  readonly take: 'value' | 'min' | 'max' | 'sum' | 'mean';
+  /** The end of the band that stands for all of it, where nobody can see it now. */
+  readonly end?: 'low' | 'high';
+}
+
 /** One entry of the fact registry. */
 export interface FactDefinition {
   /** Short name for lists, in English, lower case. */
   readonly label: string;
+  /** The same by language; absent for a fact built in, whose names the words hold. */
+  readonly labels?: Readonly<Record<string, string>>;
+  /** Names of the choices by choice and language; absent as the labels are. */
+  readonly choiceLabels?: Readonly<Record<string, Readonly<Record<string, string>>>>;
+  /** Words by which a person names the fact, by language; absent for a fact built in. */
+  readonly words?: Readonly<Record<string, readonly string[]>>;
+  /** How the value is taken from the hourly forecast; absent for a fact built in. */
+  readonly forecast?: ForecastTaking;
+  /** Where the fact's meaning and its range come from; absent for a fact built in. */
+  readonly source?: string;
   readonly type: FactType;
   /** Unit symbol as shown, or null where there is none. */
   readonly unit: string | null;

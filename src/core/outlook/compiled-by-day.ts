@@ -1,9 +1,9 @@
 import { compileRules } from '../rules/compile.ts';
-import type { Pack } from '../rules/pack-types.ts';
+import type { ReachingPack } from '../rules/reach.ts';
 import type { CompiledRules } from '../rules/types.ts';
 
 /** The rules of a pack on any day (YYYY-MM-DD), compiled once for each span of days over which no parameter changes. */
-export function compiledByDay(pack: Pick<Pack, 'rules' | 'parameters'>): (isoDate: string) => CompiledRules {
+export function compiledByDay(pack: ReachingPack): (isoDate: string) => CompiledRules {
   const starts = pack.parameters.map(({ validFrom }) => validFrom);
   const ends = pack.parameters.flatMap(({ validTo }) => (validTo === undefined ? [] : [validTo]));
   const spans = new Map<number, CompiledRules>();

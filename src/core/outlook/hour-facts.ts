@@ -1,6 +1,7 @@
 import type { FactContext, TrustedForecast } from '../facts/context.ts';
-import { type FactId, factIds } from '../facts/registry/index.ts';
+import { type FactId, factIdsOf } from '../facts/registry/index.ts';
 import { groupObservations, pickFact, placeOf } from '../facts/resolve.ts';
+import type { ResolvedFacts } from '../facts/resolved.ts';
 import type { Resolved, Unknown } from '../facts/types.ts';
 import type { CompiledRules } from '../rules/types.ts';
 import { type EpochSeconds, epochSeconds } from '../units/brands.ts';
@@ -12,8 +13,8 @@ import { steadyFacts } from './steady-facts.ts';
 
 /** Facts in one hour: `held` with what was observed kept as assumptions, `strict` with those left out that will have aged. */
 export interface HourFacts {
-  readonly held: Readonly<Partial<Record<FactId, Resolved>>>;
-  readonly strict: Readonly<Partial<Record<FactId, Resolved>>>;
+  readonly held: ResolvedFacts;
+  readonly strict: ResolvedFacts;
   readonly aged: readonly FactId[];
   readonly trusted: TrustedForecast;
 }
@@ -31,13 +32,13 @@ export function factsAhead(input: OutlookInput, compiled: CompiledRules, wanted:
   const { forecast, at: now } = input;
   const { zone } = input.pack;
   if (forecast === null) return { known: false, untold: null };
-  const { parameters } = compiled;
+  const { parameters, registry } = compiled;
   const groups = groupObservations(input);
   const observations = (id: FactId) => groups.get(id) ?? [];
   const trust = trustIn(forecast, now, placeOf({ at: now, zone, parameters }, observations), parameters);
   if (!trust.usable) return { known: false, untold: { known: false, reason: trust.reason, note: trust.note } };
-  const ageing = { zone, parameters, forecast };
-  const holders = new Map(factIds.map((id) => [id, holdObservations(id, observations(id), now, ageing)]));
+  const ageing = { zone, parameters, registry, forecast };
+  const holders = new Map(factIdsOf(registry).map((id) => [id, holdObservations(id, observations(id), now, ageing)]));
   const heldOf = (id: FactId, at: EpochSeconds) => holders.get(id)!(at);
   const trustedAt = (at: EpochSeconds, grown: boolean): TrustedForecast => ({
     forecast,
@@ -51,6 +52,7 @@ export function factsAhead(input: OutlookInput, compiled: CompiledRules, wanted:
       at,
       zone,
       parameters: rules.parameters,
+      registry,
       trusted: trustedAt(at, grown),
       untrusted: null,
       observations,
@@ -79,8 +81,8 @@ function hourFacts(
   heldOf: (id: FactId) => HeldObservation,
   steady: (id: FactId, fact: Resolved) => Resolved,
 ): HourFacts {
-  const held: Partial<Record<FactId, Resolved>> = {};
-  const left: Partial<Record<FactId, Resolved>> = {};
+  const held: Record<FactId, Resolved> = {};
+  const left: Record<FactId, Resolved> = {};
   const aged: FactId[] = [];
   for (const id of wanted) {
     const value = fact(id);

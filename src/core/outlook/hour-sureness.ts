@@ -46,9 +46,9 @@ export function hourSureness(
     ({ totalMm, maxMmPerH }) => chanceNone(rain, bandsOf(facts, exactly(totalMm), exactly(maxMmPerH))) ?? 1,
   );
   const share = byMember.length === 0 ? null : byMember.reduce((sum, one) => sum + one, 0) / byMember.length;
-  const missed = (1 - numberParameter(parameters, 'heavyRainMissedSharePerDay')) ** leadDays;
-  const byBand = share === null ? chanceNone(rain, wholeRain(facts, at, parameters)) : null;
-  const dry = share ?? (byBand === null ? null : byBand * missed);
+  const byBand = share === null && rain.length > 0 ? chanceNone(rain, wholeRain(facts, at, parameters)) : null;
+  const missed = () => (1 - numberParameter(parameters, 'heavyRainMissedSharePerDay')) ** leadDays;
+  const dry = share ?? (byBand === null ? null : byBand * missed());
   const others = chanceNone(
     hourly.filter((one) => !ofRain(one)),
     {},

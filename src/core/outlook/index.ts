@@ -1,5 +1,6 @@
 import { sunPlaceOf } from '../facts/derive/place.ts';
 import { localDate } from '../facts/local-day.ts';
+import { isFactOf } from '../facts/registry/index.ts';
 import { contextOf, resolveFacts } from '../facts/resolve.ts';
 import { soilWaterDays } from '../facts/soil-water-days.ts';
 import { compileRules } from '../rules/compile.ts';
@@ -27,8 +28,8 @@ export function outlookOf(input: OutlookInput): Outlook {
   const { zone } = pack;
   const today = localDate(at, zone);
   const compiled = compileRules(pack, today);
-  const { parameters } = compiled;
-  const now = { observations, forecast, at, zone, parameters };
+  const { parameters, registry } = compiled;
+  const now = { observations, forecast, at, zone, parameters, registry };
   const facts = resolveFacts(now);
   const { hours, untold, liftedAt } = scanHours(input);
   const changes: ChangesInput = { compiled, facts, at, today, forecastAt: (rule) => liftedAt.get(rule) ?? null };
@@ -48,7 +49,7 @@ export function outlookOf(input: OutlookInput): Outlook {
     windows: withSoilBelow(windows, soil),
     reachesTo: reachOf(hours),
     ...soil,
-    soilWater: soilWaterDays(now),
+    soilWater: isFactOf(registry, 'soil.drainsExpected7d') ? soilWaterDays(now) : [],
     changes: changesByRule(changes),
     smallestSet: smallestSetOf(changes),
     spoiled: sprays ? spoiledBy(hours) : null,

@@ -2,7 +2,7 @@ import { localDate } from '../facts/local-day.ts';
 import type { FactId } from '../facts/registry/index.ts';
 import type { Unknown } from '../facts/types.ts';
 import { type EpochSeconds, epochSeconds } from '../units/brands.ts';
-import { numberParameter } from '../units/parameter.ts';
+import { numberParameter, type Parameters } from '../units/parameter.ts';
 import { hourSeconds } from '../weather/series.ts';
 import { compiledByDay } from './compiled-by-day.ts';
 import { factsAhead, type HourFacts } from './hour-facts.ts';
@@ -54,13 +54,14 @@ export function scanHours(input: OutlookInput, watch?: HourWatcher): Scan {
     const { parameters } = compiled;
     const sureness = hourSureness(judged, facts, at, (at - now) / (24 * hourSeconds), parameters);
     const hour = judgeHour(stamp, judged, facts, sureness.all);
-    return withRainChance(hour, sureness.rainMembers, numberParameter(parameters, 'rainChanceLeast'));
+    return withRainChance(hour, sureness.rainMembers, parameters);
   });
   return { hours, untold: null, liftedAt };
 }
 
 /** An hour that would be open, but in too few members of the ensemble stays without heavy rain, is so only if rain keeps away. */
-function withRainChance(hour: HourOutlook, dryShare: number | null, least: number): HourOutlook {
-  if (dryShare === null || dryShare >= least || (hour.state !== 'clear' && hour.state !== 'clear-if')) return hour;
+function withRainChance(hour: HourOutlook, dryShare: number | null, parameters: Parameters): HourOutlook {
+  if (dryShare === null || dryShare >= numberParameter(parameters, 'rainChanceLeast')) return hour;
+  if (hour.state !== 'clear' && hour.state !== 'clear-if') return hour;
   return { ...hour, state: 'clear-if', unknown: [...new Set<FactId>([...hour.unknown, 'rain.next48hMm'])] };
 }

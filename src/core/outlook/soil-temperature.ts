@@ -20,7 +20,8 @@ export function soilTemperatureAhead(
 ): Pick<Outlook, 'soilTemperature' | 'usualAirYears' | 'fallThrough'> {
   const context = contextOf(input);
   const limitC = upperLimitOf(compiled);
-  const soil = context.trusted === null ? null : soilInputOf(context, context.trusted, daysAfterForecast);
+  const soil =
+    context.trusted === null || limitC === null ? null : soilInputOf(context, context.trusted, daysAfterForecast);
   if (soil === null || limitC === null) return { soilTemperature: [], usualAirYears: null, fallThrough: null };
   const soilTemperature = soilTemperaturePath(soil, limitC).map(
     ({ at, valueC, low80C, high80C, low95C, high95C, chanceBelow, beyondForecast }): SoilTemperaturePoint => ({

@@ -1,8 +1,8 @@
 import { codedError } from '../errors/coded-error.ts';
-import { factDefinition } from '../facts/registry/index.ts';
+import { definitionIn, type FactRegistry } from '../facts/registry/index.ts';
 import { type Parameter, type Parameters, parametersOn } from '../units/parameter.ts';
 import { isOrderOperator } from './operators.ts';
-import type { Pack } from './pack-types.ts';
+import { type ReachingPack, reachedFacts } from './reach.ts';
 import { membersOf, operatorOf, parameterOf, readsOf } from './reads.ts';
 import type {
   Comparison,
@@ -19,22 +19,30 @@ import type {
  * Names of comparisons are the rule's id and the path to them: `soil-too-dry/eitherOf/0`.
  * Throws PARAMETER_MISSING where a rule reads a parameter that is not in force on the day.
  */
-export function compileRules(pack: Pick<Pack, 'rules' | 'parameters'>, isoDate: string): CompiledRules {
+export function compileRules(pack: ReachingPack, isoDate: string): CompiledRules {
   const parameters = parametersOn(pack.parameters, isoDate);
   const byId = new Map(pack.rules.map((rule) => [rule.id, rule]));
   const ordered = [...byId.values()].sort((a, b) => (a.id < b.id ? -1 : 1));
   const rules = ordered.map((rule) => {
-    const condition = compileCondition(rule.when, rule.id, { rule, byId, parameters, isoDate, open: [rule.id] });
+    const condition = compileCondition(rule.when, rule.id, {
+      rule,
+      byId,
+      parameters,
+      registry: pack.facts,
+      isoDate,
+      open: [rule.id],
+    });
     const reads = readsOf(rule.when, byId);
     return { rule, condition, facts: [...reads.facts], parameters: [...reads.parameters] };
   });
-  return { rules, parameters };
+  return { rules, parameters, registry: reachedFacts(pack) };
 }
 
 interface World {
   readonly rule: Rule;
   readonly byId: ReadonlyMap<string, Rule>;
   readonly parameters: Parameters;
+  readonly registry: FactRegistry;
   readonly isoDate: string;
   /** Rules being expanded, outermost first. */
   readonly open: readonly string[];
@@ -70,7 +78,7 @@ function compileReference(id: string, name: string, world: World): CompiledCondi
 function compileComparison(comparison: Comparison, name: string, world: World): CompiledComparison {
   const { op, operand } = operatorOf(comparison);
   const { fact } = comparison;
-  const { unit } = factDefinition(fact);
+  const { unit } = definitionIn(world.registry, fact);
   const parameter = parameterOf(comparison);
   if (parameter === null) {
     const values = Array.isArray(operand) ? (operand as readonly string[]) : [operand as string];

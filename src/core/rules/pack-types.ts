@@ -1,4 +1,4 @@
-import type { FactId } from '../facts/registry/index.ts';
+import type { FactId, FactRegistry } from '../facts/registry/index.ts';
 import type { Reading } from '../facts/types.ts';
 import type { Parameter } from '../units/parameter.ts';
 import type { PictureId } from './pack/picture-ids.ts';
@@ -94,6 +94,8 @@ export interface Pack {
   readonly active: string;
   /** ISO 639-1 codes in which every text is given. */
   readonly languages: readonly string[];
+  /** Every fact that the pack may read: those built in, then its own. */
+  readonly facts: FactRegistry;
   readonly parameters: readonly Parameter[];
   readonly rules: readonly Rule[];
   readonly questions: readonly Question[];

@@ -1,4 +1,4 @@
-import type { FactId } from '../facts/registry/index.ts';
+import type { FactId, FactRegistry } from '../facts/registry/index.ts';
 import type { Parameters } from '../units/parameter.ts';
 
 /** What a met rule does to the verdict. */
@@ -104,4 +104,6 @@ export interface CompiledRule {
 export interface CompiledRules {
   readonly rules: readonly CompiledRule[];
   readonly parameters: Parameters;
+  /** The facts that the pack reaches: those its rules, questions and dose read, and what these are worked out from. */
+  readonly registry: FactRegistry;
 }

@@ -1,4 +1,4 @@
-import { type FactId, factIds } from '../facts/registry/index.ts';
+import type { FactId } from '../facts/registry/index.ts';
 import { type ResolvedFacts, resolvedFact } from '../facts/resolved.ts';
 import type { RuleTrace, Trace } from '../rules/trace-types.ts';
 import type { EpochSeconds } from '../units/brands.ts';
@@ -10,7 +10,7 @@ const slowness = ['hours', 'days', 'season'] as const;
 
 /**
  * The verdict of a trace over the facts that it was made from. `order` is the order of asking; facts that it does not name come
- * last, in registry order. Any stop met: do not spray; else any hold met: wait; else any stop or hold unknown: wait; else spray.
+ * last, in the order in which the rules read them. Any stop met: do not spray; else any hold met: wait; else any stop or hold unknown: wait; else spray.
  */
 export function verdictOf(trace: Trace, facts: ResolvedFacts, order: readonly FactId[]): Verdict {
   return {
@@ -35,7 +35,7 @@ export function verdictWord(trace: readonly Pick<RuleTrace, 'effect' | 'outcome'
 
 function missingOf(trace: Trace, order: readonly FactId[]): FactId[] {
   const useful = usefulFacts(trace);
-  return [...new Set([...order, ...factIds])].filter((fact) => useful.has(fact));
+  return [...new Set([...order, ...useful])].filter((fact) => useful.has(fact));
 }
 
 function slowestOf(trace: Trace): Verdict['slowest'] {

@@ -7,5 +7,6 @@ export type FactLabels = Readonly<Partial<Record<FactId, string>>>;
 
 /** What a fact is called in the language of the words: "soil temperature at 30 cm", "Bodentemperatur in 30 cm". */
 export function labelOf(id: FactId, definitionOf: DefinitionOf, words: Catalogue): string {
-  return words.facts[id] ?? definitionOf(id).label;
+  const { label, labels } = definitionOf(id);
+  return labels?.[words.language] ?? words.facts[id] ?? label;
 }

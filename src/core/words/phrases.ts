@@ -28,5 +28,5 @@ function trendOf({ low = 0, high = 0 }: Extract<Reading, { type: 'number' }>, { 
 
 /** The short name of a fact in running text. */
 export function shortName(id: FactId, definition: FactDefinition, words: Catalogue): string {
-  return words.phrases.short[id] ?? words.facts[id] ?? definition.label;
+  return words.phrases.short[id] ?? definition.labels?.[words.language] ?? words.facts[id] ?? definition.label;
 }

@@ -1,11 +1,11 @@
-import { factDefinition, factIds } from '../../core/facts/registry/index.ts';
+import { coreFactIds, coreFacts } from '../../core/facts/registry/index.ts';
 import type { FactDefinition, GoodFor } from '../../core/facts/types.ts';
 import { markdownTable } from './table.ts';
 
 /** docs/facts.md: the registry of facts. */
 export function factsPage(): string {
-  const rows = factIds.map((id) => {
-    const definition = factDefinition(id);
+  const rows = coreFactIds.map((id) => {
+    const definition = coreFacts[id];
     return [
       `\`${id}\``,
       definition.label,

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import type { FactId } from '../../../src/core/facts/registry/index.ts';
-import { factDefinition } from '../../../src/core/facts/registry/index.ts';
 import type { Question } from '../../../src/core/rules/pack-types.ts';
+import { factDefinition } from '../../fixtures/core-facts.ts';
 import { doesNotKnow, filled, pressed, type Told } from './talk.ts';
 
 /** A made-up person: for any question, the same answer whenever it is put. `seed` per question decides. */

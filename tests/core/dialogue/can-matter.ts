@@ -1,10 +1,11 @@
 import type { Standing } from '../../../src/core/dialogue/standing.ts';
-import { type FactId, factDefinition } from '../../../src/core/facts/registry/index.ts';
+import type { FactId } from '../../../src/core/facts/registry/index.ts';
 import { type ResolvedFacts, resolvedFact } from '../../../src/core/facts/resolved.ts';
 import type { Resolved } from '../../../src/core/facts/types.ts';
 import type { Question } from '../../../src/core/rules/pack-types.ts';
 import { evaluateReference } from '../../../src/core/rules/reference.ts';
 import type { RuleTrace } from '../../../src/core/rules/trace-types.ts';
+import { factDefinition } from '../../fixtures/core-facts.ts';
 import { morning } from './talk.ts';
 
 /**

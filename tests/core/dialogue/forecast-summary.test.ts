@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { ForecastSummary } from '../../../src/core/dialogue/decision-types.ts';
 import { summariseForecast } from '../../../src/core/dialogue/forecast-summary.ts';
+import { coreFacts } from '../../../src/core/facts/registry/index.ts';
 import type { ResolvedFacts } from '../../../src/core/facts/resolved.ts';
 import type { Forecast } from '../../../src/core/weather/forecast.ts';
 import { catalogueOf } from '../../../src/core/words/catalogue.ts';
@@ -14,7 +15,7 @@ const at = utc('2026-11-06T09:00Z');
 const parameters = testParameters();
 
 function summary(forecast: Forecast, facts: ResolvedFacts = {}): ForecastSummary {
-  return summariseForecast(forecast, { at, facts, parameters });
+  return summariseForecast(forecast, { at, facts, parameters, registry: coreFacts });
 }
 
 const said = (forecast: Forecast, facts?: ResolvedFacts) =>

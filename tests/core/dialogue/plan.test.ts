@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { nextQuestion, type PlanState, planOf } from '../../../src/core/dialogue/plan.ts';
 import { compiledFor } from '../../../src/core/dialogue/standing.ts';
 import type { FactId } from '../../../src/core/facts/registry/index.ts';
+import { coreFacts } from '../../../src/core/facts/registry/index.ts';
 import { resolveFacts } from '../../../src/core/facts/resolve.ts';
 import { evaluateReference } from '../../../src/core/rules/reference.ts';
 import { inventedForecast } from '../../../src/demo/invented-weather.ts';
@@ -22,6 +23,7 @@ const factsOf = (values: Values, ...without: FactId[]) =>
     at: morning,
     zone: pack.zone,
     parameters: compiled.parameters,
+    registry: coreFacts,
   });
 
 const next = (values: Values, state: Partial<PlanState> = {}, ...without: FactId[]) =>

@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { goodUntilOf } from '../../../src/core/facts/ageing.ts';
-import { type FactId, factDefinition, factIds } from '../../../src/core/facts/registry/index.ts';
+import { coreFacts, type FactId } from '../../../src/core/facts/registry/index.ts';
 import { resolveFacts } from '../../../src/core/facts/resolve.ts';
 import type { FactObservation } from '../../../src/core/facts/resolved.ts';
 import type { Reading } from '../../../src/core/facts/types.ts';
 import { epochSeconds } from '../../../src/core/units/brands.ts';
+import { factDefinition, factIds } from '../../fixtures/core-facts.ts';
 import { buildForecast } from '../../generators/forecast.ts';
 import { testParameters } from '../../generators/parameters.ts';
 import { utc } from './moments.ts';
@@ -14,7 +15,7 @@ const zone = 'Europe/London';
 
 function resolvedAt(id: FactId, reading: Reading, seen: string, at: string, where = zone) {
   const observations: FactObservation[] = [{ fact: id, reading, at: utc(seen), source: 'said' }];
-  return resolveFacts({ observations, forecast: null, at: utc(at), zone: where, parameters })[id];
+  return resolveFacts({ observations, forecast: null, at: utc(at), zone: where, parameters, registry: coreFacts })[id];
 }
 
 const cracked: Reading = { type: 'signs', present: ['cracked'], absent: [], complete: true };
@@ -110,7 +111,7 @@ describe('soil seen is good until so much rain has fallen', () => {
     const at = epochSeconds(seen + 3 * 3600);
     const near = { ...wet, place: { ...wet.place, distanceKm: 15 } };
     const feel = (forecast: typeof wet | null) =>
-      resolveFacts({ observations, forecast, at, zone, parameters })['soil.feel'];
+      resolveFacts({ observations, forecast, at, zone, parameters, registry: coreFacts })['soil.feel'];
     expect(feel(null)).toMatchObject({ known: true, goodUntil: seen + 24 * 3600 });
     expect(feel(wet)).toMatchObject({ known: true, goodUntil: seen + 24 * 3600 });
     expect(feel(near)).toMatchObject({ known: false, reason: 'too-old' });

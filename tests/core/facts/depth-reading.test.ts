@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { workOutAt30cm } from '../../../src/core/facts/depth-reading.ts';
 import { parseFacts } from '../../../src/core/facts/parse/index.ts';
+import { coreFacts } from '../../../src/core/facts/registry/index.ts';
 import { waveLag, waveShare } from '../../../src/core/science/soil/heat-wave.ts';
 import { utc } from './moments.ts';
 
 const at = utc('2026-11-06T09:00Z');
-const parse = (given: unknown) => parseFacts({ 'soil.temperature30cmC': given }, at, 'Europe/London');
+const parse = (given: unknown) => parseFacts({ 'soil.temperature30cmC': given }, at, 'Europe/London', coreFacts);
 const wave = { diffusivityM2PerS: 5e-7, periodS: 86_400 };
 
 describe('a reading at another depth', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { FactId } from '../../../src/core/facts/registry/index.ts';
+import { coreFacts } from '../../../src/core/facts/registry/index.ts';
 import { resolveFacts } from '../../../src/core/facts/resolve.ts';
 import type { FactObservation } from '../../../src/core/facts/resolved.ts';
 import type { Reading } from '../../../src/core/facts/types.ts';
@@ -8,7 +9,7 @@ import { testParameters } from '../../generators/parameters.ts';
 import { hoursAfter, utc } from './moments.ts';
 
 const at = utc('2026-11-06T09:00Z');
-const base = { at, zone: 'Europe/London', parameters: testParameters() };
+const base = { at, zone: 'Europe/London', parameters: testParameters(), registry: coreFacts };
 
 function seen(fact: FactId, reading: Reading, hoursAgo = 0): FactObservation {
   return { fact, reading, at: hoursAfter(at, -hoursAgo), source: 'said' };

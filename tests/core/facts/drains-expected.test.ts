@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { coreFacts } from '../../../src/core/facts/registry/index.ts';
 import { resolveFacts } from '../../../src/core/facts/resolve.ts';
 import type { FactObservation } from '../../../src/core/facts/resolved.ts';
 import type { Reading } from '../../../src/core/facts/types.ts';
@@ -40,7 +41,14 @@ const rain = (totalMm: number, plan: Partial<ForecastPlan> = {}, et0Mm: number |
   });
 
 function drains(given: Given, forecast: ReturnType<typeof rain> | null, used = parameters, hoursAgo = 0) {
-  const input = { observations: observed(given, hoursAgo), forecast, at, zone: 'Europe/London', parameters: used };
+  const input = {
+    observations: observed(given, hoursAgo),
+    forecast,
+    at,
+    zone: 'Europe/London',
+    parameters: used,
+    registry: coreFacts,
+  };
   return resolveFacts(input)['soil.drainsExpected7d'];
 }
 

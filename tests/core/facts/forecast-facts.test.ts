@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { coreFacts } from '../../../src/core/facts/registry/index.ts';
 import { resolveFacts } from '../../../src/core/facts/resolve.ts';
 import type { FactObservation } from '../../../src/core/facts/resolved.ts';
 import type { EpochSeconds } from '../../../src/core/units/brands.ts';
@@ -12,7 +13,7 @@ const zone = 'Europe/London';
 const parameters = testParameters();
 
 function resolve(forecast: Forecast, moment: EpochSeconds = at, observations: readonly FactObservation[] = []) {
-  return resolveFacts({ observations, forecast, at: moment, zone, parameters });
+  return resolveFacts({ observations, forecast, at: moment, zone, parameters, registry: coreFacts });
 }
 
 function withColumns(columns: ForecastPlan['columns'], plan: Partial<ForecastPlan> = {}) {
@@ -149,7 +150,14 @@ describe('rain in the next 48 hours', () => {
 
   test('a zone half an hour off changes nothing: hours are hours', () => {
     const rain = withColumns({ precipitationMm: 1 });
-    const facts = resolveFacts({ observations: [], forecast: rain, at, zone: 'Asia/Kolkata', parameters });
+    const facts = resolveFacts({
+      observations: [],
+      forecast: rain,
+      at,
+      zone: 'Asia/Kolkata',
+      parameters,
+      registry: coreFacts,
+    });
     expect(facts['rain.next48hMm']).toMatchObject({ value: 60 });
   });
 

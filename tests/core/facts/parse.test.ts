@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { isLoamwardError, type LoamwardError } from '../../../src/core/errors/coded-error.ts';
 import { countryCodes } from '../../../src/core/facts/country-codes.ts';
 import { momentOfFacts, parseFacts } from '../../../src/core/facts/parse/index.ts';
+import { coreFacts } from '../../../src/core/facts/registry/index.ts';
 import { utc } from './moments.ts';
 
 const at = utc('2026-11-06T09:00Z');
@@ -9,7 +10,7 @@ const zone = 'Europe/London';
 
 function refusal(json: unknown): LoamwardError {
   try {
-    parseFacts(json, at, zone);
+    parseFacts(json, at, zone, coreFacts);
   } catch (error) {
     if (isLoamwardError(error)) return error;
     throw error;
@@ -50,16 +51,16 @@ describe('a value that fits is read', () => {
     ['field.country', 'UK', { type: 'choice', possible: ['UK'] }],
     ['field.country', ['GB-ENG', 'GB-WLS'], { type: 'choice', possible: ['GB-ENG', 'GB-WLS'] }],
   ])('%s = %j', (fact, given, reading) => {
-    expect(parseFacts({ [fact]: given }, at, zone)).toEqual([{ fact, reading, at, source: 'said' }]);
+    expect(parseFacts({ [fact]: given }, at, zone, coreFacts)).toEqual([{ fact, reading, at, source: 'said' }]);
   });
 
   test('null and a missing key are left out', () => {
-    expect(parseFacts({ 'soil.feel': null }, at, zone)).toEqual([]);
+    expect(parseFacts({ 'soil.feel': null }, at, zone, coreFacts)).toEqual([]);
   });
 
   test('every id of the registry of countries is taken, and there are 249 of them (ISO 3166-1)', () => {
     expect(new Set(countryCodes).size).toBe(249);
-    for (const code of countryCodes) expect(parseFacts({ 'field.country': code }, at, zone)).toHaveLength(1);
+    for (const code of countryCodes) expect(parseFacts({ 'field.country': code }, at, zone, coreFacts)).toHaveLength(1);
   });
 });
 
@@ -121,7 +122,7 @@ describe('the date is that of the moment in the zone', () => {
     ['2026-11-06T23:59Z', 'Asia/Kolkata', '2026-11-07'],
     ['2026-07-06T23:30Z', 'Europe/London', '2026-07-07'],
   ])('%s in %s is %s', (moment, where, day) => {
-    expect(parseFacts({ date: day }, utc(moment), where)).toEqual([]);
+    expect(parseFacts({ date: day }, utc(moment), where, coreFacts)).toEqual([]);
   });
 
   test.each([
@@ -130,11 +131,11 @@ describe('the date is that of the moment in the zone', () => {
     ['2026-10-25', 'Europe/London', '2026-10-25T12:00Z'],
     ['2026-11-06', 'Asia/Kolkata', '2026-11-06T06:30Z'],
   ])('a date %s alone means noon in %s', (date, where, moment) => {
-    expect(momentOfFacts({ date }, where)).toBe(utc(moment));
-    expect(momentOfFacts({}, where)).toBeNull();
+    expect(momentOfFacts({ date }, where, coreFacts)).toBe(utc(moment));
+    expect(momentOfFacts({}, where, coreFacts)).toBeNull();
   });
 
   test('a zone that does not exist is refused', () => {
-    expect(() => momentOfFacts({ date: '2026-11-06' }, 'Europe/Nowhere')).toThrowError(/ZONE_UNKNOWN/);
+    expect(() => momentOfFacts({ date: '2026-11-06' }, 'Europe/Nowhere', coreFacts)).toThrowError(/ZONE_UNKNOWN/);
   });
 });

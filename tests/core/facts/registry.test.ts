@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { derivations } from '../../../src/core/facts/derive/index.ts';
-import { forecastFacts } from '../../../src/core/facts/forecast-facts.ts';
-import { factDefinition, factIds } from '../../../src/core/facts/registry/index.ts';
+import { forecastSourceOf } from '../../../src/core/facts/forecast-facts.ts';
+import { coreFacts } from '../../../src/core/facts/registry/index.ts';
 import { comparisonsOf, parameterOf } from '../../../src/core/rules/reads.ts';
 import { shipped } from '../../cases/shipped-pack.ts';
+import { factDefinition, factIds } from '../../fixtures/core-facts.ts';
 
 const { parameters, questions, rules } = shipped.pack;
 const entries = factIds.map((id) => [id, factDefinition(id)] as const);
@@ -29,7 +30,7 @@ describe.each(entries)('the entry of %s', (id, definition) => {
   test('says how it is come by, and each way is there', () => {
     expect(obtained.length).toBeGreaterThan(0);
     expect(obtained.includes('derived')).toBe(derivations[id] !== undefined);
-    expect(obtained.includes('forecast')).toBe(forecastFacts[id] !== undefined);
+    expect(obtained.includes('forecast')).toBe(forecastSourceOf(id, coreFacts) !== undefined);
     expect(definition.forecastAt !== undefined).toBe(obtained.includes('forecast'));
   });
 
@@ -65,5 +66,5 @@ test('what nobody can see now, and only that, resolves to the cautious end of it
 });
 
 test('no fact is both derived and forecast, so that what is derived never hides a forecast', () => {
-  expect(factIds.filter((id) => derivations[id] && forecastFacts[id])).toEqual([]);
+  expect(factIds.filter((id) => derivations[id] && forecastSourceOf(id, coreFacts))).toEqual([]);
 });

@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { factDefinition, factIds } from '../../../src/core/facts/registry/index.ts';
+import { coreFacts } from '../../../src/core/facts/registry/index.ts';
 import { resolveFacts } from '../../../src/core/facts/resolve.ts';
 import type { FactObservation } from '../../../src/core/facts/resolved.ts';
 import type { Reading } from '../../../src/core/facts/types.ts';
 import { epochSeconds } from '../../../src/core/units/brands.ts';
+import { factDefinition, factIds } from '../../fixtures/core-facts.ts';
 import { buildForecast } from '../../generators/forecast.ts';
 import { testParameters } from '../../generators/parameters.ts';
 import { utc } from './moments.ts';
@@ -69,7 +70,14 @@ const forecast = fc
 test('whatever was said and forecast, each fact is known within its kind and range, or unknown', () => {
   fc.assert(
     fc.property(fc.array(observation, { maxLength: 25 }), fc.option(forecast), (observations, weather) => {
-      const facts = resolveFacts({ observations, forecast: weather, at, zone: 'Europe/London', parameters });
+      const facts = resolveFacts({
+        observations,
+        forecast: weather,
+        at,
+        zone: 'Europe/London',
+        parameters,
+        registry: coreFacts,
+      });
       for (const id of factIds) {
         const fact = facts[id]!;
         const { type, range, choices } = factDefinition(id);

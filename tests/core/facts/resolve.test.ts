@@ -1,17 +1,18 @@
 import fc from 'fast-check';
 import { afterEach, describe, expect, test, vi } from 'vitest';
-import { type FactId, factDefinition, factIds } from '../../../src/core/facts/registry/index.ts';
+import { coreFacts, type FactId } from '../../../src/core/facts/registry/index.ts';
 import { resolveFacts } from '../../../src/core/facts/resolve.ts';
 import type { FactObservation } from '../../../src/core/facts/resolved.ts';
 import type { Reading } from '../../../src/core/facts/types.ts';
 import { epochSeconds } from '../../../src/core/units/brands.ts';
+import { factDefinition, factIds } from '../../fixtures/core-facts.ts';
 import { buildForecast } from '../../generators/forecast.ts';
 import { testParameters } from '../../generators/parameters.ts';
 import { hoursAfter, utc } from './moments.ts';
 
 const at = utc('2026-11-06T09:00Z');
 const parameters = testParameters();
-const base = { forecast: null, at, zone: 'Europe/London', parameters };
+const base = { forecast: null, at, zone: 'Europe/London', parameters, registry: coreFacts };
 const forecast = buildForecast({ from: hoursAfter(at, -9), fetchedAt: at, columns: { precipitationMm: 0.1 } });
 
 function seen(

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { coreFacts } from '../../../src/core/facts/registry/index.ts';
 import { resolveFacts } from '../../../src/core/facts/resolve.ts';
 import type { FactObservation } from '../../../src/core/facts/resolved.ts';
 import { testParameters } from '../../generators/parameters.ts';
@@ -23,7 +24,14 @@ function surface(seen: readonly (Seen | number)[]) {
         : { type: 'signs', present: one.present ?? [], absent: one.absent ?? [], complete: one.complete ?? false };
     return { fact: 'soil.surface', reading, at: hoursAfter(at, -hoursAgo), source: 'said' };
   });
-  const input = { observations, forecast: null, at, zone: 'Europe/London', parameters: testParameters() };
+  const input = {
+    observations,
+    forecast: null,
+    at,
+    zone: 'Europe/London',
+    parameters: testParameters(),
+    registry: coreFacts,
+  };
   return resolveFacts(input)['soil.surface'];
 }
 

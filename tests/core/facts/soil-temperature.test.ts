@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { workOutAt30cm } from '../../../src/core/facts/depth-reading.ts';
+import { coreFacts } from '../../../src/core/facts/registry/index.ts';
 import { resolveFacts } from '../../../src/core/facts/resolve.ts';
 import type { KnownNumber } from '../../../src/core/facts/types.ts';
 import { buildForecast, type ForecastPlan } from '../../generators/forecast.ts';
@@ -8,7 +9,7 @@ import { hoursAfter, utc } from './moments.ts';
 
 const at = utc('2026-11-06T09:00Z');
 const zone = 'Europe/London';
-const base = { at, zone, parameters: testParameters() };
+const base = { at, zone, parameters: testParameters(), registry: coreFacts };
 
 function forecastWith(temperature2mC: number, plan: Partial<ForecastPlan> = {}) {
   return buildForecast({ from: hoursAfter(at, -249), hours: 600, fetchedAt: at, ...plan, columns: { temperature2mC } });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { FactId } from '../../../src/core/facts/registry/index.ts';
+import { coreFacts } from '../../../src/core/facts/registry/index.ts';
 import { soilWaterDays } from '../../../src/core/facts/soil-water-days.ts';
 import { buildForecast, type ForecastPlan } from '../../generators/forecast.ts';
 import { testParameters } from '../../generators/parameters.ts';
@@ -17,6 +18,7 @@ function waterOf(forecast: ReturnType<typeof week> | null, given: Given, { seen 
     at: now,
     zone: 'Europe/London',
     parameters: testParameters({ balanceErrorMmPerRootDay: error }),
+    registry: coreFacts,
     forecast,
     observations: (Object.keys(given) as FactId[]).map((fact) => ({
       fact,

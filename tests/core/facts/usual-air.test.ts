@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { coreFacts } from '../../../src/core/facts/registry/index.ts';
 import { resolveFacts } from '../../../src/core/facts/resolve.ts';
 import type { KnownNumber } from '../../../src/core/facts/types.ts';
 import type { SiteClimatology } from '../../../src/core/science/soil/temperature/index.ts';
@@ -24,6 +25,7 @@ function soil(climatology?: SiteClimatology) {
     at,
     zone: 'Europe/London',
     parameters: testParameters(),
+    registry: coreFacts,
     observations: [observation],
     forecast: climatology ? { ...forecast, climatology } : forecast,
   });

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { localDate } from '../../../src/core/facts/local-day.ts';
+import { coreFacts } from '../../../src/core/facts/registry/index.ts';
 import { resolveFacts } from '../../../src/core/facts/resolve.ts';
 import { type ResolvedFacts, resolvedFact } from '../../../src/core/facts/resolved.ts';
 import { applyChange } from '../../../src/core/outlook/changes/apply.ts';
@@ -143,14 +144,17 @@ test('the smallest set gives spray today or leaves only unknowns, and no part of
     fc.property(resolvedFacts(), (drawn) => {
       const facts = {
         ...drawn,
-        date: resolvedFact(resolveFacts({ ...input({}), zone: pack.zone, parameters: compiled.parameters }), 'date'),
+        date: resolvedFact(
+          resolveFacts({ ...input({}), zone: pack.zone, parameters: compiled.parameters, registry: coreFacts }),
+          'date',
+        ),
       };
       const set = smallestSetOf(asked(facts));
       expect(set.length > 0).toBe(blocking(facts).length > 0);
       if (set.length === 0) return;
       found += 1;
       const apply = (changes: readonly NeededChange[]) =>
-        changes.reduce<ResolvedFacts>((sofar, one) => applyChange(sofar, one, morning), facts);
+        changes.reduce<ResolvedFacts>((sofar, one) => applyChange(sofar, one, morning, coreFacts), facts);
       const after = evaluateReference(compiled, apply(set));
       const open = after.some(({ effect, outcome }) => effect !== 'advise' && outcome === 'unknown');
       expect(verdictWord(after)).toBe(open ? 'wait' : 'spray-today');
@@ -168,7 +172,7 @@ test('the changes named for a rule turn it from met to not met, or leave it unkn
       const changes = changesByRule(asked(facts));
       for (const { rule, condition } of blocking(facts)) {
         const own = changes.filter((one) => one.rule === rule);
-        const after = own.reduce<ResolvedFacts>((sofar, one) => applyChange(sofar, one, morning), facts);
+        const after = own.reduce<ResolvedFacts>((sofar, one) => applyChange(sofar, one, morning, coreFacts), facts);
         const again = evaluateReference(compiled, after).find((one) => one.rule === rule)!;
         const isWhole = condition.kind === 'comparison' || !JSON.stringify(condition).includes('"outcome":"unknown"');
         expect(isWhole ? [again.outcome] : ['not-met', 'unknown']).toContain(isWhole ? 'not-met' : again.outcome);

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { localDate } from '../../../src/core/facts/local-day.ts';
+import { coreFacts } from '../../../src/core/facts/registry/index.ts';
 import { resolveFacts } from '../../../src/core/facts/resolve.ts';
 import { type HourWatcher, scanHours } from '../../../src/core/outlook/scan.ts';
 import { compileRules } from '../../../src/core/rules/compile.ts';
@@ -48,7 +49,7 @@ test('the hour that holds the moment asked about is judged on the very facts of 
   const given = input({ facts: { 'field.drained': 'yes' }, weather: changeable });
   const compiled = compileRules(shipped.pack, localDate(morning, shipped.pack.zone));
   const { zone } = shipped.pack;
-  const facts = resolveFacts({ ...given, zone, parameters: compiled.parameters });
+  const facts = resolveFacts({ ...given, zone, parameters: compiled.parameters, registry: coreFacts });
   const seen: Parameters<HourWatcher>[] = [];
   scanHours(given, (...hour) => seen.push(hour));
   const [, , first] = seen[0]!;

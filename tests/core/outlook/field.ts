@@ -38,7 +38,7 @@ export function seen(at: EpochSeconds, replaced: Readonly<Record<string, unknown
     'wind.towardsSensitive': 'no',
     ...replaced,
   };
-  return parseFacts(facts, at, shipped.pack.zone);
+  return parseFacts(facts, at, shipped.pack.zone, shipped.pack.facts);
 }
 
 /** An outlook's input on the invented field under invented weather, calm and dry unless said otherwise. */

@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { findPacks, readPackFolder } from '../../../src/adapters/pack-files/read-pack-folder.ts';
-import { factDefinition } from '../../../src/core/facts/registry/index.ts';
 import type { Resolved } from '../../../src/core/facts/types.ts';
 import { compileRules } from '../../../src/core/rules/compile.ts';
 import { evaluateChecked } from '../../../src/core/rules/evaluate-checked.ts';
 import { loadPack } from '../../../src/core/rules/pack/load-pack.ts';
 import type { Outcome } from '../../../src/core/rules/trace-types.ts';
 import type { CompiledComparison, CompiledCondition, CompiledRules } from '../../../src/core/rules/types.ts';
+import { factDefinition } from '../../fixtures/core-facts.ts';
 import { day, holdRule, number } from '../../generators/small.ts';
 
 const today = '2026-11-06';

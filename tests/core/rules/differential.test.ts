@@ -4,6 +4,7 @@ import { compileRules } from '../../../src/core/rules/compile.ts';
 import { evaluateWithEngine } from '../../../src/core/rules/engine.ts';
 import { evaluateChecked } from '../../../src/core/rules/evaluate-checked.ts';
 import { evaluateReference } from '../../../src/core/rules/reference.ts';
+import { ofCore } from '../../fixtures/core-facts.ts';
 import { generatedParameters, ruleSet } from '../../generators/conditions.ts';
 import { resolvedFacts } from '../../generators/facts.ts';
 
@@ -14,7 +15,7 @@ test('both evaluators give every one of 10,000 generated condition trees the sam
   const seen = { met: 0, 'not-met': 0, unknown: 0 };
   await fc.assert(
     fc.asyncProperty(ruleSet(rulesPerRun), resolvedFacts(), async (rules, facts) => {
-      const compiled = compileRules({ rules, parameters: generatedParameters }, '2026-11-06');
+      const compiled = compileRules({ ...ofCore, rules, parameters: generatedParameters }, '2026-11-06');
       const trace = evaluateReference(compiled, facts);
       const outcomes = await evaluateWithEngine(compiled, facts);
       expect(outcomes).toEqual(new Map(trace.map(({ rule, outcome }) => [rule, outcome])));
@@ -28,7 +29,7 @@ test('both evaluators give every one of 10,000 generated condition trees the sam
 
 test('50 evaluations at once are complete and like those made one by one', async () => {
   const [rules = []] = fc.sample(ruleSet(60), { numRuns: 1, seed: 3 });
-  const compiled = compileRules({ rules, parameters: generatedParameters }, '2026-11-06');
+  const compiled = compileRules({ ...ofCore, rules, parameters: generatedParameters }, '2026-11-06');
   const many = fc.sample(resolvedFacts(), { numRuns: 50, seed: 4 });
   const together = await Promise.all(many.map((facts) => evaluateChecked(compiled, facts)));
   for (const [index, facts] of many.entries()) {
@@ -44,8 +45,11 @@ test('the order of rules and of facts changes neither the trace nor the engine',
       resolvedFacts(),
       async ([rules, shuffled], facts) => {
         const reversed = Object.fromEntries(Object.entries(facts).reverse());
-        const here = compileRules({ rules, parameters: generatedParameters }, '2026-11-06');
-        const there = compileRules({ rules: shuffled, parameters: [...generatedParameters].reverse() }, '2026-11-06');
+        const here = compileRules({ ...ofCore, rules, parameters: generatedParameters }, '2026-11-06');
+        const there = compileRules(
+          { ...ofCore, rules: shuffled, parameters: [...generatedParameters].reverse() },
+          '2026-11-06',
+        );
         expect(await evaluateChecked(there, reversed)).toEqual(await evaluateChecked(here, facts));
       },
     ),

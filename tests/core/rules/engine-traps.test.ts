@@ -6,11 +6,12 @@ import { engineFactsFor, engineRulesFor, evaluateWithEngine, newEngine } from '.
 import { enginePairs } from '../../../src/core/rules/engine-operators.ts';
 import { evaluateReference } from '../../../src/core/rules/reference.ts';
 import type { CompiledRules, Condition } from '../../../src/core/rules/types.ts';
+import { ofCore } from '../../fixtures/core-facts.ts';
 import { generatedParameters } from '../../generators/conditions.ts';
 import { choice, day, holdRule, number, signsSeen } from '../../generators/small.ts';
 
 function compile(when: Condition): CompiledRules {
-  return compileRules({ rules: [holdRule('a', when)], parameters: generatedParameters }, '2026-11-06');
+  return compileRules({ ...ofCore, rules: [holdRule('a', when)], parameters: generatedParameters }, '2026-11-06');
 }
 
 const notWindy: Condition = { not: { fact: 'wind.boomKmh', above: 'n0l1' } };
@@ -156,7 +157,11 @@ test('an answer that is lost or given twice is an error, not a verdict', async (
 
 test('a circle of rules that was not caught at load is caught before the engine', () => {
   const rules = [holdRule('a', { rule: 'b' }), holdRule('b', { not: { rule: 'a' } })];
-  expect(() => compileRules({ rules, parameters: [] }, '2026-11-06')).toThrow(/RULE_REFERENCE_CYCLE.*a > b > a/);
+  expect(() => compileRules({ ...ofCore, rules, parameters: [] }, '2026-11-06')).toThrow(
+    /RULE_REFERENCE_CYCLE.*a > b > a/,
+  );
   const lost = [holdRule('a', { rule: 'c' })];
-  expect(() => compileRules({ rules: lost, parameters: [] }, '2026-11-06')).toThrow('RULE_REFERENCE_MISSING');
+  expect(() => compileRules({ ...ofCore, rules: lost, parameters: [] }, '2026-11-06')).toThrow(
+    'RULE_REFERENCE_MISSING',
+  );
 });

@@ -6,11 +6,15 @@ import { evaluateChecked, requireAgreement } from '../../../src/core/rules/evalu
 import { evaluateReference } from '../../../src/core/rules/reference.ts';
 import type { Outcome } from '../../../src/core/rules/trace-types.ts';
 import type { Condition } from '../../../src/core/rules/types.ts';
+import { ofCore } from '../../fixtures/core-facts.ts';
 import { generatedParameters } from '../../generators/conditions.ts';
 import { choice, day, holdRule, number, signsSeen } from '../../generators/small.ts';
 
 async function judge(when: Condition, facts: ResolvedFacts) {
-  const compiled = compileRules({ rules: [holdRule('a', when)], parameters: generatedParameters }, '2026-11-06');
+  const compiled = compileRules(
+    { ...ofCore, rules: [holdRule('a', when)], parameters: generatedParameters },
+    '2026-11-06',
+  );
   return (await evaluateChecked(compiled, facts))[0]!;
 }
 
@@ -145,7 +149,7 @@ describe('the trace', () => {
       holdRule('a', { all: [{ rule: 'b' }, { not: { fact: 'wind.boomKmh', above: 'n0l1' } }] }),
       holdRule('b', { any: [{ fact: 'soil.temperature30cmC', below: 'n1l0' }] }),
     ];
-    const compiled = compileRules({ rules, parameters: generatedParameters }, '2026-11-06');
+    const compiled = compileRules({ ...ofCore, rules, parameters: generatedParameters }, '2026-11-06');
     const [trace] = await evaluateChecked(compiled, { 'soil.temperature30cmC': number(5) });
     expect(trace).toMatchObject({
       rule: 'a',
@@ -178,6 +182,7 @@ describe('the trace', () => {
   test('takes the limit in force on the day', () => {
     const later = { ...generatedParameters.find(({ id }) => id === 'n0l1')!, value: 8, validFrom: '2027-01-01' };
     const pack = {
+      ...ofCore,
       rules: [holdRule('a', { fact: 'wind.boomKmh', above: 'n0l1' })],
       parameters: [...generatedParameters, later],
     };
@@ -190,7 +195,7 @@ describe('the trace', () => {
 
 test('two evaluators that differ give no trace but a coded error that names the rules', () => {
   const compiled = compileRules(
-    { rules: [holdRule('a', { fact: 'soil.feel', is: 'dry' })], parameters: [] },
+    { ...ofCore, rules: [holdRule('a', { fact: 'soil.feel', is: 'dry' })], parameters: [] },
     '2026-11-06',
   );
   const trace = evaluateReference(compiled, {});

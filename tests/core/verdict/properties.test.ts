@@ -9,6 +9,7 @@ import { evaluateReference } from '../../../src/core/rules/reference.ts';
 import type { Outcome, Trace } from '../../../src/core/rules/trace-types.ts';
 import type { Condition, Rule } from '../../../src/core/rules/types.ts';
 import { verdictOf, verdictWord } from '../../../src/core/verdict/verdict-of.ts';
+import { ofCore } from '../../fixtures/core-facts.ts';
 import { generatedParameters, ruleSet } from '../../generators/conditions.ts';
 import { choiceFacts, countries, signs } from '../../generators/fact-pool.ts';
 import { resolvedFacts, unknownFact } from '../../generators/facts.ts';
@@ -17,7 +18,7 @@ import { outcomes } from '../../generators/outcomes.ts';
 const goodness = { 'do-not-spray': 0, wait: 1, 'spray-today': 2 } as const;
 
 function judge(rules: readonly Rule[], facts: ResolvedFacts): Trace {
-  return evaluateReference(compileRules({ rules, parameters: generatedParameters }, '2026-11-06'), facts);
+  return evaluateReference(compileRules({ ...ofCore, rules, parameters: generatedParameters }, '2026-11-06'), facts);
 }
 
 /** Facts joined by an eitherOf anywhere in the rules: they are made unknown together. */

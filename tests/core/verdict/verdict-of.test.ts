@@ -5,12 +5,13 @@ import { evaluateReference } from '../../../src/core/rules/reference.ts';
 import type { Lifts, Rule } from '../../../src/core/rules/types.ts';
 import { epochSeconds } from '../../../src/core/units/brands.ts';
 import { verdictOf } from '../../../src/core/verdict/verdict-of.ts';
+import { ofCore } from '../../fixtures/core-facts.ts';
 import { generatedParameters } from '../../generators/conditions.ts';
 import { traceOf } from '../../generators/outcomes.ts';
 import { day, holdRule, number } from '../../generators/small.ts';
 
 function judge(rules: readonly Rule[], facts: ResolvedFacts) {
-  const compiled = compileRules({ rules, parameters: generatedParameters }, '2026-11-06');
+  const compiled = compileRules({ ...ofCore, rules, parameters: generatedParameters }, '2026-11-06');
   return verdictOf(evaluateReference(compiled, facts), facts, []);
 }
 

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { factDefinition } from '../../../src/core/facts/registry/index.ts';
 import type { Dose } from '../../../src/core/verdict/types.ts';
 import { catalogueOf } from '../../../src/core/words/catalogue.ts';
 import { describeDose } from '../../../src/core/words/dose.ts';
+import { factDefinition } from '../../fixtures/core-facts.ts';
 
 function say(basis: 'usual' | 'severe', cutToLabel: boolean, strength = 500): string {
   const amounts = { activeGPerHa: 700, productLPerHa: 1.4, activeInProductGPerHa: 700, labelMaxGPerHa: 700 };

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { factDefinition } from '../../../src/core/facts/registry/index.ts';
 import type { FallThrough, NeededChange } from '../../../src/core/outlook/types.ts';
 import { epochSeconds } from '../../../src/core/units/brands.ts';
 import { catalogueOf } from '../../../src/core/words/catalogue.ts';
 import { describeNeed } from '../../../src/core/words/outlook-changes.ts';
 import { describeFallThrough } from '../../../src/core/words/outlook-soil.ts';
+import { factDefinition } from '../../fixtures/core-facts.ts';
 import { lookedAt } from '../../generators/outlook.ts';
 import { number, signsSeen } from '../../generators/small.ts';
 

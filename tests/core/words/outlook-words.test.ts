@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { factDefinition } from '../../../src/core/facts/registry/index.ts';
 import { epochSeconds } from '../../../src/core/units/brands.ts';
 import { catalogueOf } from '../../../src/core/words/catalogue.ts';
 import { describeFurther, describeOutlook } from '../../../src/core/words/outlook.ts';
 import { describeSureness, showShare } from '../../../src/core/words/outlook-chance.ts';
 import { showSpan } from '../../../src/core/words/outlook-times.ts';
 import { describeHours, describeWindow } from '../../../src/core/words/outlook-windows.ts';
+import { factDefinition } from '../../fixtures/core-facts.ts';
 import { block, hoursOn, outlookWith, windowWith } from '../../generators/outlook.ts';
 
 const words = catalogueOf('en');

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { wordReason } from '../../../src/core/dialogue/worded-reason.ts';
-import { type FactId, factDefinition } from '../../../src/core/facts/registry/index.ts';
+import type { FactId } from '../../../src/core/facts/registry/index.ts';
 import type { ResolvedFacts } from '../../../src/core/facts/resolved.ts';
 import type { Known } from '../../../src/core/facts/types.ts';
 import { compileRules } from '../../../src/core/rules/compile.ts';
@@ -14,6 +14,7 @@ import { jobsOf, liftBeside, notJudged } from '../../../src/core/words/jobs.ts';
 import { describeMargins } from '../../../src/core/words/margins.ts';
 import { whyOf } from '../../../src/core/words/why.ts';
 import { shipped } from '../../cases/shipped-pack.ts';
+import { factDefinition } from '../../fixtures/core-facts.ts';
 
 const words = catalogueOf('en');
 const { pack } = shipped;

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type FactId, factDefinition } from '../../../src/core/facts/registry/index.ts';
+import type { FactId } from '../../../src/core/facts/registry/index.ts';
 import type { Known, Resolved } from '../../../src/core/facts/types.ts';
 import type { Lifts } from '../../../src/core/rules/types.ts';
 import { epochSeconds } from '../../../src/core/units/brands.ts';
@@ -12,6 +12,7 @@ import { phraseOf } from '../../../src/core/words/phrases.ts';
 import { describeSource } from '../../../src/core/words/sources.ts';
 import { showAgo, showTime } from '../../../src/core/words/times.ts';
 import { describeValue } from '../../../src/core/words/values.ts';
+import { factDefinition } from '../../fixtures/core-facts.ts';
 
 const words = catalogueOf('en');
 const noon = epochSeconds(Date.UTC(2026, 10, 6, 12) / 1000);

@@ -1,3 +1,4 @@
+import { coreFacts } from '../../../src/core/facts/registry/index.ts';
 import type { Pack } from '../../../src/core/rules/pack-types.ts';
 
 /** A pack without rules, for what does not judge. */
@@ -9,6 +10,7 @@ export const emptyPack: Pack = {
   zone: 'Europe/London',
   active: 'nothing',
   languages: ['en'],
+  facts: coreFacts,
   parameters: [],
   rules: [],
   questions: [],

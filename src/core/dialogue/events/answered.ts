@@ -25,10 +25,10 @@ function applyOne(before: State, event: AnsweredEvent, { pack }: FoldContext): S
   if (isConfirmation(event.question) && Object.keys(event.numbers).length === 0) {
     return confirm(state, event, event.choices.includes('yes'), pack);
   }
-  const readings = answerReadings(event, packQuestion(event.question, pack));
+  const readings = answerReadings(event, packQuestion(event.question, pack), pack.facts);
   if ('code' in readings) return note(state, event, { kind: 'error', error: readings });
   const offered = readings.map((one) => ({ ...one, quote: null, doubtful: false, agoHours: 0 }));
-  const taken = takeReadings(state, event, offered);
+  const taken = takeReadings(state, event, offered, pack.facts);
   const refused = offered.length > 0 && taken.readings.length === 0 && taken.state.unusual === state.unusual;
   if (refused) return taken.state;
   const question = packQuestion(event.question, pack)?.id ?? event.question;

@@ -32,7 +32,7 @@ export function applySaid(before: State, event: SaidEvent, context: FoldContext)
   const { offered: single, refused } = offeredReadings(understanding.readings, moment, pack.zone);
   const isChange = understanding.correction || before.changing === 'soil.temperature30cmC';
   const { offered, differ } = joinSaidTwice(single, before, moment, isChange);
-  const { state: taken, readings } = takeReadings(typed, event, offered);
+  const { state: taken, readings } = takeReadings(typed, event, offered, pack.facts);
   const answered = differ.length > 0 ? reopened(taken, pack) : withAnswer(taken, event, question, offered);
   const noted = noteUnderstanding(
     answered,

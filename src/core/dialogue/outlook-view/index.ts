@@ -1,4 +1,4 @@
-import { factDefinition } from '../../facts/registry/index.ts';
+import { definitionsOf } from '../../facts/registry/index.ts';
 import type { Outlook } from '../../outlook/types.ts';
 import type { Pack } from '../../rules/pack-types.ts';
 import type { Parameters } from '../../units/parameter.ts';
@@ -32,7 +32,7 @@ export function outlookView(input: OutlookViewInput): OutlookView {
   const wording: OutlookWording = {
     words,
     zone: outlook.zone,
-    definitionOf: factDefinition,
+    definitionOf: definitionsOf(pack.facts),
     titleOf: (rule) => ruleText(pack, rule, words.language)?.title ?? rule,
   };
   const isSpray = verdict === 'spray-today';

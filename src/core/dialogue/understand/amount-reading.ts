@@ -1,7 +1,7 @@
 import { type ErrorReport, reportOf } from '../../errors/coded-error.ts';
 import { checkRange } from '../../facts/plausible.ts';
-import { type FactId, factDefinition } from '../../facts/registry/index.ts';
-import type { Reading } from '../../facts/types.ts';
+import { definitionIn, type FactId } from '../../facts/registry/index.ts';
+import type { FactDefinition, Reading } from '../../facts/types.ts';
 import type { Pack } from '../../rules/pack-types.ts';
 import { beaufort, boomWindOfForce } from '../../units/beaufort.ts';
 import { convert } from '../../units/convert.ts';
@@ -21,6 +21,7 @@ export function readingOfAmount(
   pack: Pack,
 ): Reading | ErrorReport | null {
   const measure = measures[fact];
+  const definition = definitionIn(pack.facts, fact);
   if (measure === undefined || !fitsMeasure(measure, quantity.unit)) return null;
   if (quantity.unit === 'force') return readingOfForce(fact, quantity, pack);
   const inOwn = (value: number) => toOwn(value, quantity.unit, measure);
@@ -34,15 +35,20 @@ export function readingOfAmount(
     value: exact,
     ...bandOf(Math.min(...ends), Math.max(...ends), exact),
   };
-  const problem = checkRange(fact, reading);
+  const problem = checkRange(fact, definition, reading);
   if (problem) return reportOf(problem.code, problem.details);
   const bound = measure.limit && quantity.bound === 'most' ? null : quantity.bound;
   if (bound === null || bound === 'near' || given.low !== undefined) {
     if (!(isDoubtful || bound === 'near') || given.low !== undefined) return reading;
     const least = quantity.unit === 'deg slope' || quantity.unit === '% slope' ? 0 : -Infinity;
-    return near(fact, exact, inOwn(Math.max(least, given.value - given.halfStep)), inOwn(given.value + given.halfStep));
+    return near(
+      definition,
+      exact,
+      inOwn(Math.max(least, given.value - given.halfStep)),
+      inOwn(given.value + given.halfStep),
+    );
   }
-  return openEnded(fact, exact, bound, measure);
+  return openEnded(definition, exact, bound, measure);
 }
 
 /** True where the unit, or none, can be one of the measure. */
@@ -76,19 +82,18 @@ function bandOf(low: number, high: number, value: number): { low?: number; high?
   return low === value && high === value ? {} : { low, high };
 }
 
-function near(fact: FactId, value: number, a: number, b: number): NumberReading {
-  const [lowest, highest] = factDefinition(fact).range ?? [-Infinity, Infinity];
+function near({ range }: FactDefinition, value: number, a: number, b: number): NumberReading {
+  const [lowest, highest] = range ?? [-Infinity, Infinity];
   const clamp = (end: number) => Number(Math.min(highest, Math.max(lowest, end)).toPrecision(12));
   return { type: 'number', value, low: clamp(Math.min(a, b)), high: clamp(Math.max(a, b)) };
 }
 
 function openEnded(
-  fact: FactId,
+  { precision = 0, plausible, range }: FactDefinition,
   value: number,
   bound: 'above' | 'least' | 'below' | 'most',
   measure: Measure,
 ): Reading {
-  const { precision = 0, plausible, range } = factDefinition(fact);
   const [lowest, highest] = plausible ?? range ?? [value, value];
   const step = measure.whole ? 1 : precision;
   const plus = Number((value + step).toPrecision(12));
@@ -123,6 +128,6 @@ function bandOfForce(fact: FactId, force: number, pack: Pack): readonly [number,
   if (told) return [told.low ?? told.value, told.high ?? told.value];
   if (force <= 4) return boomWindOfForce(force);
   const [, weakest] = boomWindOfForce(4);
-  const [highest = 0] = [factDefinition(fact).range?.[1]];
+  const [highest = 0] = [definitionIn(pack.facts, fact).range?.[1]];
   return [weakest, Math.min(beaufort(force).at10mKmh[1], highest)];
 }

@@ -1,5 +1,4 @@
-import type { FactId } from '../../facts/registry/index.ts';
-import { factDefinition } from '../../facts/registry/index.ts';
+import { definitionIn, type FactId } from '../../facts/registry/index.ts';
 import type { Reading } from '../../facts/types.ts';
 import type { Pack } from '../../rules/pack-types.ts';
 import type { Means, Row } from './lexicon-types.ts';
@@ -52,7 +51,7 @@ function readingsOfMeans(fact: FactId, means: Means, pack: Pack): readonly FactR
 }
 
 /** True where a fact takes yes or no, or signs: where "hardly" still means that it is there. */
-export function isThereOrNot(fact: FactId): boolean {
-  const { type, choices = [] } = factDefinition(fact);
+export function isThereOrNot(fact: FactId, pack: Pack): boolean {
+  const { type, choices = [] } = definitionIn(pack.facts, fact);
   return type === 'signs' || (choices.length === 2 && choices.includes('yes'));
 }

@@ -1,4 +1,4 @@
-import { factDefinition } from '../../facts/registry/index.ts';
+import { definitionIn } from '../../facts/registry/index.ts';
 import { answerChoice, type ClauseKind, kindOf } from './clause-kind.ts';
 import type { Clause } from './clauses.ts';
 import { type Correction, correctedFact, correctedNumber, correctionOf } from './correction.ts';
@@ -58,7 +58,9 @@ function readOne(kind: ClauseKind, quote: string, left: Left, around: Around, ga
     left.kind?.corrects === true ||
     isSpentNo(left, correction);
   const offer = (found: readonly (FactReading & { doubtful: boolean })[], agoHours: number | undefined) =>
-    gathered.offered.push(...found.map((one) => ({ ...one, quote, replaces, ...agoOf(one.fact, agoHours) })));
+    gathered.offered.push(
+      ...found.map((one) => ({ ...one, quote, replaces, ...agoOf(one.fact, agoHours, context.pack.facts) })),
+    );
   const next: Left = { ...left, reading: null, kind, waiting: null };
   if (left.waiting !== null && kind.rest === null) gathered.lost.push(left.waiting);
   if (isUnsureOf(kind, left, context)) {
@@ -102,7 +104,7 @@ function readOne(kind: ClauseKind, quote: string, left: Left, around: Around, ga
   }
   if (depthBack(gathered, reading, left, context)) return { ...next, reading: left.reading, agoHours: left.agoHours };
   const isOnlyTime = isEmpty(kind.rest) && kind.rest.agoHours !== undefined;
-  if (isOnlyTime) dateBack(gathered, kind.rest.agoHours);
+  if (isOnlyTime) dateBack(gathered, kind.rest.agoHours, context.pack.facts);
   offer(reading.found, agoHours);
   gathered.refused.push(...reading.refused);
   if (reading.doesNotKnow) gathered.intents.push('dont-know');
@@ -183,10 +185,10 @@ function takeAnswer(
   return true;
 }
 
-function noneOfSigns({ asked }: UnderstandContext): readonly (FactReading & { doubtful: boolean })[] {
+function noneOfSigns({ asked, pack }: UnderstandContext): readonly (FactReading & { doubtful: boolean })[] {
   return (asked?.facts ?? []).map((fact) => ({
     fact,
-    reading: { type: 'signs', present: [], absent: factDefinition(fact).choices ?? [], complete: true },
+    reading: { type: 'signs', present: [], absent: definitionIn(pack.facts, fact).choices ?? [], complete: true },
     doubtful: false,
   }));
 }

@@ -1,4 +1,4 @@
-import { type FactId, factDefinition } from '../../facts/registry/index.ts';
+import { definitionIn, type FactId, type FactRegistry } from '../../facts/registry/index.ts';
 import type { Reading } from '../../facts/types.ts';
 import { understand } from './index.ts';
 import { supposedText } from './supposed.ts';
@@ -39,6 +39,7 @@ export interface UnderstandingReport {
 
 /** Reads a text as the chat does and says in plain values what came of it. */
 export function understandingReport(text: string, context: UnderstandContext): UnderstandingReport {
+  const registry = context.pack.facts;
   const supposed = supposedText(text, context.language);
   const read = understand(supposed ?? text, context);
   const all = read.readings.filter(({ reading }) => reading.type !== 'does-not-know');
@@ -49,17 +50,17 @@ export function understandingReport(text: string, context: UnderstandContext): U
   const doubtful = known.filter((one) => one.doubtful && !sure.some(({ fact }) => fact === one.fact));
   const isSupposed = supposed !== null;
   return {
-    facts: isSupposed ? {} : valuesOf(sure),
+    facts: isSupposed ? {} : valuesOf(sure, registry),
     intents: isSupposed ? ['what-if'] : read.intents,
     notUnderstood: read.notUnderstood,
     needsConfirming: isSupposed ? [] : [...new Set(doubtful.map(({ fact }) => fact))],
-    offered: isSupposed ? {} : valuesOf(doubtful),
+    offered: isSupposed ? {} : valuesOf(doubtful, registry),
     hoursAgo: Object.fromEntries(
       known.filter(isNewest).flatMap(({ fact, agoHours }) => (agoHours === undefined ? [] : [[fact, agoHours]])),
     ),
-    supposed: isSupposed ? valuesOf(known) : {},
+    supposed: isSupposed ? valuesOf(known, registry) : {},
     otherDepths: all.flatMap(({ fact, reading, depthCm }) =>
-      depthCm === undefined ? [] : [{ depthCm, value: plainValue(fact, reading) }],
+      depthCm === undefined ? [] : [{ depthCm, value: plainValue(fact, reading, registry) }],
     ),
     correction: !isSupposed && read.correction,
     refused: read.refused.map(({ code }) => code),
@@ -67,7 +68,7 @@ export function understandingReport(text: string, context: UnderstandContext): U
 }
 
 /** Readings of one text in order: a later one of the same fact stands, but signs named one by one are put together. */
-function valuesOf(readings: readonly UnderstoodReading[]): ToldFacts {
+function valuesOf(readings: readonly UnderstoodReading[], registry: FactRegistry): ToldFacts {
   const values = new Map<FactId, Reading>();
   for (const { fact, reading } of readings) {
     const before = values.get(fact);
@@ -81,10 +82,10 @@ function valuesOf(readings: readonly UnderstoodReading[]): ToldFacts {
         : reading;
     values.set(fact, joined);
   }
-  return Object.fromEntries([...values].map(([fact, reading]) => [fact, plainValue(fact, reading)]));
+  return Object.fromEntries([...values].map(([fact, reading]) => [fact, plainValue(fact, reading, registry)]));
 }
 
-function plainValue(fact: FactId, reading: Reading): ToldValue {
+function plainValue(fact: FactId, reading: Reading, registry: FactRegistry): ToldValue {
   if (reading.type === 'number') {
     const { value, low = value, high = value } = reading;
     return low === high ? value : { value, low, high };
@@ -93,7 +94,7 @@ function plainValue(fact: FactId, reading: Reading): ToldValue {
   if (reading.type === 'signs') {
     const { present, absent, complete } = reading;
     if (complete) return present;
-    const possible = (factDefinition(fact).choices ?? []).filter(
+    const possible = (definitionIn(registry, fact).choices ?? []).filter(
       (sign) => !present.includes(sign) && !absent.includes(sign),
     );
     return { value: present, possible };

@@ -1,5 +1,5 @@
 import { is30cm } from '../../facts/depth-reading.ts';
-import { type FactId, factDefinition } from '../../facts/registry/index.ts';
+import { definitionIn, type FactId, type FactRegistry } from '../../facts/registry/index.ts';
 import type { ClauseKind } from './clause-kind.ts';
 import { depthRefusal, soilTemperature } from './depth-refusal.ts';
 import type { Offered } from './merge.ts';
@@ -66,14 +66,14 @@ export function depthBack(
 }
 
 /** "9.2, yesterday": the time holds for what was said just before. */
-export function dateBack({ offered }: Gathered, agoHours: number | undefined): void {
+export function dateBack({ offered }: Gathered, agoHours: number | undefined, registry: FactRegistry): void {
   offered.forEach((one, at) => {
-    if (one.agoHours === undefined) offered[at] = { ...one, ...agoOf(one.fact, agoHours) };
+    if (one.agoHours === undefined) offered[at] = { ...one, ...agoOf(one.fact, agoHours, registry) };
   });
 }
 
 /** An hour or more ago, where the fact does not hold for the season. */
-export function agoOf(fact: FactId, agoHours: number | undefined): { agoHours?: number } {
-  const isOfSeason = factDefinition(fact).goodFor.kind === 'season';
+export function agoOf(fact: FactId, agoHours: number | undefined, registry: FactRegistry): { agoHours?: number } {
+  const isOfSeason = definitionIn(registry, fact).goodFor.kind === 'season';
   return agoHours === undefined || agoHours === 0 || isOfSeason ? {} : { agoHours };
 }

@@ -27,7 +27,9 @@ export function readSenses(scan: Scan, context: ReaderContext): { senses: readon
     const count = (nots.get(cue) ?? 0) + Number(context.isNegatedList && !nots.has(cue));
     const isScant = scants.has(cue);
     const readings =
-      count > 1 || (isScant && !isThereOrNot(row.fact)) ? [] : readingsOfRow(row, count === 1, context.pack);
+      count > 1 || (isScant && !isThereOrNot(row.fact, context.pack))
+        ? []
+        : readingsOfRow(row, count === 1, context.pack);
     if (readings.length === 0) lost += 1;
     const isEither = row.means.kind === 'sign' && !row.means.isAbsent && count === 0 && scan.flags.has('or');
     const doubtful = isEither || isScant || (row.doubtful === true && count === 0);

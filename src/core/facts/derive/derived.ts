@@ -2,7 +2,7 @@ import type { EpochSeconds } from '../../units/brands.ts';
 import { type Banded, withoutBinaryNoise } from '../../weather/banded.ts';
 import type { FactContext } from '../context.ts';
 import { atPrecision } from '../precision.ts';
-import { type FactId, factDefinition } from '../registry/index.ts';
+import { type CoreFactId, coreFacts } from '../registry/index.ts';
 import type { KnownChoice, KnownNumber, Resolved } from '../types.ts';
 
 /** A derived choice, or one of several, at the moment asked about. */
@@ -17,13 +17,13 @@ export function derivedChoice(
 
 /** A derived number with its band, kept to the fact's precision and within its range. */
 export function derivedNumber(
-  id: FactId,
+  id: CoreFactId,
   { value, low, high }: Banded,
   at: EpochSeconds,
   goodUntil: EpochSeconds | null,
   note: string,
 ): KnownNumber {
-  const definition = factDefinition(id);
+  const definition = coreFacts[id];
   const [lowest, highest] = definition.range ?? [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
   const within = (number: number) => Math.min(highest, Math.max(lowest, withoutBinaryNoise(number)));
   const kept = atPrecision(definition, { value: within(value), low: within(low), high: within(high) });

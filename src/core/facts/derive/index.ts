@@ -1,5 +1,5 @@
 import type { FactSource } from '../context.ts';
-import type { FactId } from '../registry/index.ts';
+import type { CoreFactId, FactId } from '../registry/index.ts';
 import { deriveDate } from './date.ts';
 import { deriveDaylight } from './daylight.ts';
 import { deriveDeltaT } from './delta-t.ts';
@@ -21,4 +21,4 @@ export const derivations: Readonly<Partial<Record<FactId, FactSource>>> = {
   'air.deltaTC': deriveDeltaT,
   'air.inversionRisk': deriveInversionRisk,
   'sun.daylight': deriveDaylight,
-};
+} satisfies Partial<Record<CoreFactId, FactSource>>;

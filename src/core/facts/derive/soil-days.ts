@@ -11,8 +11,10 @@ import { hourSeconds, lastStamp } from '../../weather/series.ts';
 import type { FactContext, TrustedForecast } from '../context.ts';
 import { localDate, nextMidnight, noonOf } from '../local-day.ts';
 import { checkRange } from '../plausible.ts';
+import { type CoreFactId, coreFacts } from '../registry/index.ts';
 import { asNumber } from './derived.ts';
 
+const temperature: CoreFactId = 'soil.temperature30cmC';
 /** Least hours of a local day from which its mean is taken; with fewer the day counts as a gap. */
 const leastHours = 18;
 /** Readings older than this say nothing any more that the band does not already hold, days. */
@@ -62,9 +64,9 @@ export function soilInputOf(
 /** The person's readings at 30 cm that the model may use, oldest first. */
 export function soilReadings({ at, observations, parameters }: FactContext): SoilReading[] {
   const band = numberParameter(parameters, 'soilTemperatureReadingBandC');
-  return observations('soil.temperature30cmC').flatMap(({ reading, at: seenAt }) => {
+  return observations(temperature).flatMap(({ reading, at: seenAt }) => {
     if (reading.type !== 'number' || seenAt < at - oldestReadingDays * 24 * hourSeconds) return [];
-    if (checkRange('soil.temperature30cmC', reading)) return [];
+    if (checkRange(temperature, coreFacts[temperature], reading)) return [];
     const { value, low = value, high = value } = reading;
     return [{ at: seenAt, valueC: value, sdC: Math.max(band, value - low, high - value) / bandReach }];
   });

@@ -6,10 +6,12 @@ import { hourSeconds } from '../../weather/series.ts';
 import type { FactContext, FactSource } from '../context.ts';
 import { localTime } from '../local-day.ts';
 import { checkRange } from '../plausible.ts';
+import { type CoreFactId, coreFacts } from '../registry/index.ts';
 import { endsStuck } from '../stuck-reading.ts';
 import { derivedNumber, earliest } from './derived.ts';
 import { soilInputOf } from './soil-days.ts';
 
+const temperature: CoreFactId = 'soil.temperature30cmC';
 const daySeconds = 24 * hourSeconds;
 
 /**
@@ -51,8 +53,9 @@ const modelledTrend: FactSource = (context) => {
 
 function readingsWithin({ at, observations, parameters }: FactContext, seconds: number): DatedBand[] {
   const band = numberParameter(parameters, 'soilTemperatureReadingBandC');
-  return observations('soil.temperature30cmC').flatMap(({ reading, at: seenAt }) => {
-    if (reading.type !== 'number' || seenAt < at - seconds || checkRange('soil.temperature30cmC', reading)) return [];
+  return observations(temperature).flatMap(({ reading, at: seenAt }) => {
+    if (reading.type !== 'number' || seenAt < at - seconds || checkRange(temperature, coreFacts[temperature], reading))
+      return [];
     const { value, low = value, high = value } = reading;
     return [{ at: seenAt, value, low: Math.min(low, value - band), high: Math.max(high, value + band) }];
   });

@@ -17,7 +17,7 @@ export function parseNumber(fact: GivenFact): Reading {
   const low = 'low' in members ? { low: finiteNumber(fact, members['low'], 'low') } : {};
   const high = 'high' in members ? { high: finiteNumber(fact, members['high'], 'high') } : {};
   const reading = { type: 'number', value, ...low, ...high } as const;
-  const problem = checkRange(fact.id, reading);
+  const problem = checkRange(fact.id, fact.definition, reading);
   if (problem) throw refuse(fact, problem.code, problem.details, problem.member === 'value' ? plain : problem.member);
   return reading;
 }

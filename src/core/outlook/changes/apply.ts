@@ -1,4 +1,4 @@
-import { factDefinition } from '../../facts/registry/index.ts';
+import { definitionIn, type FactRegistry } from '../../facts/registry/index.ts';
 import { type ResolvedFacts, resolvedFact } from '../../facts/resolved.ts';
 import type { Known, Origin } from '../../facts/types.ts';
 import type { EpochSeconds } from '../../units/brands.ts';
@@ -9,16 +9,18 @@ export function applyChange(
   facts: ResolvedFacts,
   change: Pick<LeafChange, 'fact' | 'how' | 'to'>,
   at: EpochSeconds,
+  registry: FactRegistry,
 ): ResolvedFacts {
-  return { ...facts, [change.fact]: changed(facts, change, { source: 'said', at, goodUntil: null }) };
+  return { ...facts, [change.fact]: changed(facts, registry, change, { source: 'said', at, goodUntil: null }) };
 }
 
 function changed(
   facts: ResolvedFacts,
+  registry: FactRegistry,
   { fact: id, how, to }: Pick<LeafChange, 'fact' | 'how' | 'to'>,
   origin: Origin,
 ): Known {
-  const { type, choices } = factDefinition(id);
+  const { type, choices } = definitionIn(registry, id);
   if (typeof to === 'number') return { known: true, type: 'number', value: to, low: to, high: to, ...origin };
   if (type === 'date') return { known: true, type, iso: to, ...origin };
   if (type !== 'signs') return { known: true, type: 'choice', possible: [to], ...origin };

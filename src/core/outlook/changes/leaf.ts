@@ -1,7 +1,7 @@
 import { DateTime } from 'luxon';
-import { type FactId, factDefinition } from '../../facts/registry/index.ts';
+import { definitionIn, type FactId, type FactRegistry } from '../../facts/registry/index.ts';
 import { type ResolvedFacts, resolvedFact } from '../../facts/resolved.ts';
-import type { Resolved } from '../../facts/types.ts';
+import type { FactDefinition, Resolved } from '../../facts/types.ts';
 import type { CompiledComparison } from '../../rules/types.ts';
 import { withoutBinaryNoise } from '../../weather/banded.ts';
 
@@ -12,6 +12,13 @@ export interface LeafChange {
   readonly to: number | string;
   /** How hard it is to bring, to choose among ways: the share of the fact's usual span for numbers, 1 for a choice. */
   readonly cost: number;
+}
+
+/** What a change is looked for in: facts, the day at the field (YYYY-MM-DD), the registry. */
+export interface LeafWorld {
+  readonly facts: ResolvedFacts;
+  readonly today: string;
+  readonly registry: FactRegistry;
 }
 
 /** Facts of the field profile that a person can bring about; the others are as the field lies. */
@@ -27,18 +34,18 @@ const fixedCost = 1000;
 export function leafChange(
   comparison: CompiledComparison,
   wanted: boolean,
-  facts: ResolvedFacts,
-  today: string,
+  { facts, today, registry }: LeafWorld,
 ): LeafChange | null {
   const { fact, limit } = comparison;
+  const definition = definitionIn(registry, fact);
   const change =
     limit.kind === 'number'
-      ? numberChange(comparison, limit.value, wanted, facts)
+      ? numberChange(comparison, definition, limit.value, wanted, facts)
       : limit.kind === 'month-day'
         ? dateChange(comparison, limit.value, wanted, today)
-        : choiceChange(comparison, limit.values, wanted, facts);
+        : choiceChange(comparison, definition, limit.values, wanted, facts);
   if (change === null) return null;
-  const isFixed = factDefinition(fact).profile === true && !jobs.includes(fact);
+  const isFixed = definition.profile === true && !jobs.includes(fact);
   return { fact, ...change, cost: change.cost + (isFixed ? fixedCost : 0) };
 }
 
@@ -46,11 +53,11 @@ type Change = Omit<LeafChange, 'fact'>;
 
 function numberChange(
   { fact: id, op }: CompiledComparison,
+  { precision = 0.01, plausible, range }: FactDefinition,
   limit: number,
   wanted: boolean,
   facts: ResolvedFacts,
 ): Change | null {
-  const { precision = 0.01, plausible, range } = factDefinition(id);
   const mustRise = (op === 'above' || op === 'atLeast') === wanted;
   const atLimit = (op === 'atLeast' || op === 'atMost') === wanted;
   const to = withoutBinaryNoise(atLimit ? limit : limit + (mustRise ? precision : -precision));
@@ -62,6 +69,7 @@ function numberChange(
 
 function choiceChange(
   { fact: id, op, limit }: CompiledComparison,
+  { choices }: FactDefinition,
   values: readonly string[],
   wanted: boolean,
   facts: ResolvedFacts,
@@ -69,7 +77,6 @@ function choiceChange(
   if (op === 'has' && limit.kind === 'choices') {
     return { how: wanted ? 'reach' : 'without', to: values[0] ?? '', cost: 1 };
   }
-  const { choices } = factDefinition(id);
   const inside = (op === 'is' || op === 'oneOf') === wanted;
   const offered = (choices ?? values).filter((choice) => values.includes(choice) === inside);
   const now = resolvedFact(facts, id);

@@ -1,5 +1,6 @@
-import { type FactId, factDefinition } from '../../facts/registry/index.ts';
+import { definitionIn, type FactRegistry } from '../../facts/registry/index.ts';
 import { type ResolvedFacts, resolvedFact } from '../../facts/resolved.ts';
+import type { FactDefinition } from '../../facts/types.ts';
 import { outcomeOf } from '../../rules/outcome.ts';
 import type { CompiledRule, CompiledRules, Lifts } from '../../rules/types.ts';
 import type { EpochSeconds } from '../../units/brands.ts';
@@ -39,21 +40,21 @@ export function smallestSetOf(input: ChangesInput): NeededChange[] {
   const { compiled, facts, at } = input;
   let steps: readonly Step[] = [];
   for (let round = 0; round <= 2 * compiled.rules.length; round += 1) {
-    const now = applyAll(facts, steps, at);
+    const now = applyAll(facts, steps, at, compiled.registry);
     const [rule] = blockingRules(compiled, now);
     if (rule === undefined) break;
     const more = stepsFor(rule, now, input);
     if (more.length === 0) return [];
     steps = [...steps.filter((step) => !more.some((other) => replaces(other, step))), ...more];
   }
-  if (blockingRules(compiled, applyAll(facts, steps, at)).length > 0) return [];
+  if (blockingRules(compiled, applyAll(facts, steps, at, compiled.registry)).length > 0) return [];
   return withoutNeedless(steps, input).map((step) => neededOf(step, input));
 }
 
 function withoutNeedless(steps: readonly Step[], { compiled, facts, at }: ChangesInput): readonly Step[] {
   return steps.reduce((kept, step) => {
     const without = kept.filter((other) => other !== step);
-    return blockingRules(compiled, applyAll(facts, without, at)).length === 0 ? without : kept;
+    return blockingRules(compiled, applyAll(facts, without, at, compiled.registry)).length === 0 ? without : kept;
   }, steps);
 }
 
@@ -62,37 +63,45 @@ function replaces(later: Step, earlier: Step): boolean {
   return later.change.fact === fact && (how === 'reach' || to === later.change.to);
 }
 
-function applyAll(facts: ResolvedFacts, steps: readonly Step[], at: EpochSeconds): ResolvedFacts {
-  return steps.reduce((sofar, { change }) => applyChange(sofar, change, at), facts);
+function applyAll(
+  facts: ResolvedFacts,
+  steps: readonly Step[],
+  at: EpochSeconds,
+  registry: FactRegistry,
+): ResolvedFacts {
+  return steps.reduce((sofar, { change }) => applyChange(sofar, change, at, registry), facts);
 }
 
 function blockingRules({ rules }: CompiledRules, facts: ResolvedFacts): CompiledRule[] {
   return rules.filter(({ rule, condition }) => rule.effect !== 'advise' && outcomeOf(condition, facts) === 'met');
 }
 
-function stepsFor(rule: CompiledRule, facts: ResolvedFacts, { today }: ChangesInput): Step[] {
+function stepsFor(rule: CompiledRule, facts: ResolvedFacts, { today, compiled }: ChangesInput): Step[] {
   const date = resolvedFact(facts, 'date');
   const day = date.known && date.type === 'date' ? date.iso : today;
-  return (leastChanges(rule.condition, false, facts, day) ?? []).map((change) => ({ from: rule, change }));
+  return (leastChanges(rule.condition, false, { facts, today: day, registry: compiled.registry }) ?? []).map(
+    (change) => ({ from: rule, change }),
+  );
 }
 
-function neededOf({ from, change }: Step, { facts, forecastAt }: ChangesInput): NeededChange {
+function neededOf({ from, change }: Step, { facts, compiled, forecastAt }: ChangesInput): NeededChange {
   const { fact, how, to } = change;
   const now = resolvedFact(facts, fact);
+  const definition = definitionIn(compiled.registry, fact);
   return {
     rule: from.rule.id,
     fact,
-    unit: factDefinition(fact).unit,
+    unit: definition.unit,
     now,
     how,
     to,
     by: distanceOf(change, now),
-    lifts: liftsOf(fact, from.rule.lifts ?? 'days'),
+    lifts: liftsOf(definition, from.rule.lifts ?? 'days'),
     forecastAt: forecastAt(from.rule.id),
   };
 }
 
 /** What brings a change of this fact: weather within hours where it is weather, whatever else holds its rule for days. */
-function liftsOf(fact: FactId, ofRule: Lifts): Lifts {
-  return ofRule === 'days' && factDefinition(fact).forecastAt !== undefined ? 'hours' : ofRule;
+function liftsOf({ forecastAt, forecast }: FactDefinition, ofRule: Lifts): Lifts {
+  return ofRule === 'days' && (forecastAt ?? forecast) !== undefined ? 'hours' : ofRule;
 }

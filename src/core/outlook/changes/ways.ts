@@ -1,7 +1,6 @@
-import type { ResolvedFacts } from '../../facts/resolved.ts';
 import { outcomeOf } from '../../rules/outcome.ts';
 import type { CompiledCondition } from '../../rules/types.ts';
-import { type LeafChange, leafChange } from './leaf.ts';
+import { type LeafChange, type LeafWorld, leafChange } from './leaf.ts';
 
 /**
  * The least changes that turn a condition that is met into one that is not (`wanted` false), or the other way; [] where it is so
@@ -10,24 +9,24 @@ import { type LeafChange, leafChange } from './leaf.ts';
 export function leastChanges(
   condition: CompiledCondition,
   wanted: boolean,
-  facts: ResolvedFacts,
-  today: string,
+  world: LeafWorld,
 ): readonly LeafChange[] | null {
+  const { facts } = world;
   const outcome = outcomeOf(condition, facts);
   if (outcome === (wanted ? 'met' : 'not-met')) return [];
   switch (condition.kind) {
     case 'comparison': {
-      const change = leafChange(condition, wanted, facts, today);
+      const change = leafChange(condition, wanted, world);
       return change && [change];
     }
     case 'not':
-      return leastChanges(condition.member, !wanted, facts, today);
+      return leastChanges(condition.member, !wanted, world);
     case 'rule':
-      return leastChanges(condition.member, wanted, facts, today);
+      return leastChanges(condition.member, wanted, world);
     default: {
       const isAll = condition.kind === 'all';
       const members = condition.members.filter((member) => isAll || wanted || outcomeOf(member, facts) !== 'unknown');
-      const ways = members.map((member) => leastChanges(member, wanted, facts, today));
+      const ways = members.map((member) => leastChanges(member, wanted, world));
       return isAll === wanted ? together(ways) : cheapest(ways);
     }
   }

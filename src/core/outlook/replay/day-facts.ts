@@ -33,7 +33,7 @@ export function factsOfDay(
   wanted: readonly FactId[],
 ): ResolvedFacts {
   const { compiled, record, place, given } = input;
-  const { parameters } = compiled;
+  const { parameters, registry } = compiled;
   const day = record[index]!;
   const weather: RecordedWeather = { at, days: [day, record[index + 1]], parameters };
   const kept = new Map<FactId, Resolved>();
@@ -41,6 +41,7 @@ export function factsOfDay(
     at,
     zone: 'UTC',
     parameters,
+    registry,
     trusted: null,
     untrusted: null,
     observations: (id) => (id === 'soil.temperature30cmC' ? soil.readings() : []),

@@ -1,6 +1,6 @@
 import { codedError } from '../../errors/coded-error.ts';
 import { asChoice } from '../../facts/derive/derived.ts';
-import { type FactId, factDefinition } from '../../facts/registry/index.ts';
+import { definitionIn, type FactId, isFactOf } from '../../facts/registry/index.ts';
 import { resolvedFact } from '../../facts/resolved.ts';
 import { outcomeOf } from '../../rules/outcome.ts';
 import type { CompiledRules } from '../../rules/types.ts';
@@ -39,7 +39,9 @@ export function* replay(input: ReplayInput): Generator<ReplayDay> {
       const facts = factsOfDay(input, index, noonAt(day.iso, place), { soil, water }, wanted);
       const outcomes = compiled.rules.map(({ condition }) => outcomeOf(condition, facts));
       const judged = compiled.rules.map(({ rule: { effect } }, at) => ({ effect, outcome: outcomes[at]! }));
-      const assumed = wanted.filter((id) => facts[id] === input.given[id] && factDefinition(id).profile !== true);
+      const assumed = wanted.filter(
+        (id) => facts[id] === input.given[id] && definitionIn(compiled.registry, id).profile !== true,
+      );
       yield { season, iso: day.iso, verdict: verdictWord(judged), outcomes, facts, assumed };
     }
     water?.takeIn(flowOf(day, place));
@@ -51,7 +53,8 @@ export function factsRead({ rules }: CompiledRules): FactId[] {
   return [...new Set(rules.flatMap(({ facts }) => facts))];
 }
 
-function followWater({ compiled: { parameters }, given }: ReplayInput): WaterFollower | null {
+function followWater({ compiled: { parameters, registry }, given }: ReplayInput): WaterFollower | null {
+  if (!isFactOf(registry, 'soil.drainsExpected7d')) return null;
   const texture = asChoice(resolvedFact(given, 'field.texture'));
   if (texture === null) return null;
   return waterFollower({

@@ -1,6 +1,6 @@
 import { derivedNumber } from '../../facts/derive/derived.ts';
 import { cautiousEnd, cautiousNote } from '../../facts/observed-known.ts';
-import { type FactId, factDefinition } from '../../facts/registry/index.ts';
+import { type CoreFactId, coreFacts, type FactId } from '../../facts/registry/index.ts';
 import type { Known, Resolved } from '../../facts/types.ts';
 import { windAtBoom } from '../../science/wind/at-boom.ts';
 import { type EpochSeconds, kilometresPerHour } from '../../units/brands.ts';
@@ -56,7 +56,7 @@ function heaviestHour({ rainMm, heaviestMmPerH }: WeatherDay): { readonly low: n
   return rainMm === null ? null : { low: rainMm / 24, high: rainMm };
 }
 
-function atBoom(id: FactId, at10mKmh: number | null, { at, parameters }: RecordedWeather): Resolved | null {
+function atBoom(id: CoreFactId, at10mKmh: number | null, { at, parameters }: RecordedWeather): Resolved | null {
   if (at10mKmh === null) return null;
   const canopyHeightM = numberParameter(parameters, 'cropHeightM');
   const boomHeightM = canopyHeightM + numberParameter(parameters, 'boomHeightAboveCropM');
@@ -64,6 +64,6 @@ function atBoom(id: FactId, at10mKmh: number | null, { at, parameters }: Recorde
   return recorded(id, { value, low: value, high: value }, at);
 }
 
-function recorded(id: FactId, banded: Banded, at: EpochSeconds): Known {
-  return derivedNumber(id, banded, at, null, `from the record, ${factDefinition(id).label}`);
+function recorded(id: CoreFactId, banded: Banded, at: EpochSeconds): Known {
+  return derivedNumber(id, banded, at, null, `from the record, ${coreFacts[id].label}`);
 }

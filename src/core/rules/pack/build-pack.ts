@@ -1,10 +1,12 @@
 import { IANAZone } from 'luxon';
-import { neededParameters } from '../../facts/needed-parameters.ts';
+import { parametersFor } from '../../facts/needed-parameters.ts';
+import { coreFacts } from '../../facts/registry/index.ts';
 import type { Caution, GlossaryTerm, Pack, PackCase } from '../pack-types.ts';
+import { givesDose, reachedFacts } from '../reach.ts';
 import { readsOf } from '../reads.ts';
 import { buildRules } from './build-rules.ts';
 import { checkCases } from './check-cases.ts';
-import { checkParameters } from './check-parameters.ts';
+import { checkNeeded, checkParameters } from './check-parameters.ts';
 import { checkQuestions } from './check-questions.ts';
 import { checkLanguages } from './check-texts.ts';
 import { type FileKinds, glossaryFile } from './file-kinds.ts';
@@ -34,12 +36,13 @@ export function buildPack(
   const rawParameters = read(parametersSchema, 'parameters.json');
   if (!head || !rawParameters) return null;
   const { languages } = head;
+  const registry = coreFacts;
   const parameters = checkParameters(rawParameters.parameters, 'parameters.json', report);
-  const { rules, sound } = buildRules(kinds.rules, parsed, parameters, languages, report);
+  const { rules, sound } = buildRules(kinds.rules, parsed, { parameters, registry }, languages, report);
   const rawQuestions = read(questionsSchema, 'questions.json');
   const limitsOf = collectLimits(rules, parameters);
   const asked = rawQuestions?.questions ?? [];
-  const questions = checkQuestions(asked, 'questions.json', languages, limitsOf, report);
+  const questions = checkQuestions(asked, 'questions.json', languages, { registry, limitsOf }, report);
   checkIds(questions, 'questions', report);
   for (const [index, question] of questions.entries()) {
     checkIds(question.choices ?? [], 'questions', report, [index, 'choices']);
@@ -59,19 +62,22 @@ export function buildPack(
   const ruleIds = new Set(rules.keys());
   const cases = kinds.cases.flatMap((file) => {
     const content = read(casesSchema, file);
-    return content && sound ? checkCases(content, file, ruleIds, report) : [];
+    return content && sound ? checkCases(content, file, ruleIds, registry, report) : [];
   });
   if (!sound) return null;
   checkHead(head, report);
-  checkUnused(rules, parameters, report);
   const pack = {
     ...head,
+    facts: registry,
     parameters: [...parameters.values()].flat(),
     rules: [...rules.values()],
     questions,
     cautions,
     glossary,
   };
+  const reached = reachedFacts(pack);
+  checkNeeded(parameters, reached, 'parameters.json', report);
+  checkUnused(rules, parameters, parametersFor(reached, givesDose(pack.parameters)), report);
   return { pack: { ...pack, hash: '' }, cases };
 }
 
@@ -101,9 +107,10 @@ function checkIds(
 function checkUnused(
   rules: Parameters<typeof collectLimits>[0],
   parameters: Parameters<typeof collectLimits>[1],
+  needed: ReadonlySet<string>,
   report: Report,
 ): void {
-  const read = new Set(Object.keys(neededParameters));
+  const read = new Set(needed);
   for (const rule of rules.values()) for (const id of readsOf(rule.when, rules).parameters) read.add(id);
   for (const id of parameters.keys()) {
     if (read.has(id)) continue;

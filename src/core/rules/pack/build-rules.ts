@@ -1,10 +1,9 @@
 import type * as z from 'zod';
-import type { Parameter } from '../../units/parameter.ts';
 import type { Rule } from '../types.ts';
 import { checkReferences } from './check-references.ts';
 import { checkLanguages, checkRuleTexts } from './check-texts.ts';
 import { inside, type Place, type Report, show } from './findings.ts';
-import { parseCondition } from './parse-condition.ts';
+import { type ConditionWorld, parseCondition } from './parse-condition.ts';
 import { rulesSchema } from './schema.ts';
 import { parseBySchema } from './zod-findings.ts';
 
@@ -21,7 +20,7 @@ export interface BuiltRules {
 export function buildRules(
   files: readonly string[],
   parsed: ReadonlyMap<string, unknown>,
-  parameters: ReadonlyMap<string, readonly Parameter[]>,
+  { parameters, registry }: Pick<ConditionWorld, 'parameters' | 'registry'>,
   languages: readonly string[],
   report: Report,
 ): BuiltRules {
@@ -33,7 +32,7 @@ export function buildRules(
   for (const { raw, topic, place } of raws) {
     checkEffect(raw, place, report);
     checkLanguages(raw.text, languages, inside(place, 'text'), report);
-    const when = parseCondition(raw.when, inside(place, 'when'), { parameters, ruleIds }, report);
+    const when = parseCondition(raw.when, inside(place, 'when'), { parameters, ruleIds, registry }, report);
     if (places.has(raw.id)) {
       const other = places.get(raw.id)?.file;
       report('PACK_ID_REPEATED', inside(place, 'id'), {

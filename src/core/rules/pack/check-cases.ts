@@ -1,5 +1,5 @@
 import type * as z from 'zod';
-import { factIds } from '../../facts/registry/index.ts';
+import { type FactRegistry, factIdsOf, isFactOf } from '../../facts/registry/index.ts';
 import type { PackCase } from '../pack-types.ts';
 import { inside, type Report, show } from './findings.ts';
 import type { casesSchema } from './schema.ts';
@@ -12,11 +12,13 @@ export function checkCases(
   parsed: z.output<typeof casesSchema>,
   file: string,
   ruleIds: ReadonlySet<string>,
+  registry: FactRegistry,
   report: Report,
 ): PackCase[] {
   const { base = {} } = parsed;
+  const factIds = factIdsOf(registry);
   for (const name of Object.keys(base)) {
-    if ((factIds as readonly string[]).includes(name)) continue;
+    if (isFactOf(registry, name)) continue;
     const place = { file, path: ['base', name] };
     report('CASE_MISFIT', place, { expected: 'the id of a fact', came: show(name), among: factIds });
   }

@@ -1,18 +1,22 @@
 import type * as z from 'zod';
-import { neededParameters } from '../../facts/needed-parameters.ts';
+import { neededParameters, parametersFor } from '../../facts/needed-parameters.ts';
+import type { FactRegistry } from '../../facts/registry/index.ts';
 import type { Parameter } from '../../units/parameter.ts';
 import { type Place, type Report, show } from './findings.ts';
 import type { parametersSchema } from './schema.ts';
 
+/** Every version of each parameter, by id. */
+export type ParametersById = ReadonlyMap<string, readonly Parameter[]>;
+
 const monthDay = /^(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/;
 const longestMonths = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 
-/** Parameters by id, each with all its versions; values, units, versions and the core's own needs are checked. */
+/** Parameters by id, each with all its versions; values, units and versions are checked. */
 export function checkParameters(
   parameters: z.output<typeof parametersSchema>['parameters'],
   file: string,
   report: Report,
-): ReadonlyMap<string, readonly Parameter[]> {
+): ParametersById {
   const byId = new Map<string, Parameter[]>();
   parameters.forEach((parameter, index) => {
     const place = { file, path: ['parameters', index] };
@@ -22,7 +26,7 @@ export function checkParameters(
     checkVersion(checked, versions, place, report);
     byId.set(parameter.id, [...versions, checked]);
   });
-  checkNeeded(byId, file, report);
+  checkUnits(byId, file, report);
   return byId;
 }
 
@@ -64,16 +68,24 @@ function checkVersion(parameter: Parameter, earlier: readonly Parameter[], place
   }
 }
 
-function checkNeeded(byId: ReadonlyMap<string, readonly Parameter[]>, file: string, report: Report): void {
+/** The parameters that the core reads have its units. */
+function checkUnits(byId: ParametersById, file: string, report: Report): void {
   for (const [id, unit] of Object.entries(neededParameters)) {
-    const place = { file, path: ['parameters'] };
-    const versions = byId.get(id);
-    if (!versions) {
-      report('PARAMETER_MISSING', place, { expected: `${id} in ${unit}`, came: 'nothing', parameter: id, among: [] });
-    }
-    for (const { unit: came } of versions ?? []) {
+    for (const { unit: came } of byId.get(id) ?? []) {
       if (came === unit) continue;
+      const place = { file, path: ['parameters'] };
       report('PARAMETER_UNIT_MISFIT', place, { expected: `${id} in ${unit}`, came, parameter: id });
     }
+  }
+}
+
+/** Reports each parameter that the core needs for the facts that the pack reaches, and for its dose, and that it lacks. */
+export function checkNeeded(byId: ParametersById, reached: FactRegistry, file: string, report: Report): void {
+  const units: Readonly<Record<string, string>> = neededParameters;
+  for (const id of parametersFor(reached, byId.has('usualDoseGPerHa'))) {
+    if (byId.has(id)) continue;
+    const expected = units[id] === undefined ? id : `${id} in ${units[id]}`;
+    const place = { file, path: ['parameters'] };
+    report('PARAMETER_MISSING', place, { expected, came: 'nothing', parameter: id, among: [] });
   }
 }

@@ -1,5 +1,5 @@
 import type * as z from 'zod';
-import { type FactId, factDefinition, factIds, isFactId } from '../../facts/registry/index.ts';
+import { definitionIn, type FactId, type FactRegistry, factIdsOf, isFactOf } from '../../facts/registry/index.ts';
 import type { Reading } from '../../facts/types.ts';
 import type { AnswerChoice, Question } from '../pack-types.ts';
 import { checkLanguages } from './check-texts.ts';
@@ -12,20 +12,30 @@ import { checkStraddle, type LimitsOf } from './straddle.ts';
 type RawQuestion = z.output<typeof questionsSchema>['questions'][number];
 type RawChoice = NonNullable<RawQuestion['choices']>[number];
 
+/** What questions are checked against. */
+export interface QuestionWorld {
+  readonly registry: FactRegistry;
+  readonly limitsOf: LimitsOf;
+}
+
 /** Checks the questions against the registry and the rules' limits, and gives them with their readings parsed. */
 export function checkQuestions(
   questions: readonly RawQuestion[],
   file: string,
   languages: readonly string[],
-  limitsOf: LimitsOf,
+  { registry, limitsOf }: QuestionWorld,
   report: Report,
 ): Question[] {
   return questions.map((question, index) => {
     const place = { file, path: ['questions', index] };
     question.facts.forEach((fact, at) => {
-      if (!isFactId(fact)) {
+      if (!isFactOf(registry, fact)) {
         const where = inside(place, 'facts', at);
-        report('RULE_FACT_UNKNOWN', where, { expected: 'the id of a fact', came: show(fact), among: factIds });
+        report('RULE_FACT_UNKNOWN', where, {
+          expected: 'the id of a fact',
+          came: show(fact),
+          among: factIdsOf(registry),
+        });
       }
     });
     checkLanguages(question.text, languages, inside(place, 'text'), report);
@@ -43,16 +53,17 @@ export function checkQuestions(
       const among = questions.map(({ id }) => id);
       report('QUESTION_MISFIT', inside(place, 'with', at), { expected, came: show(other), among });
     }
-    checkForm(question, place, report);
+    checkForm(question, registry, place, report);
     const choices = question.choices?.map((choice, at) =>
-      checkChoice(choice, question, inside(place, 'choices', at), languages, limitsOf, report),
+      checkChoice(choice, question, inside(place, 'choices', at), languages, { registry, limitsOf }, report),
     );
     return { ...question, ...(choices ? { choices } : {}) } as Question;
   });
 }
 
-function checkForm(question: RawQuestion, place: Place, report: Report): void {
-  const types = question.facts.filter(isFactId).map((fact) => factDefinition(fact).type);
+function checkForm(question: RawQuestion, registry: FactRegistry, place: Place, report: Report): void {
+  const known = question.facts.filter((fact) => isFactOf(registry, fact));
+  const types = known.map((fact) => definitionIn(registry, fact).type);
   const fits = {
     number: types.length === 1 && types[0] === 'number',
     signs: types.includes('signs'),
@@ -74,7 +85,7 @@ function checkChoice(
   question: RawQuestion,
   place: Place,
   languages: readonly string[],
-  limitsOf: LimitsOf,
+  { registry, limitsOf }: QuestionWorld,
   report: Report,
 ): AnswerChoice {
   checkLanguages(choice.label, languages, inside(place, 'label'), report);
@@ -82,12 +93,12 @@ function checkChoice(
   const gives: [FactId, Reading][] = [];
   for (const [fact, json] of Object.entries(choice.gives)) {
     const at = inside(place, 'gives', fact);
-    if (!question.facts.includes(fact) || !isFactId(fact)) {
+    if (!question.facts.includes(fact) || !isFactOf(registry, fact)) {
       const expected = `a fact of the question: ${question.facts.join(', ')}`;
       report('QUESTION_MISFIT', at, { expected, came: show(fact), among: question.facts });
       continue;
     }
-    const reading = parseReading(json, fact, at, report);
+    const reading = parseReading(json, fact, definitionIn(registry, fact), at, report);
     if (!reading) continue;
     checkStraddle(reading, fact, limitsOf(fact), at, report);
     gives.push([fact, reading]);

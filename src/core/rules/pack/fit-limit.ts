@@ -1,14 +1,21 @@
 import Big from 'big.js';
-import { type FactId, factDefinition } from '../../facts/registry/index.ts';
+import { definitionIn, type FactId, type FactRegistry } from '../../facts/registry/index.ts';
+import type { FactDefinition } from '../../facts/types.ts';
 import type { Parameter } from '../../units/parameter.ts';
 import type { Place, Report } from './findings.ts';
 import { show } from './findings.ts';
 import { choiceFits } from './fit-choice.ts';
 
 /** True where a parameter can be the limit of a fact: same unit, right kind of value, fact kept fine enough; else reported. */
-export function limitFits(parameter: Parameter, fact: FactId, place: Place, report: Report): boolean {
-  const definition = factDefinition(fact);
-  const unit = unitOfLimits(fact);
+export function limitFits(
+  parameter: Parameter,
+  fact: FactId,
+  registry: FactRegistry,
+  place: Place,
+  report: Report,
+): boolean {
+  const definition = definitionIn(registry, fact);
+  const unit = unitOfLimits(definition);
   if (parameter.unit !== unit) {
     report('PARAMETER_UNIT_MISFIT', place, {
       expected: `a parameter in ${unit}, the unit of ${fact}`,
@@ -33,8 +40,7 @@ export function limitFits(parameter: Parameter, fact: FactId, place: Place, repo
 }
 
 /** The unit that a limit of this fact must have: `month-day` for a date, `list` for choices, else the fact's own. */
-export function unitOfLimits(fact: FactId): string {
-  const { type, unit } = factDefinition(fact);
+export function unitOfLimits({ type, unit }: FactDefinition): string {
   if (type === 'date') return 'month-day';
   return type === 'number' ? (unit ?? 'none') : 'list';
 }

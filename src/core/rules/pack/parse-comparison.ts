@@ -1,4 +1,4 @@
-import { type FactId, factDefinition, factIds, isFactId } from '../../facts/registry/index.ts';
+import { definitionIn, type FactId, factIdsOf, isFactOf } from '../../facts/registry/index.ts';
 import { isOrderOperator, operators, operatorsOf } from '../operators.ts';
 import type { Comparison } from '../types.ts';
 import { inside, isObject, type Place, type Report, show } from './findings.ts';
@@ -14,11 +14,11 @@ export function parseComparison(
   report: Report,
 ): Comparison | null {
   const { fact } = json;
-  if (typeof fact !== 'string' || !isFactId(fact)) {
+  if (typeof fact !== 'string' || !isFactOf(world.registry, fact)) {
     report('RULE_FACT_UNKNOWN', inside(place, 'fact'), {
       expected: 'the id of a fact',
       came: show(fact),
-      among: factIds,
+      among: factIdsOf(world.registry),
     });
     return null;
   }
@@ -33,7 +33,7 @@ export function parseComparison(
     });
     return null;
   }
-  const definition = factDefinition(fact);
+  const definition = definitionIn(world.registry, fact);
   const right = operatorsOf[definition.type];
   if (!(right as readonly string[]).includes(op)) {
     report('RULE_OPERATOR_MISFIT', inside(place, op), {
@@ -67,7 +67,7 @@ function namesParameter(operand: unknown, fact: FactId, place: Place, world: Con
     });
     return false;
   }
-  return versions.every((parameter) => limitFits(parameter, fact, place, report));
+  return versions.every((parameter) => limitFits(parameter, fact, world.registry, place, report));
 }
 
 function listFits(operand: unknown, fact: FactId, place: Place, world: ConditionWorld, report: Report): boolean {
@@ -86,6 +86,6 @@ function listFits(operand: unknown, fact: FactId, place: Place, world: Condition
     report('CONDITION_EMPTY', place, { expected: 'a list of at least one choice', came: show(operand), fact });
     return false;
   }
-  const definition = factDefinition(fact);
+  const definition = definitionIn(world.registry, fact);
   return operand.every((choice, index) => choiceFits(choice, fact, definition, inside(place, index), report));
 }

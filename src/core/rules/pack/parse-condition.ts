@@ -1,4 +1,5 @@
 import { nearestName } from '../../errors/nearest.ts';
+import type { FactRegistry } from '../../facts/registry/index.ts';
 import type { Parameter } from '../../units/parameter.ts';
 import { groups } from '../operators.ts';
 import type { Condition } from '../types.ts';
@@ -9,6 +10,7 @@ import { parseComparison } from './parse-comparison.ts';
 export interface ConditionWorld {
   readonly parameters: ReadonlyMap<string, readonly Parameter[]>;
   readonly ruleIds: ReadonlySet<string>;
+  readonly registry: FactRegistry;
 }
 
 const mostLevels = 2;

@@ -1,6 +1,6 @@
 import { nearestName } from '../../errors/nearest.ts';
-import { type FactId, factDefinition } from '../../facts/registry/index.ts';
-import type { Reading } from '../../facts/types.ts';
+import type { FactId } from '../../facts/registry/index.ts';
+import type { FactDefinition, Reading } from '../../facts/types.ts';
 import { inside, type Place, type Report, show } from './findings.ts';
 import { choiceFits } from './fit-choice.ts';
 import { readingSchemas } from './schema.ts';
@@ -10,10 +10,10 @@ import { parseBySchema } from './zod-findings.ts';
 export function parseReading(
   json: Readonly<Record<string, unknown>>,
   fact: FactId,
+  definition: FactDefinition,
   place: Place,
   report: Report,
 ): Reading | null {
-  const definition = factDefinition(fact);
   const type = definition.type === 'country' ? 'choice' : definition.type;
   if (json['type'] !== 'does-not-know' && json['type'] !== type) {
     const nearest = nearestName(String(json['type']), [type, 'does-not-know']);
@@ -26,11 +26,18 @@ export function parseReading(
     return null;
   }
   const reading = parseBySchema(readingSchemas[json['type'] as Reading['type']], json, place, report) as Reading | null;
-  return reading && readingFits(reading, fact, place, report) ? reading : null;
+  return reading && readingFits(reading, fact, definition, place, report) ? reading : null;
 }
 
-function readingFits(reading: Reading, fact: FactId, place: Place, report: Report): boolean {
-  const definition = factDefinition(fact);
+function readingFits(
+  reading: Reading,
+  fact: FactId,
+  definition: FactDefinition,
+  place: Place,
+  report: Report,
+): boolean {
+  const namesFit = (names: readonly string[], step: string) =>
+    names.every((name, index) => choiceFits(name, fact, definition, inside(place, step, index), report));
   if (reading.type === 'number') {
     const [low, high] = bandOf(reading);
     const [least, most] = definition.range ?? [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
@@ -42,20 +49,13 @@ function readingFits(reading: Reading, fact: FactId, place: Place, report: Repor
     });
     return false;
   }
-  if (reading.type === 'choice') return namesFit(reading.possible, fact, inside(place, 'possible'), report);
+  if (reading.type === 'choice') return namesFit(reading.possible, 'possible');
   if (reading.type !== 'signs') return true;
-  const named =
-    namesFit(reading.present, fact, inside(place, 'present'), report) &&
-    namesFit(reading.absent, fact, inside(place, 'absent'), report);
+  const named = namesFit(reading.present, 'present') && namesFit(reading.absent, 'absent');
   const both = reading.present.find((sign) => reading.absent.includes(sign));
   if (both === undefined) return named;
   report('QUESTION_MISFIT', place, { expected: 'a sign present or absent', came: `${both} as both`, fact });
   return false;
-}
-
-function namesFit(names: readonly string[], fact: FactId, place: Place, report: Report): boolean {
-  const definition = factDefinition(fact);
-  return names.every((name, index) => choiceFits(name, fact, definition, inside(place, index), report));
 }
 
 /** The closed band of a number reading; both ends are the value where it has none. */

@@ -1,6 +1,7 @@
 import { understandingReport } from '../../../../src/core/dialogue/understand/report.ts';
-import { type FactId, factDefinition } from '../../../../src/core/facts/registry/index.ts';
+import type { FactId } from '../../../../src/core/facts/registry/index.ts';
 import { shipped } from '../../../cases/shipped-pack.ts';
+import { factDefinition } from '../../../fixtures/core-facts.ts';
 
 const { pack } = shipped;
 
