@@ -63,7 +63,11 @@ export function buildPack(
   });
   if (!sound) return null;
   checkHead(head, report);
-  checkUnused(rules, parameters, report);
+  checkUnused(
+    rules,
+    rawParameters.parameters.map(({ id }) => id),
+    report,
+  );
   const pack = {
     ...head,
     parameters: [...parameters.values()].flat(),
@@ -100,14 +104,14 @@ function checkIds(
 
 function checkUnused(
   rules: Parameters<typeof collectLimits>[0],
-  parameters: Parameters<typeof collectLimits>[1],
+  parameterIds: readonly string[],
   report: Report,
 ): void {
   const read = new Set(Object.keys(neededParameters));
   for (const rule of rules.values()) for (const id of readsOf(rule.when, rules).parameters) read.add(id);
-  for (const id of parameters.keys()) {
-    if (read.has(id)) continue;
-    const place = { file: 'parameters.json', path: ['parameters'] };
+  for (const [index, id] of parameterIds.entries()) {
+    if (read.has(id) || parameterIds.indexOf(id) < index) continue;
+    const place = { file: 'parameters.json', path: ['parameters', index, 'id'] };
     report('PARAMETER_UNUSED', place, { expected: 'a rule that reads it', came: id, parameter: id }, 'warning');
   }
 }
