@@ -1,3 +1,4 @@
+import type { FactId } from '../facts/registry/index.ts';
 import type { Pack } from '../rules/pack-types.ts';
 import { changed } from './changed.ts';
 import type { EventStamp } from './events.ts';
@@ -13,7 +14,9 @@ export function confirm(state: State, event: EventStamp, isRight: boolean, pack:
   const said = { kind: isRight ? 'confirmed' : 'denied', readings: [{ fact, reading }] } as const;
   return moveTo(
     note(
-      open.kind === 'unusual' ? settleUnusual(state, isRight, pack) : settleDoubt(state, open.observation, isRight),
+      open.kind === 'unusual'
+        ? settleUnusual(state, isRight, pack)
+        : settleDoubt(state, open.observation, isRight, pack),
       event,
       said,
     ),
@@ -24,24 +27,23 @@ export function confirm(state: State, event: EventStamp, isRight: boolean, pack:
 function settleUnusual(state: State, isRight: boolean, pack: Pack): State {
   const [unusual, ...rest] = state.unusual;
   if (!unusual) return state;
-  if (isRight) {
-    const observation = { ...unusual.observation, doubtful: false };
-    const taken = { ...state, unusual: rest, observations: [...state.observations, observation] };
-    return changed(taken, { id: unusual.event }, pack);
-  }
-  return { ...state, unusual: rest, answered: reopened(state, unusual, pack) };
+  if (!isRight) return denied({ ...state, unusual: rest }, unusual, pack);
+  const observation = { ...unusual.observation, doubtful: false };
+  const taken = { ...state, unusual: rest, observations: [...state.observations, observation] };
+  return changed(taken, { id: unusual.event }, pack);
 }
 
-function settleDoubt(state: State, doubted: State['observations'][number], isRight: boolean): State {
-  const observations = isRight
-    ? state.observations.map((one) => (one === doubted ? { ...one, doubtful: false } : one))
-    : state.observations.filter((one) => one !== doubted);
-  const answered = isRight ? state.answered : state.answered.filter(({ event }) => event !== doubted.event);
-  return { ...state, observations, answered };
+function settleDoubt(state: State, doubted: State['observations'][number], isRight: boolean, pack: Pack): State {
+  const { observations } = state;
+  if (!isRight) return denied({ ...state, observations: observations.filter((one) => one !== doubted) }, doubted, pack);
+  return { ...state, observations: observations.map((one) => (one === doubted ? { ...one, doubtful: false } : one)) };
 }
 
-function reopened(state: State, { event, fact }: State['unusual'][number], pack: Pack): State['answered'] {
-  return state.answered.filter(
+/** Its question is open again: anew, or with the earlier answer that it was to take the place of. */
+function denied(state: State, { event, fact }: { readonly event: string; readonly fact: FactId }, pack: Pack): State {
+  const isEarlier = state.observations.some((one) => one.fact === fact && one.reading.type !== 'does-not-know');
+  const answered = state.answered.filter(
     (one) => one.event !== event || packQuestion(one.question, pack)?.facts.includes(fact) !== true,
   );
+  return { ...state, answered, changing: isEarlier ? fact : state.changing };
 }

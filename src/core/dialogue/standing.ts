@@ -107,17 +107,18 @@ function workOut(state: State, at: EpochSeconds, pack: Pack): Standing {
 
 const inConflict: Unknown = { known: false, reason: 'in-conflict' };
 
+/** What was doubted and must be read back: without it, and without the older answers that it took the place of, no spray-today. */
 function restsOnDoubt(
   observations: readonly StateObservation[],
   judge: (observations: readonly StateObservation[]) => { readonly trace: Trace },
 ): StateObservation | null {
   const doubtful = observations.filter((one) => one.doubtful);
-  return (
-    doubtful.find((one) => verdictWord(judge(observations.filter((other) => other !== one)).trace) !== 'spray-today') ??
-    (doubtful.length > 1 && verdictWord(judge(observations.filter((one) => !one.doubtful)).trace) !== 'spray-today'
-      ? (doubtful[0] ?? null)
-      : null)
-  );
+  const bears = (doubted: readonly StateObservation[]): boolean => {
+    const left = observations.filter((one) => !doubted.some(({ fact, at }) => one.fact === fact && one.at <= at));
+    return verdictWord(judge(left).trace) !== 'spray-today';
+  };
+  const alone = doubtful.find((one) => bears([one]));
+  return alone ?? (doubtful.length > 1 && bears(doubtful) ? (doubtful[0] ?? null) : null);
 }
 
 function factsOf(condition: CompiledRules['rules'][number]['condition']): FactId[] {

@@ -1,4 +1,5 @@
 import type { ErrorEntry } from './entry.ts';
+import { analysisErrors } from './groups/analysis.ts';
 import { commandErrors } from './groups/command.ts';
 import { dialogueErrors } from './groups/dialogue.ts';
 import { factErrors } from './groups/facts.ts';
@@ -13,6 +14,7 @@ export const errorTable = {
   ...scienceErrors,
   ...factErrors,
   ...ruleErrors,
+  ...analysisErrors,
   ...verdictErrors,
   ...forecastErrors,
   ...dialogueErrors,

@@ -1,9 +1,11 @@
-import { writeFile } from 'node:fs/promises';
+import { mkdir, writeFile } from 'node:fs/promises';
+import { dirname } from 'node:path';
 import { generatedPages } from './pages.ts';
 
-/** `npm run docs`: writes the documents that are made from code and pack. */
+/** `npm run docs`: writes the documents and JSON Schemas that are made from code and pack. */
 export async function main(): Promise<number> {
   for (const [path, text] of await generatedPages('.')) {
+    await mkdir(dirname(path), { recursive: true });
     await writeFile(path, text);
     process.stdout.write(`${path}\n`);
   }

@@ -58,6 +58,18 @@ describe('over made-up farms', () => {
   const apart: Pack = { ...pack, questions: pack.questions.map(({ with: _, ...question }) => question) };
   const seeds = Array.from({ length: 24 }, (_, index) => index + 1);
 
+  const usualDays = Array.from({ length: 300 }, (_, index) => askFor(pack, index + 1, true).cards);
+
+  test('a usual day takes three turns at most on each of the farms that the bench counts', () => {
+    expect(Math.max(...usualDays.map((cards) => cards.length))).toBe(3);
+  });
+
+  test('the gusts, once the wind is known, are asked with what else takes a while at the field', () => {
+    const gusts = usualDays.flat().filter(([first]) => first === 'gusts');
+    expect(gusts.length).toBeGreaterThan(0);
+    expect(gusts.filter((card) => card.length === 1)).toEqual([]);
+  });
+
   test.each([
     ['a usual day', true, 3],
     ['a first day', false, 12],

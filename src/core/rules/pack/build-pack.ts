@@ -77,7 +77,8 @@ export function buildPack(
   };
   const reached = reachedFacts(pack);
   checkNeeded(parameters, reached, 'parameters.json', report);
-  checkUnused(rules, parameters, parametersFor(reached, givesDose(pack.parameters)), report);
+  const ids = rawParameters.parameters.map(({ id }) => id);
+  checkUnused(rules, ids, parametersFor(reached, givesDose(pack.parameters)), report);
   return { pack: { ...pack, hash: '' }, cases };
 }
 
@@ -106,15 +107,15 @@ function checkIds(
 
 function checkUnused(
   rules: Parameters<typeof collectLimits>[0],
-  parameters: Parameters<typeof collectLimits>[1],
+  parameterIds: readonly string[],
   needed: ReadonlySet<string>,
   report: Report,
 ): void {
   const read = new Set(needed);
   for (const rule of rules.values()) for (const id of readsOf(rule.when, rules).parameters) read.add(id);
-  for (const id of parameters.keys()) {
-    if (read.has(id)) continue;
-    const place = { file: 'parameters.json', path: ['parameters'] };
+  for (const [index, id] of parameterIds.entries()) {
+    if (read.has(id) || parameterIds.indexOf(id) < index) continue;
+    const place = { file: 'parameters.json', path: ['parameters', index, 'id'] };
     report('PARAMETER_UNUSED', place, { expected: 'a rule that reads it', came: id, parameter: id }, 'warning');
   }
 }

@@ -5,6 +5,7 @@ import { readKinds } from './file-kinds.ts';
 import { collectFindings, type Finding } from './findings.ts';
 import { hashPackFiles } from './hash-pack.ts';
 import { parseJsonFile } from './parse-json.ts';
+import { withoutSchemaKey } from './schema-key.ts';
 
 /** A pack that may be used, its cases, and findings that do not keep it from loading. */
 export interface LoadedPack {
@@ -30,7 +31,7 @@ export function checkPack(files: PackFiles): LoadedPack | RefusedPack {
   const parsed = new Map<string, unknown>();
   for (const file of kinds.json) {
     const value = parseJsonFile(file, files.get(file) ?? '', report);
-    if (value !== undefined) parsed.set(file, value);
+    if (value !== undefined) parsed.set(file, withoutSchemaKey(value, file, report));
   }
   const built = buildPack(kinds, parsed, report);
   if (!built || findings.some(({ severity }) => severity === 'error')) return { ok: false, findings };

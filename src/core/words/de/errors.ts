@@ -1,5 +1,6 @@
 import type { ErrorWordsOf } from '../errors.ts';
 import { adviceOnErrors as next } from './errors-advice.ts';
+import { analysisErrors } from './errors-analysis.ts';
 import { packErrors } from './errors-packs.ts';
 import { serverErrors } from './errors-server.ts';
 
@@ -8,6 +9,7 @@ const weitersagen = 'Melden Sie das mit den Angaben; spritzen Sie nicht auf dies
 /** What each code of the error table says and advises, in German. */
 export const errorWords: ErrorWordsOf = {
   ...packErrors,
+  ...analysisErrors,
   ...serverErrors,
   UNIT_INCOMPATIBLE: {
     says: 'Diese beiden Einheiten messen nicht dasselbe.',

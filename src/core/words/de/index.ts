@@ -9,12 +9,13 @@ import { handOverWords } from './hand-over.ts';
 import { marginWords } from './margins.ts';
 import { outlookWords } from './outlook.ts';
 import { phraseWords } from './phrases.ts';
+import { sayWords } from './say.ts';
 import { terminalWords } from './terminal.ts';
 import { valueWords } from './values.ts';
 import { verdictWords } from './verdict.ts';
 
 /** The German catalogue. */
-export const german: Catalogue = {
+export const words: Catalogue = {
   language: 'de',
   verdict: verdictWords,
   values: valueWords,
@@ -26,6 +27,7 @@ export const german: Catalogue = {
   dialogue: dialogueWords,
   asking: askingWords,
   handOver: handOverWords,
+  say: sayWords,
   terminal: terminalWords,
   errors: errorWords,
   facts: factLabels,

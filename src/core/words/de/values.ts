@@ -43,6 +43,7 @@ export const valueWords: Catalogue['values'] = {
     C: '°C',
     'plants/m2': 'Pflanzen je m²',
     'C/day': '°C am Tag',
+    '% of field capacity': '% der Feldkapazität',
     leaves: 'Laubblätter',
     tillers: 'Bestockungstriebe',
     days: 'Tage',

@@ -8,12 +8,13 @@ import { handOverWords } from './hand-over.ts';
 import { marginWords } from './margins.ts';
 import { outlookWords } from './outlook.ts';
 import { phraseWords } from './phrases.ts';
+import { sayWords } from './say.ts';
 import { terminalWords } from './terminal.ts';
 import { valueWords } from './values.ts';
 import { verdictWords } from './verdict.ts';
 
 /** The English catalogue. Code of the language: ISO 639-1. */
-export const english = {
+export const words = {
   language: 'en',
   verdict: verdictWords,
   values: valueWords,
@@ -25,6 +26,7 @@ export const english = {
   dialogue: dialogueWords,
   asking: askingWords,
   handOver: handOverWords,
+  say: sayWords,
   terminal: terminalWords,
   /** The table itself is English. */
   errors: {} as ErrorWordsOf,

@@ -1,0 +1,52 @@
+import { describe, expect, test } from 'vitest';
+import { locateFindings } from '../../../../src/adapters/pack-files/locate.ts';
+import { readPackFolder } from '../../../../src/adapters/pack-files/read-pack-folder.ts';
+import { analysisErrors } from '../../../../src/core/errors/groups/analysis.ts';
+import { checkThoroughly } from '../../../../src/core/rules/analyse/check-thoroughly.ts';
+import { put, thoroughPack, writtenOut } from '../../../fixtures/thorough-pack.ts';
+import { textOf } from '../../../repo/files.ts';
+import { analysisExamples, type Example } from './examples.ts';
+
+const day = '2026-11-06';
+
+function filesWith({ changes }: Pick<Example, 'changes'>): Map<string, string> {
+  const parsed = thoroughPack();
+  for (const [file, pointer, value] of changes) put(parsed, file, pointer, value);
+  return writtenOut(parsed);
+}
+
+test('nothing is found in the pack that the examples are changes of', () => {
+  const checked = checkThoroughly(writtenOut(thoroughPack()), day);
+  expect(checked.findings).toEqual([]);
+});
+
+test('nothing is found in the first pack: every limit has its cases on both sides', async () => {
+  const checked = checkThoroughly(await readPackFolder('rules/propyzamide-winter-oilseed-rape'), day);
+  expect(checked.findings).toEqual([]);
+});
+
+describe('the analysis', () => {
+  test.each(analysisExamples.map((example) => [example.code, example.name, example] as const))(
+    '%s: %s',
+    (code, _name, example) => {
+      const files = filesWith(example);
+      const checked = checkThoroughly(files, day);
+      expect(checked.ok).toBe(true);
+      const found = locateFindings(checked.findings, files).filter((one) => one.code === code);
+      const text = files.get(example.file) ?? '';
+      const before = text.slice(0, text.indexOf(example.mark)).split('\n');
+      const { file, pointer, severity } = example;
+      expect(found, JSON.stringify(checked.findings, null, 1)).toContainEqual(
+        expect.objectContaining({ file, pointer, severity, line: before.length, column: before.at(-1)!.length + 1 }),
+      );
+    },
+  );
+
+  test('has an example for each of its codes, and a documented entry for each example', () => {
+    const elsewhere = ['PARAMETER_UNUSED', 'CASE_MISFIT', 'FACT_WRONG_TYPE'];
+    const shown = new Set(analysisExamples.map(({ code }) => code).filter((code) => !elsewhere.includes(code)));
+    expect([...shown].sort()).toEqual(Object.keys(analysisErrors).sort());
+    const page = textOf('docs/errors.md');
+    for (const { code } of analysisExamples) expect(page).toContain(`\n## ${code}\n`);
+  });
+});
