@@ -7,6 +7,7 @@ import { factLabels } from './facts.ts';
 import { forecastWords } from './forecast.ts';
 import { handOverWords } from './hand-over.ts';
 import { marginWords } from './margins.ts';
+import { notes } from './notes.ts';
 import { outlookWords } from './outlook.ts';
 import { phraseWords } from './phrases.ts';
 import { sayWords } from './say.ts';
@@ -27,6 +28,7 @@ export const words: Catalogue = {
   dialogue: dialogueWords,
   asking: askingWords,
   handOver: handOverWords,
+  notes,
   say: sayWords,
   terminal: terminalWords,
   errors: errorWords,

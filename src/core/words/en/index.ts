@@ -6,6 +6,7 @@ import { doseWords } from './dose.ts';
 import { forecastWords } from './forecast.ts';
 import { handOverWords } from './hand-over.ts';
 import { marginWords } from './margins.ts';
+import { notes } from './notes.ts';
 import { outlookWords } from './outlook.ts';
 import { phraseWords } from './phrases.ts';
 import { sayWords } from './say.ts';
@@ -26,6 +27,7 @@ export const words = {
   dialogue: dialogueWords,
   asking: askingWords,
   handOver: handOverWords,
+  notes,
   say: sayWords,
   terminal: terminalWords,
   /** The table itself is English. */
