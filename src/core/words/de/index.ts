@@ -1,5 +1,6 @@
 import type { Catalogue } from '../catalogue.ts';
 import { askingWords } from './asking.ts';
+import { checkWords } from './check.ts';
 import { dialogueWords } from './dialogue.ts';
 import { doseWords } from './dose.ts';
 import { errorWords } from './errors.ts';
@@ -30,6 +31,7 @@ export const words: Catalogue = {
   handOver: handOverWords,
   notes,
   say: sayWords,
+  check: checkWords,
   terminal: terminalWords,
   errors: errorWords,
   facts: factLabels,

@@ -1,6 +1,7 @@
 import type { ErrorWordsOf } from '../errors.ts';
 import type { FactLabels } from '../facts.ts';
 import { askingWords } from './asking.ts';
+import { checkWords } from './check.ts';
 import { dialogueWords } from './dialogue.ts';
 import { doseWords } from './dose.ts';
 import { forecastWords } from './forecast.ts';
@@ -29,6 +30,7 @@ export const words = {
   handOver: handOverWords,
   notes,
   say: sayWords,
+  check: checkWords,
   terminal: terminalWords,
   /** The table itself is English. */
   errors: {} as ErrorWordsOf,
