@@ -17,6 +17,8 @@ export interface Io {
   readonly now: () => number;
   /** A random UUID. */
   readonly newId: () => string;
+  /** Calls back after changes below the folders, until the function that it returns is called. */
+  readonly watch: (folders: readonly string[], onChange: () => void) => () => void;
   /** Resolves when the process is asked to end. */
   readonly untilStopped: () => Promise<void>;
 }

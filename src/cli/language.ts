@@ -1,9 +1,9 @@
 import { codedError } from '../core/errors/coded-error.ts';
-import { type Catalogue, catalogueOf, catalogues } from '../core/words/catalogue.ts';
+import { type Catalogue, catalogueOf, languageCodes } from '../core/words/catalogue.ts';
 import { type OptionSpec, type Parsed, textOption } from './command.ts';
 import type { Io } from './io.ts';
 
-const known = Object.keys(catalogues);
+const known = languageCodes;
 
 /** The option by which a command is told its language. */
 export const languageOption: OptionSpec = {

@@ -3,6 +3,7 @@ import { readFile } from 'node:fs/promises';
 import { createInterface } from 'node:readline';
 import type { Io } from './io.ts';
 import { runCommandLine } from './main.ts';
+import { watchFolders } from './watch-folders.ts';
 
 /** The command line in Node: real files, streams, clock and signals. `root` is the project's folder. */
 export async function main(root: string): Promise<void> {
@@ -27,6 +28,7 @@ function nodeIo(root: string): Io {
     root,
     now: () => Date.now() / 1000,
     newId: randomUUID,
+    watch: watchFolders,
     untilStopped: () =>
       new Promise((resolve) => {
         for (const signal of ['SIGTERM', 'SIGINT'] as const) process.once(signal, () => resolve());

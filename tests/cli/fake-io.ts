@@ -38,6 +38,7 @@ export function fakeIo(
       ids += 1;
       return `00000000-0000-4000-8000-${String(ids).padStart(12, '0')}`;
     },
+    watch: () => () => {},
     untilStopped: async () => {},
   };
 }

@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { FieldOffer } from '../../src/core/protocol/messages.ts';
+import { noteIn } from '../../src/core/words/notes.ts';
 import { coreWords, pageWords } from '../words.ts';
 import { Invented } from './invented.tsx';
 
@@ -35,7 +36,7 @@ export function StartScreen({ fields, onStart, onBack, takesFocus }: StartScreen
           <b>
             {name} {invented && <Invented />}
           </b>
-          <span>{note && coreWords.dialogue.note(note)}</span>
+          <span>{note && noteIn(note, coreWords)}</span>
         </button>
       ))}
       {onBack && (

@@ -1,50 +1,65 @@
 import { join } from 'node:path';
-import { findPacks, readPackFolder } from '../../adapters/pack-files/read-pack-folder.ts';
-import { describeError } from '../../core/errors/coded-error.ts';
-import type { Finding } from '../../core/rules/pack/findings.ts';
-import { checkPack } from '../../core/rules/pack/load-pack.ts';
-import type { Command } from '../command.ts';
+import { findPacks } from '../../adapters/pack-files/read-pack-folder.ts';
+import { codedError } from '../../core/errors/coded-error.ts';
+import { isCalendarDay, localDate } from '../../core/facts/local-day.ts';
+import { epochSeconds } from '../../core/units/brands.ts';
+import { checkFolder, isSound } from '../check/check-folder.ts';
+import { asAnnotations, asJson, asText, type PrintChecked } from '../check/print-checked.ts';
+import { checkOnChange, type Run } from '../check/watch.ts';
+import { type Command, type Parsed, textOption } from '../command.ts';
 import type { Io } from '../io.ts';
+import { languageOption, wordsFor } from '../language.ts';
 import { packFolder } from '../packs.ts';
 
-interface Checked {
-  readonly folder: string;
-  readonly rules: number;
-  readonly cases: number;
-  readonly findings: readonly Finding[];
-}
-
-/** `loamward rules check`: every fault of a pack's files, or of all packs under rules/. */
+/** `loamward rules check`: every fault of a pack's files, or of all packs under rules/, and what its rules say together. */
 export const rulesCheck: Command = {
   name: 'rules check',
-  summary: 'Checks the files of a treatment pack and says what is wrong where.',
+  summary: 'Checks the files of a treatment pack and says what is wrong where, why, and how to mend it.',
   words: '[PACK ...]',
-  options: { json: { type: 'boolean', help: 'print the findings as JSON' } },
-  examples: ['npx loamward rules check', 'npx loamward rules check my-packs/spring-treatment --json'],
+  options: {
+    day: { type: 'string', value: 'YYYY-MM-DD', help: 'day on which the limits must hold; today (UTC) without it' },
+    watch: { type: 'boolean', help: 'check again on every change' },
+    annotations: { type: 'boolean', help: 'print the findings as GitHub-style annotations' },
+    json: { type: 'boolean', help: 'print the findings as JSON' },
+    language: languageOption,
+  },
+  examples: [
+    'npx loamward rules check',
+    'npx loamward rules check my-packs/spring-treatment --watch',
+    'npx loamward rules check --day 2027-10-01 --json',
+  ],
   run: async (parsed, io) => {
-    const folders = await Promise.all(await named(parsed.words, io));
-    const checked = await Promise.all(folders.map(checkFolder));
-    io.write(parsed.options['json'] ? `${JSON.stringify(checked)}\n` : checked.map(asText).join('\n'));
-    const wrong = checked.some(({ findings }) => findings.some(({ severity }) => severity === 'error'));
-    return wrong ? 1 : 0;
+    const words = wordsFor(parsed, io);
+    const day = dayOf(parsed, io);
+    const print = printerOf(parsed);
+    const folders = await named(parsed.words, io);
+    const check = async (): Promise<Run> => {
+      const checked = await Promise.all(folders.map((folder) => checkFolder(folder, day)));
+      return { text: print(checked, words, io.root), status: checked.every(isSound) ? 0 : 1 };
+    };
+    if (parsed.options['watch']) return checkOnChange(check, folders, io, words);
+    const { text, status } = await check();
+    io.write(text);
+    return status;
   },
 };
 
-async function named(words: readonly string[], io: Io): Promise<readonly (string | Promise<string>)[]> {
-  if (words.length > 0) return words.map((word) => packFolder(io, word));
+async function named(words: readonly string[], io: Io): Promise<readonly string[]> {
+  if (words.length > 0) return Promise.all(words.map((word) => packFolder(io, word)));
   return (await findPacks(join(io.root, 'rules'))).map((pack) => pack.folder);
 }
 
-async function checkFolder(folder: string): Promise<Checked> {
-  const checked = checkPack(await readPackFolder(folder));
-  return checked.ok
-    ? { folder, rules: checked.pack.rules.length, cases: checked.cases.length, findings: checked.findings }
-    : { folder, rules: 0, cases: 0, findings: checked.findings };
+function dayOf(parsed: Parsed, io: Io): string {
+  const day = textOption(parsed, 'day');
+  if (day === undefined) return localDate(epochSeconds(io.now()), 'UTC');
+  if (isCalendarDay(day)) return day;
+  throw codedError('OPTION_VALUE', { expected: '--day with a day as YYYY-MM-DD', came: day });
 }
 
-function asText({ folder, rules, cases, findings }: Checked): string {
-  const errors = findings.filter(({ severity }) => severity === 'error').length;
-  const lines = findings.map((finding) => `  ${finding.severity}: ${describeError(finding.code, finding)}`);
-  const sum = errors > 0 ? `${errors} to mend; this pack does not load` : `sound: ${rules} rules, ${cases} cases`;
-  return [`${folder}: ${sum}`, ...lines, ''].join('\n');
+function printerOf({ options }: Parsed): PrintChecked {
+  if (options['json'] && options['annotations']) {
+    throw codedError('OPTION_VALUE', { expected: '--json or --annotations', came: 'both' });
+  }
+  if (options['json']) return asJson;
+  return options['annotations'] ? asAnnotations : asText;
 }

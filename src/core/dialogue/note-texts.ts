@@ -1,6 +1,7 @@
 import { localDate } from '../facts/local-day.ts';
 import { definitionIn, definitionsOf } from '../facts/registry/index.ts';
 import { labelOf } from '../words/facts.ts';
+import { noteIn } from '../words/notes.ts';
 import { phraseOf } from '../words/phrases.ts';
 import { describeSource } from '../words/sources.ts';
 import { showDay, showTime } from '../words/times.ts';
@@ -25,7 +26,7 @@ const sayings: { readonly [K in Spoken]: Say<K> } = {
     const day = state.started?.shiftSeconds ? localDate(momentOf(state, state.started), pack.zone) : null;
     return [
       ...(field ? [words.dialogue.field(field.name, field.invented, day && showDay(day, words))] : []),
-      ...(field?.note === undefined ? [] : [words.dialogue.note(field.note)]),
+      ...(field?.note === undefined ? [] : [noteIn(field.note, words)]),
       words.dialogue.hello,
     ].join(' ');
   },
@@ -67,7 +68,7 @@ const sayings: { readonly [K in Spoken]: Say<K> } = {
   clamped: ({ at }, state, { pack, now, words }) =>
     words.dialogue.clamped(showTime((at + (state.started?.shiftSeconds ?? 0)) as typeof at, pack.zone, now, words)),
   forecast: ({ fetchedAt, attribution }, _, { pack, now, words }) =>
-    words.dialogue.forecastCame(showTime(fetchedAt, pack.zone, now, words), words.dialogue.note(attribution)),
+    words.dialogue.forecastCame(showTime(fetchedAt, pack.zone, now, words), noteIn(attribution, words)),
   supposed: ({ readings, verdict, outcome, rules }, _, context) => {
     const { pack, words } = context;
     const titles = rules

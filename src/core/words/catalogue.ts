@@ -1,5 +1,5 @@
-import { german } from './de/index.ts';
-import { english } from './en/index.ts';
+import { words as english } from './en/index.ts';
+import { catalogues } from './languages.ts';
 
 /** The shape of a catalogue: the same keys, sentences free. */
 type Sentences<T> = T extends (...args: infer Args) => string
@@ -11,13 +11,12 @@ type Sentences<T> = T extends (...args: infer Args) => string
 /** All sentences of one language; a second language is a second one of these. */
 export type Catalogue = Sentences<typeof english>;
 
-/** Catalogues by ISO 639-1 code. */
-export const catalogues: Readonly<Record<'en' | 'de', Catalogue>> = { en: english, de: german };
+export { catalogues };
 
-/** Code of a language that there is a catalogue for. */
-export type Language = keyof typeof catalogues;
+/** ISO 639-1 codes of the languages that there is a catalogue for, English first. */
+export const languageCodes: readonly string[] = Object.keys(catalogues);
 
 /** The catalogue of a language; English where there is none. */
 export function catalogueOf(language: string): Catalogue {
-  return language in catalogues ? catalogues[language as Language] : english;
+  return (Object.hasOwn(catalogues, language) ? catalogues[language] : undefined) ?? english;
 }

@@ -1,6 +1,7 @@
 import type { ForecastSummary, PackStamp } from '../dialogue/decision-types.ts';
 import type { EpochSeconds } from '../units/brands.ts';
 import type { Catalogue } from './catalogue.ts';
+import { noteIn } from './notes.ts';
 import { marked, showHigh } from './numbers.ts';
 import { showShare } from './outlook-chance.ts';
 import { secondsOf, showAgo, showTime } from './times.ts';
@@ -37,7 +38,7 @@ export function describeForecast(
         ];
   const cell = forecast.distanceKm >= 0.1 ? [words.forecast.cell(marked(words, forecast.distanceKm.toFixed(1)))] : [];
   const use = words.forecast.use(came, useOf(forecast, { now, zone }, words));
-  return [use, ...note, ...chance, ...cell, words.dialogue.note(forecast.attribution)].join(' ');
+  return [use, ...note, ...chance, ...cell, noteIn(forecast.attribution, words)].join(' ');
 }
 
 function useOf({ unused, reachesTo }: ForecastSummary, { now, zone }: ReadingMoment, words: Catalogue): string {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { english } from '../../../src/core/words/en/index.ts';
+import { words as english } from '../../../src/core/words/en/index.ts';
 import { shipped } from '../../cases/shipped-pack.ts';
 import { fieldLess, fitMorning } from './ready-field.ts';
 import { lines, look, said, started, type Told, talk } from './talk.ts';

@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { reportOf } from '../../../src/core/errors/coded-error.ts';
 import { type ErrorCode, errorTable } from '../../../src/core/errors/table.ts';
-import { catalogueOf, catalogues, type Language } from '../../../src/core/words/catalogue.ts';
+import { catalogueOf, languageCodes } from '../../../src/core/words/catalogue.ts';
 import { errorIn } from '../../../src/core/words/errors.ts';
 import { labelOf } from '../../../src/core/words/facts.ts';
 import { factDefinition, factIds } from '../../fixtures/core-facts.ts';
 
-const others = (Object.keys(catalogues) as Language[]).filter((language) => language !== 'en');
+const others = languageCodes.filter((language) => language !== 'en');
 const codes = Object.keys(errorTable) as ErrorCode[];
 
 describe.each(others)('in %s', (language) => {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { english } from '../../../src/core/words/en/index.ts';
+import { words as english } from '../../../src/core/words/en/index.ts';
 import { showNumber, showWhole } from '../../../src/core/words/numbers.ts';
 
 test('every whole number up to a thousand is said as itself', () => {

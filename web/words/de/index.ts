@@ -1,7 +1,7 @@
-import { german } from '../../../src/core/words/de/index.ts';
+import { words as core } from '../../../src/core/words/de/index.ts';
 import type { LanguageWords } from '../types.ts';
 import { page } from './page.ts';
 import { pictures } from './pictures.ts';
 
 /** German. */
-export default { page, pictures, core: german } satisfies LanguageWords;
+export default { page, pictures, core } satisfies LanguageWords;

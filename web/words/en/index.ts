@@ -1,7 +1,7 @@
-import { english } from '../../../src/core/words/en/index.ts';
+import { words as core } from '../../../src/core/words/en/index.ts';
 import type { LanguageWords } from '../types.ts';
 import { page } from './page.ts';
 import { pictures } from './pictures.ts';
 
 /** English. */
-export default { page, pictures, core: english } satisfies LanguageWords;
+export default { page, pictures, core } satisfies LanguageWords;

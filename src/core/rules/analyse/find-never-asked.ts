@@ -23,7 +23,7 @@ export function findNeverAsked(
       forDose === true ||
       facts.some((fact) => read.has(fact) || definitionOf(fact).profile === true);
     if (isAsked) continue;
-    const expected = 'a fact that some rule reads, or that one is worked out from';
+    const expected = 'a fact that some rule reads, or that goes into one';
     report(
       'QUESTION_NEVER_ASKED',
       inside(places.question(id), 'facts'),

@@ -1,5 +1,4 @@
 import type { Catalogue } from '../catalogue.ts';
-import { notes } from './notes.ts';
 
 /** What the assistant says in a conversation beside questions and verdicts. */
 export const dialogueWords: Catalogue['dialogue'] = {
@@ -32,7 +31,6 @@ export const dialogueWords: Catalogue['dialogue'] = {
   corrected: (phrases) => `Berichtigt: ${phrases}.`,
   notUnderstood: (pieces) => `${pieces} habe ich nicht verstanden. Daraus wurde nichts entnommen.`,
   quote: (text) => `„${text}“`,
-  note: (text) => notes[text] ?? text,
   undone: (phrases) => `Zurückgenommen: ${phrases}.`,
   undoneNothing: 'Zurückgenommen.',
   declined: (label) => `Als nicht bekannt vermerkt: ${label}.`,

@@ -1,5 +1,6 @@
 import type { Catalogue } from '../catalogue.ts';
 import { askingWords } from './asking.ts';
+import { checkWords } from './check.ts';
 import { dialogueWords } from './dialogue.ts';
 import { doseWords } from './dose.ts';
 import { errorWords } from './errors.ts';
@@ -7,6 +8,7 @@ import { factLabels } from './facts.ts';
 import { forecastWords } from './forecast.ts';
 import { handOverWords } from './hand-over.ts';
 import { marginWords } from './margins.ts';
+import { notes } from './notes.ts';
 import { outlookWords } from './outlook.ts';
 import { phraseWords } from './phrases.ts';
 import { sayWords } from './say.ts';
@@ -27,7 +29,9 @@ export const words: Catalogue = {
   dialogue: dialogueWords,
   asking: askingWords,
   handOver: handOverWords,
+  notes,
   say: sayWords,
+  check: checkWords,
   terminal: terminalWords,
   errors: errorWords,
   facts: factLabels,

@@ -29,8 +29,6 @@ export const dialogueWords = {
   corrected: (phrases: string) => `Corrected: ${phrases}.`,
   notUnderstood: (pieces: string) => `I did not understand ${pieces}. Nothing was taken from it.`,
   quote: (text: string) => `"${text}"`,
-  /** A note that came with a field or a forecast, in this language where it is one of the invented farm. */
-  note: (text: string) => text,
   undone: (phrases: string) => `Taken back: ${phrases}.`,
   undoneNothing: 'Taken back.',
   declined: (label: string) => `Noted as not known: ${label}.`,

@@ -1,11 +1,13 @@
 import type { ErrorWordsOf } from '../errors.ts';
 import type { FactLabels } from '../facts.ts';
 import { askingWords } from './asking.ts';
+import { checkWords } from './check.ts';
 import { dialogueWords } from './dialogue.ts';
 import { doseWords } from './dose.ts';
 import { forecastWords } from './forecast.ts';
 import { handOverWords } from './hand-over.ts';
 import { marginWords } from './margins.ts';
+import { notes } from './notes.ts';
 import { outlookWords } from './outlook.ts';
 import { phraseWords } from './phrases.ts';
 import { sayWords } from './say.ts';
@@ -26,7 +28,9 @@ export const words = {
   dialogue: dialogueWords,
   asking: askingWords,
   handOver: handOverWords,
+  notes,
   say: sayWords,
+  check: checkWords,
   terminal: terminalWords,
   /** The table itself is English. */
   errors: {} as ErrorWordsOf,

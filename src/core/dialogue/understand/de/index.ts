@@ -19,7 +19,7 @@ import { weatherWords } from './weather.ts';
 import { windWords } from './wind.ts';
 
 /** German. */
-export const german: LanguageWords = {
+export const words: LanguageWords = {
   spell,
   properWords,
   wishLeads,

@@ -18,7 +18,7 @@ import * as units from './units.ts';
 import { weatherWords } from './weather.ts';
 
 /** English. */
-export const english: LanguageWords = {
+export const words: LanguageWords = {
   spell,
   properWords,
   rows: [...soilWords, ...feelWords, ...rainWords, ...fieldWords, ...cropWords, ...weatherWords],
