@@ -1,5 +1,5 @@
 import type { ErrorReport } from '../errors/coded-error.ts';
-import { definitionIn } from '../facts/registry/index.ts';
+import { definitionIn, isFactOf } from '../facts/registry/index.ts';
 import type { Catalogue } from '../words/catalogue.ts';
 import { showWhole } from '../words/numbers.ts';
 import { shortName } from '../words/phrases.ts';
@@ -75,7 +75,8 @@ function answerText({ question, choices, numbers, doesNotKnow }: GivenAnswer, { 
     return choice ? inLanguage(choice.label, words.language) : (plain[id] ?? id);
   });
   const values = Object.entries(numbers).map(
-    ([fact, value]) => `${showWhole(words, value)}${unitSuffix(definitionIn(pack.facts, fact).unit, words)}`,
+    ([fact, value]) =>
+      `${showWhole(words, value)}${unitSuffix(isFactOf(pack.facts, fact) ? definitionIn(pack.facts, fact).unit : null, words)}`,
   );
   return joinWords([...labels, ...values], words.values.and) || dialogue.person.nothing;
 }

@@ -8,6 +8,7 @@ import { parametersOn } from '../../units/parameter.ts';
 import { compileRules } from '../compile.ts';
 import type { Path, Report } from '../pack/findings.ts';
 import type { Pack, PackCase } from '../pack-types.ts';
+import { reachedFacts } from '../reach.ts';
 import type { CompiledRule, CompiledRules } from '../types.ts';
 
 /** A case with its facts and the rules of its day. */
@@ -39,18 +40,19 @@ export function judgeCases(pack: Pack, cases: readonly PackCase[], report: Repor
   });
 }
 
-function resolveCase({ zone, parameters, facts: registry }: Pack, { at: moment, facts: given, name }: PackCase) {
-  const at = moment === undefined ? momentOfFacts(given, zone, registry) : parseInstant(moment);
+function resolveCase(pack: Pack, { at: moment, facts: given, name }: PackCase) {
+  const { zone, parameters, facts: all } = pack;
+  const at = moment === undefined ? momentOfFacts(given, zone, all) : parseInstant(moment);
   if (at === null) throw noMoment(name);
   const day = localDate(at, zone);
-  const observations = parseFacts(given, at, zone, registry);
+  const observations = parseFacts(given, at, zone, all);
   const facts = resolveFacts({
     observations,
     forecast: null,
     at,
     zone,
     parameters: parametersOn(parameters, day),
-    registry,
+    registry: reachedFacts(pack),
   });
   return { day, facts };
 }

@@ -1,4 +1,6 @@
 import type { ErrorCode } from '../../../../src/core/errors/table.ts';
+import { neededParameters } from '../../../../src/core/facts/needed-parameters.ts';
+import { thoroughPack } from '../../../fixtures/thorough-pack.ts';
 
 /** One change of the thorough pack and what is found for it; `mark` stands where the finding is. */
 export interface Example {
@@ -23,6 +25,11 @@ const parameter = (id: string, value: unknown, unit: string) => ({
   validFrom: '2020-01-01',
   tighter: 'lower',
 });
+
+/** The parameters that the small pack lacks because it does not reach their facts. */
+const everyParameter = Object.entries<string>(neededParameters)
+  .filter(([id]) => !JSON.stringify(thoroughPack()[parameters]).includes(`"${id}"`))
+  .map(([id, unit]) => [parameters, '/parameters/-', parameter(id, 1, unit)] as const);
 
 const advice = (id: string, when: unknown) => ({
   id,
@@ -177,7 +184,7 @@ export const analysisExamples: readonly Example[] = [
   {
     code: 'RULE_TOO_BIG',
     name: 'a rule of sixteen facts',
-    changes: [[file, '/rules/-', advice('of-many', { any: manyFacts })]],
+    changes: [[file, '/rules/-', advice('of-many', { any: manyFacts })], ...everyParameter],
     file,
     pointer: '/rules/5/when',
     mark: '"when": {\n        "any": [\n          {\n            "fact": "field.drained"',
@@ -207,6 +214,7 @@ export const analysisExamples: readonly Example[] = [
     changes: [
       ['questions.json', '/questions/0/facts', ['weed.tillers']],
       ['questions.json', '/questions/0/choices', undefined],
+      ...everyParameter,
     ],
     file: 'questions.json',
     pointer: '/questions/0/facts',
