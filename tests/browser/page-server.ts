@@ -27,8 +27,10 @@ export interface PageServer {
   readonly forget: () => void;
   /** What the forecast service gives from now on. */
   readonly forecastBy: (forecastFor: ForecastSource['forecastFor']) => void;
-  /** From the next opening on new conversations are judged by these rules too, which stand first. */
-  readonly addRules: (pack: Pack) => void;
+  /** The rules at hand; new conversations are judged by the first. */
+  readonly rules: () => readonly [Pack, ...Pack[]];
+  /** From the next opening on these are the rules at hand. */
+  readonly useRules: (packs: readonly [Pack, ...Pack[]]) => void;
   /** Changes the built page: from the next opening on browsers find a newer one. */
   readonly renewPage: () => Promise<void>;
   /** Closes the server and removes the built page. */
@@ -81,8 +83,9 @@ export async function startPageServer(root: string = rootOfTests): Promise<PageS
     forecastBy: (by) => {
       forecastFor = by;
     },
-    addRules: (more) => {
-      packs = [more, ...packs];
+    rules: () => packs,
+    useRules: (others) => {
+      packs = others;
     },
     renewPage: async () => {
       const worker = join(webRoot, 'sw.js');

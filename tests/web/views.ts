@@ -12,6 +12,7 @@ export const emptyView: ConversationView = {
   outlook: null,
   said: [],
   fields: [],
+  terms: [],
   now: '2026-11-12T10:00:00Z',
   busy: null,
   eventCount: 1,
@@ -36,7 +37,6 @@ export const plainVerdict: VerdictView = {
   givenText: 'Given at 10:00.',
   goodUntilText: null,
   canCheckRest: false,
-  terms: [],
   change: null,
   rules: [],
 };

@@ -43,6 +43,8 @@ export interface PageState {
   readonly newVersion: UseNewVersion | null;
   /** True where the server has newer rules than this conversation was begun under. */
   readonly newRules: boolean;
+  /** True where the server lacks the rules of this conversation: it stays on this device. */
+  readonly staysHere: boolean;
   /** Conversations that this device keeps, that last used first. */
   readonly conversations: readonly ConversationNote[];
   /** Token of the conversation that is shown; null before there is one. */
@@ -72,6 +74,7 @@ export const emptyPageState: PageState = {
   isElsewhere: false,
   newVersion: null,
   newRules: false,
+  staysHere: false,
   conversations: [],
   token: null,
   hasActed: false,

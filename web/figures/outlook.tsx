@@ -1,5 +1,6 @@
 import type { OutlookView } from '../../src/core/dialogue/outlook-view/types.ts';
 import { Fold } from '../parts/fold.tsx';
+import { TermText } from '../parts/term-text.tsx';
 import { coreWords } from '../words.ts';
 import { HoursChart } from './hours-chart.tsx';
 import { Patterns } from './patterns.tsx';
@@ -19,8 +20,14 @@ export function Outlook({ outlook }: { readonly outlook: OutlookView }) {
     <section class="outlook" aria-labelledby="outlook-heading">
       <Patterns />
       <h2 id="outlook-heading">{outlook.heading}</h2>
-      <p class="outlook-text">{outlook.paragraph}</p>
-      {outlook.further !== '' && <p>{outlook.further}</p>}
+      <p class="outlook-text">
+        <TermText text={outlook.paragraph} />
+      </p>
+      {outlook.further !== '' && (
+        <p>
+          <TermText text={outlook.further} />
+        </p>
+      )}
       {(windows.length > 0 || hours) && (
         <Fold title={windows.length > 0 ? words.windows : words.hourByHour}>
           <Windows windows={windows.slice(0, shownWindows)} />
@@ -36,10 +43,16 @@ export function Outlook({ outlook }: { readonly outlook: OutlookView }) {
         <Fold title={words.changes}>
           <ul class="cautions">
             {changes.map((change) => (
-              <li key={change}>{change}</li>
+              <li key=<TermText text={change} />>
+                <TermText text={change} />
+              </li>
             ))}
           </ul>
-          {least && <p>{least}</p>}
+          {least && (
+            <p>
+              <TermText text={least} />
+            </p>
+          )}
         </Fold>
       )}
       {(soil || rain || water) && (

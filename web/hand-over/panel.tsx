@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import type { ConversationView } from '../../src/core/dialogue/view-types.ts';
 import { handOverOf, handOverText } from '../../src/core/words/hand-over.ts';
 import { Fold } from '../parts/fold.tsx';
+import { noTerms, Terms } from '../parts/term-text.tsx';
 import { coreWords, pageWords } from '../words.ts';
 import { LinkList } from './link-list.tsx';
 import { canShare, copy, fileName, type Sent, save, share } from './send.ts';
@@ -50,7 +51,9 @@ export function Panel({ view, token, isOnline }: PanelProps) {
         <Sheet handOver={handOver} />
       </Fold>
       <div class="print-only" aria-hidden="true">
-        <Sheet handOver={handOver} />
+        <Terms.Provider value={noTerms}>
+          <Sheet handOver={handOver} />
+        </Terms.Provider>
       </div>
     </div>
   );

@@ -1,4 +1,5 @@
 import type { HandOver } from '../../src/core/words/hand-over.ts';
+import { TermText } from '../parts/term-text.tsx';
 
 /** The whole answer on a sheet: for looking over, and all that is printed. */
 export function Sheet({ handOver }: { readonly handOver: HandOver }) {
@@ -12,13 +13,22 @@ export function Sheet({ handOver }: { readonly handOver: HandOver }) {
         </p>
       )}
       <p class="sheet-verdict">{headline}</p>
-      {[why, given, goodUntil, safety].map((line) => line && <p key={line}>{line}</p>)}
+      {[why, given, goodUntil, safety].map(
+        (line) =>
+          line && (
+            <p key={line}>
+              <TermText text={line} />
+            </p>
+          ),
+      )}
       {parts.map(({ id, heading, lines }) => (
         <section key={id}>
           <h4>{heading}</h4>
           <ul>
             {lines.map((line) => (
-              <li key={line}>{line}</li>
+              <li key={line}>
+                <TermText text={line} />
+              </li>
             ))}
           </ul>
         </section>

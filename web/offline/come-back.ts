@@ -31,7 +31,7 @@ export async function comeBack(context: OfflineContext, onBarred: () => void): P
     else link().restart();
   } else if (end.kind === 'other-rules') {
     now.isBarred = true;
-    state.set({ newRules: true });
+    state.set({ staysHere: true });
     onBarred();
   } else if (end.kind === 'refused') state.set({ refusal: end.error });
   else {

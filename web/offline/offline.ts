@@ -137,5 +137,5 @@ async function leave({ inside, now }: OfflineContext, next: string | null): Prom
   now.here?.stop();
   Object.assign(now, { here: null, serverView: null, isResumed: false, isBarred: false, needed: 0 });
   inside.means.memory.write(tokenKey, next);
-  inside.state.set({ view: null, isChoosing: false, newRules: false });
+  inside.state.set({ view: null, isChoosing: false, newRules: false, staysHere: false });
 }

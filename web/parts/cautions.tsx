@@ -1,6 +1,7 @@
 import type { WordedCaution } from '../../src/core/dialogue/decision-types.ts';
 import { pageWords } from '../words.ts';
 import { Fold } from './fold.tsx';
+import { TermText } from './term-text.tsx';
 
 interface CautionsProps {
   readonly cautions: readonly WordedCaution[];
@@ -14,7 +15,9 @@ export function Cautions({ cautions, isOpen }: CautionsProps) {
   const list = (
     <ul class="cautions">
       {cautions.map(({ id, text }) => (
-        <li key={id}>{text}</li>
+        <li key={id}>
+          <TermText text={text} />
+        </li>
       ))}
     </ul>
   );

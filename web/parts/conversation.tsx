@@ -13,6 +13,7 @@ import { FreeText } from './free-text.tsx';
 import { Log } from './log.tsx';
 import { QuestionCard } from './question-card.tsx';
 import { SaidList } from './said-list.tsx';
+import { Terms } from './term-text.tsx';
 import { Unsent } from './unsent.tsx';
 import { useHeadingFocus } from './use-heading-focus.ts';
 import { useIsOver } from './use-is-over.ts';
@@ -41,59 +42,61 @@ export function Conversation({ chat, state, view, means }: ConversationProps) {
   const isSending = (asked: string) =>
     chat.state.get().outbox.some((message) => message.type === 'answer' && message.question === asked);
   return (
-    <div ref={top}>
-      <Log view={view} onUndo={chat.undo} />
-      {state.answers === 'server' && state.link !== 'ready' && <Unsent outbox={state.outbox} question={question} />}
-      {isWithdrawn && <Withdrawn onLookAgain={lookAgain} />}
-      {verdict && !isWithdrawn && (
-        <VerdictCard
-          verdict={verdict}
-          isOld={isOver}
-          isNew={state.hasActed}
-          onRequest={chat.request}
-          handOver={{
-            view,
-            token: means.memory.read(tokenKey),
-            isOnline: state.link === 'ready' && state.answers === 'server',
-          }}
-        />
-      )}
-      {view.outlook && !isWithdrawn && !isOver && <Outlook outlook={view.outlook} />}
-      {isIdle && !isWithdrawn && (
-        <button type="button" class="button is-main" onClick={lookAgain}>
-          {pageWords.verdict.lookAgain}
-        </button>
-      )}
-      {question && (
-        <QuestionCard
-          key={`${question.id} ${question.ask}`}
-          question={question}
-          isSending={isSending(question.id)}
-          canHurry={shown === null}
-          isNew={state.hasActed && shown === null}
-          onAnswer={(answer) => {
-            if (!isSending(question.id)) chat.answer(question.id, answer);
-          }}
-          onRequest={chat.request}
-        />
-      )}
-      <FreeText hasQuestion={question !== null} onSay={chat.say} />
-      <SaidList said={view.said} onUndo={chat.undo} onChange={(fact) => chat.request('change', fact)} />
-      <FieldList fields={view.fields} />
-      {view.verdict && <AskBack verdict={view.verdict.verdict} onRequest={chat.request} />}
-      <section class="menu" aria-label={pageWords.menu.heading}>
-        <button type="button" class="button" onClick={() => chat.start(view.field?.id ?? null)}>
-          {pageWords.menu.again}
-        </button>
-        {view.field && last && (
-          <button type="button" class="button" onClick={() => chat.request('same-for')}>
-            {pageWords.asking.same}
+    <Terms.Provider value={view.terms}>
+      <div ref={top}>
+        <Log view={view} onUndo={chat.undo} />
+        {state.answers === 'server' && state.link !== 'ready' && <Unsent outbox={state.outbox} question={question} />}
+        {isWithdrawn && <Withdrawn onLookAgain={lookAgain} />}
+        {verdict && !isWithdrawn && (
+          <VerdictCard
+            verdict={verdict}
+            isOld={isOver}
+            isNew={state.hasActed}
+            onRequest={chat.request}
+            handOver={{
+              view,
+              token: means.memory.read(tokenKey),
+              isOnline: state.link === 'ready' && state.answers === 'server',
+            }}
+          />
+        )}
+        {view.outlook && !isWithdrawn && !isOver && <Outlook outlook={view.outlook} />}
+        {isIdle && !isWithdrawn && (
+          <button type="button" class="button is-main" onClick={lookAgain}>
+            {pageWords.verdict.lookAgain}
           </button>
         )}
-        <button type="button" class="button" onClick={() => chat.choose(true)}>
-          {pageWords.menu.another}
-        </button>
-      </section>
-    </div>
+        {question && (
+          <QuestionCard
+            key={`${question.id} ${question.ask}`}
+            question={question}
+            isSending={isSending(question.id)}
+            canHurry={shown === null}
+            isNew={state.hasActed && shown === null}
+            onAnswer={(answer) => {
+              if (!isSending(question.id)) chat.answer(question.id, answer);
+            }}
+            onRequest={chat.request}
+          />
+        )}
+        <FreeText hasQuestion={question !== null} onSay={chat.say} />
+        <SaidList said={view.said} onUndo={chat.undo} onChange={(fact) => chat.request('change', fact)} />
+        <FieldList fields={view.fields} />
+        {view.verdict && <AskBack verdict={view.verdict.verdict} onRequest={chat.request} />}
+        <section class="menu" aria-label={pageWords.menu.heading}>
+          <button type="button" class="button" onClick={() => chat.start(view.field?.id ?? null)}>
+            {pageWords.menu.again}
+          </button>
+          {view.field && last && (
+            <button type="button" class="button" onClick={() => chat.request('same-for')}>
+              {pageWords.asking.same}
+            </button>
+          )}
+          <button type="button" class="button" onClick={() => chat.choose(true)}>
+            {pageWords.menu.another}
+          </button>
+        </section>
+      </div>
+    </Terms.Provider>
   );
 }

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import type { QuestionView } from '../../src/core/dialogue/view-types.ts';
 import { pageWords } from '../words.ts';
 import { lazily } from './lazily.tsx';
+import { TermText } from './term-text.tsx';
 
 const LazyPicture = lazily<{ readonly id: string }>(() =>
   import('../pictures/index.tsx').then(({ Picture }) => Picture),
@@ -16,7 +17,9 @@ export function How({ question: { how, picture } }: { readonly question: Pick<Qu
         <span>{pageWords.question.how}</span>
       </summary>
       <div class="fold-inside">
-        <p>{how}</p>
+        <p>
+          <TermText text={how} />
+        </p>
         {isOpen && picture !== null && <LazyPicture id={picture} />}
       </div>
     </details>

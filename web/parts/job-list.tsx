@@ -1,6 +1,7 @@
 import type { VerdictView } from '../../src/core/dialogue/view-types.ts';
 import { pageWords } from '../words.ts';
 import { Fold } from './fold.tsx';
+import { TermText } from './term-text.tsx';
 
 /** The jobs that only a person can do, or what to find out; folded where the answer is no for now whatever comes of it. */
 export function JobList({ verdict: { verdict, jobs, reasons } }: { readonly verdict: VerdictView }) {
@@ -9,7 +10,9 @@ export function JobList({ verdict: { verdict, jobs, reasons } }: { readonly verd
   const list = (
     <ul class="jobs">
       {jobs.map((job) => (
-        <li key={job}>{job}</li>
+        <li key=<TermText text={job} />>
+          <TermText text={job} />
+        </li>
       ))}
     </ul>
   );

@@ -1,5 +1,6 @@
 import type { Entry } from '../../src/core/dialogue/view-types.ts';
 import { pageWords } from '../words.ts';
+import { TermText } from './term-text.tsx';
 
 interface LogLineProps {
   readonly entry: Entry;
@@ -21,9 +22,7 @@ export function LogLine({ entry, canUndo, onUndo }: LogLineProps) {
     case 'understood':
       return (
         <div class="line is-understood">
-          <p>
-            <Told text={entry.text} undone={entry.undone} />
-          </p>
+          <p>{entry.undone ? <Told text={entry.text} undone /> : <TermText text={entry.text} />}</p>
           {canUndo && (
             <button
               type="button"
@@ -39,7 +38,7 @@ export function LogLine({ entry, canUndo, onUndo }: LogLineProps) {
     case 'verdict':
       return (
         <p class="line is-verdict">
-          <b>{entry.verdict.headline}</b> {entry.verdict.change}
+          <b>{entry.verdict.headline}</b> {entry.verdict.change && <TermText text={entry.verdict.change} />}
         </p>
       );
     case 'error':
@@ -50,7 +49,11 @@ export function LogLine({ entry, canUndo, onUndo }: LogLineProps) {
       );
     case 'question':
     case 'said':
-      return <p class={`line is-${entry.kind}`}>{entry.text}</p>;
+      return (
+        <p class={`line is-${entry.kind}`}>
+          <TermText text={entry.text} />
+        </p>
+      );
   }
 }
 

@@ -7,15 +7,16 @@ interface NoticesProps {
   readonly isTalking: boolean;
 }
 
-/** What stands for longer and matters: storage that keeps nothing, a wrong clock, a newer page, newer rules. */
+/** What stands for longer and matters: storage that keeps nothing, a wrong clock, a newer page, newer rules, rules that the server lacks. */
 export function Notices({ state, isTalking }: NoticesProps) {
   const words = pageWords.offline;
-  const { storage, clockFault, newVersion, newRules, view } = state;
+  const { storage, clockFault, newVersion, newRules, staysHere, view } = state;
   const isFree = !isTalking || (view?.question === null && view.busy === null);
   const texts = [
     ...(storage === 'full' || storage === 'none' ? [words[storage]] : []),
     ...(clockFault ? [clockText(clockFault)] : []),
-    ...(newRules && isTalking ? [words.newRules] : []),
+    ...(staysHere && isTalking ? [words.staysHere] : []),
+    ...(newRules && !staysHere && isTalking ? [words.newRules] : []),
   ];
   return (
     <div class="notices" role="status">

@@ -7,7 +7,7 @@ import { How } from './how.tsx';
 import { NumberForm } from './number-form.tsx';
 import { PlaceForm } from './place-form.tsx';
 import { SignList } from './sign-list.tsx';
-import { Terms } from './terms.tsx';
+import { TermText, useTerms } from './term-text.tsx';
 import { Together } from './together.tsx';
 
 /** What every form of an answer takes. */
@@ -29,13 +29,19 @@ interface QuestionCardProps extends FormProps {
 /** The open question: what, why, how to find out, and the ways to answer. */
 export function QuestionCard({ question, isSending, canHurry, isNew, onAnswer, onRequest }: QuestionCardProps) {
   const words = pageWords.question;
+  const ask = useTerms(question.ask);
   return (
     <section class="question" aria-labelledby="question-heading" aria-busy={isSending}>
       <h2 id="question-heading" data-heading="question" tabIndex={-1}>
-        {question.ask}
+        {ask.text}
       </h2>
+      {ask.told}
       {question.before && <p class="question-before">{question.before}</p>}
-      {question.why && <p class="question-why">{[question.why, question.now].filter(Boolean).join(' ')}</p>}
+      {question.why && (
+        <p class="question-why">
+          <TermText text={whyOf(question)} />
+        </p>
+      )}
       <ReadAloud
         sentences={[question, ...question.together].flatMap(({ ask, choices }) => [
           ask,
@@ -44,7 +50,6 @@ export function QuestionCard({ question, isSending, canHurry, isNew, onAnswer, o
         startsByItself={isNew}
       />
       {question.how && question.together.length === 0 && <How question={question} />}
-      {question.together.length === 0 && <Terms terms={question.terms} />}
       {question.together.length > 0 ? (
         <Together question={question} onAnswer={onAnswer} />
       ) : (
@@ -73,6 +78,11 @@ export function QuestionCard({ question, isSending, canHurry, isNew, onAnswer, o
       )}
     </section>
   );
+}
+
+/** Why it is asked at all, and what it settles now. */
+export function whyOf({ why, now }: QuestionView): string {
+  return [why, now].filter(Boolean).join(' ');
 }
 
 /** The ways to answer a question by its form. */

@@ -2,6 +2,7 @@ import type { WordedReason } from '../../src/core/dialogue/decision-types.ts';
 import { liftBeside } from '../../src/core/words/jobs.ts';
 import { coreWords, pageWords } from '../words.ts';
 import { Fold } from './fold.tsx';
+import { TermText, useTerms } from './term-text.tsx';
 
 interface ReasonListProps {
   readonly title: string;
@@ -42,16 +43,44 @@ function Reasons({
   return (
     <ul class="reasons">
       {reasons.map((reason) => (
-        <li class={`reason is-${reason.outcome}`} key={reason.rule}>
-          <h4>
-            {reason.title} {reason.outcome === 'unknown' && <span class="tag">{pageWords.verdict.notKnown}</span>}
-          </h4>
-          {!why.includes(reason.text) && <p>{reason.text}</p>}
-          {reason.marginText && <p class="reason-margin">{reason.marginText}</p>}
-          {liftBeside(reason, all) && <p>{liftBeside(reason, all)}</p>}
-          <p class="quiet">{coreWords.verdict.authorities[reason.authority]}</p>
-        </li>
+        <Reason key={reason.rule} reason={reason} all={all} why={why} />
       ))}
     </ul>
+  );
+}
+
+function Reason({
+  reason,
+  all,
+  why,
+}: Pick<Required<ReasonListProps>, 'why'> & {
+  readonly reason: WordedReason;
+  readonly all: ReasonListProps['reasons'];
+}) {
+  const title = useTerms(reason.title);
+  const lift = liftBeside(reason, all);
+  return (
+    <li class={`reason is-${reason.outcome}`}>
+      <h4>
+        {title.text} {reason.outcome === 'unknown' && <span class="tag">{pageWords.verdict.notKnown}</span>}
+      </h4>
+      {title.told}
+      {!why.includes(reason.text) && (
+        <p>
+          <TermText text={reason.text} />
+        </p>
+      )}
+      {reason.marginText && (
+        <p class="reason-margin">
+          <TermText text={reason.marginText} />
+        </p>
+      )}
+      {lift && (
+        <p>
+          <TermText text={lift} />
+        </p>
+      )}
+      <p class="quiet">{coreWords.verdict.authorities[reason.authority]}</p>
+    </li>
   );
 }

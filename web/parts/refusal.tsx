@@ -5,13 +5,13 @@ import { coreWords, pageWords } from '../words.ts';
 /** Why the server refused something: what was expected, what came, what is safe, what to do next. */
 export function Refusal({ error, onPutAway }: { readonly error: ErrorReport; readonly onPutAway: () => void }) {
   const words = pageWords.refusal;
-  const { says, next } = errorIn(error, coreWords);
+  const { says, expected, came, next } = errorIn(error, coreWords);
   return (
     <section class="refusal" role="alert">
       <h2>{words.heading}</h2>
       <p>{says}</p>
       <p>
-        {words.expected}: {error.expected}. {words.came}: {error.came}.
+        {words.expected}: {expected}. {words.came}: {came}.
       </p>
       <p>{words.safe}</p>
       <p>

@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import type { RuleView } from '../../src/core/dialogue/view-types.ts';
 import { capital } from '../../src/core/words/units.ts';
 import { coreWords, pageWords } from '../words.ts';
+import { TermText } from './term-text.tsx';
 
 /** One rule of the trace with all that it read and rests on. */
 export function RuleDetails({ rule }: { readonly rule: RuleView }) {
@@ -11,7 +12,7 @@ export function RuleDetails({ rule }: { readonly rule: RuleView }) {
       <Row term={words.read}>
         {rule.facts.map(({ fact, label, value, from }) => (
           <p key={fact}>
-            {capital(label)}: <b>{value}</b> <small>{from}</small>
+            <TermText text={capital(label)} />: <b>{value}</b> <small>{from}</small>
           </p>
         ))}
       </Row>
@@ -27,11 +28,15 @@ export function RuleDetails({ rule }: { readonly rule: RuleView }) {
       {rule.margins.length > 0 && (
         <Row term={words.room}>
           {rule.margins.map((margin) => (
-            <p key={margin}>{margin}</p>
+            <p key={margin}>
+              <TermText text={margin} />
+            </p>
           ))}
         </Row>
       )}
-      <Row term={words.because}>{rule.why}</Row>
+      <Row term={words.because}>
+        <TermText text={rule.why} />
+      </Row>
       <Row term={words.authority}>{coreWords.verdict.authorities[rule.authority]}</Row>
       <Row term={words.source}>
         {rule.source} <code>{rule.rule}</code>

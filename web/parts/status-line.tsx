@@ -30,11 +30,20 @@ export function StatusLine({ state, isOpening, means }: StatusLineProps) {
   );
 }
 
-function standingText({ link, outbox, cameBack, answers, handingOver, handedOver }: PageState): string | null {
+function standingText({
+  link,
+  outbox,
+  cameBack,
+  answers,
+  staysHere,
+  handingOver,
+  handedOver,
+}: PageState): string | null {
   const words = pageWords.status;
   const { offline } = pageWords;
   if (link === 'other-version') return words.otherVersion;
   if (answers === 'page') {
+    if (staysHere) return offline.aloneHere;
     if (link === 'ready' && handingOver > 0) return offline.handingOver(handingOver);
     return `${link === 'ready' ? offline.aloneSlow : offline.alone} ${offline.aloneKept}`;
   }

@@ -3,8 +3,8 @@ import type { QuestionView } from '../../src/core/dialogue/view-types.ts';
 import type { FormAnswer } from '../chat/chat.ts';
 import { coreWords, pageWords } from '../words.ts';
 import { How } from './how.tsx';
-import { AnswerForm, type FormProps } from './question-card.tsx';
-import { Terms } from './terms.tsx';
+import { AnswerForm, type FormProps, whyOf } from './question-card.tsx';
+import { TermText, useTerms } from './term-text.tsx';
 
 /**
  * Two questions that go together: each is answered in its own right, and once both are, they are sent as one. The focus goes on to
@@ -41,12 +41,8 @@ export function Together({ question, onAnswer }: FormProps) {
         const answer = answers[part.id];
         return (
           <section key={part.id} class="question-part" aria-labelledby={index === 0 ? undefined : `part-${part.id}`}>
-            <h3 id={`part-${part.id}`} tabIndex={-1} hidden={index === 0}>
-              {part.ask}
-            </h3>
-            {index > 0 && <p class="question-why">{[part.why, part.now].filter(Boolean).join(' ')}</p>}
+            <PartHead part={part} isFirst={index === 0} />
             {part.how && <How question={part} />}
-            <Terms terms={newTerms(parts, index)} />
             {answer ? (
               <button type="button" class="button" onClick={() => reopen(part.id)}>
                 {pageWords.asking.taken(answerText(part, answer))} ({pageWords.asking.change})
@@ -82,10 +78,22 @@ function headingOf(first: QuestionView, id: string): string {
   return id === first.id ? 'question-heading' : `part-${id}`;
 }
 
-/** Trade terms of a question that none before it on the card has explained. */
-function newTerms(parts: readonly QuestionView[], index: number): QuestionView['terms'] {
-  const known = new Set(parts.slice(0, index).flatMap(({ terms }) => terms.map(({ id }) => id)));
-  return (parts[index]?.terms ?? []).filter(({ id }) => !known.has(id));
+/** What is asked and why; of the first question both stand at the head of the card. */
+function PartHead({ part, isFirst }: { readonly part: QuestionView; readonly isFirst: boolean }) {
+  const ask = useTerms(part.ask);
+  return (
+    <>
+      <h3 id={`part-${part.id}`} tabIndex={-1} hidden={isFirst}>
+        {isFirst ? part.ask : ask.text}
+      </h3>
+      {ask.told}
+      {!isFirst && (
+        <p class="question-why">
+          <TermText text={whyOf(part)} />
+        </p>
+      )}
+    </>
+  );
 }
 
 function without(answers: Readonly<Record<string, FormAnswer>>, id: string): Readonly<Record<string, FormAnswer>> {

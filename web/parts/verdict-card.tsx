@@ -10,7 +10,7 @@ import { HandOver } from './hand-over.tsx';
 import { Invented } from './invented.tsx';
 import { JobList } from './job-list.tsx';
 import { ReasonList } from './reason-list.tsx';
-import { Terms } from './terms.tsx';
+import { TermText } from './term-text.tsx';
 import { Trace } from './trace.tsx';
 import { VerdictMark } from './verdict-mark.tsx';
 
@@ -42,8 +42,14 @@ export function VerdictCard({ verdict, isOld, isNew, onRequest, handOver }: Verd
           <Invented />
         </p>
       )}
-      <p class="verdict-why">{verdict.why}</p>
-      {verdict.change && <p>{verdict.change}</p>}
+      <p class="verdict-why">
+        <TermText text={verdict.why} />
+      </p>
+      {verdict.change && (
+        <p>
+          <TermText text={verdict.change} />
+        </p>
+      )}
       {verdict.validUntilText && <p class="quiet">{verdict.validUntilText}</p>}
       <ReadAloud
         sentences={[verdict.headline, verdict.why, verdict.validUntilText ?? '', coreWords.verdict.safety]}
@@ -73,7 +79,6 @@ export function VerdictCard({ verdict, isOld, isNew, onRequest, handOver }: Verd
       <Basis verdict={verdict} />
       {!isOld && <HandOver {...handOver} />}
       <Trace rules={verdict.rules} />
-      <Terms terms={verdict.terms} />
       {!isOld && (
         <button type="button" class="button is-quiet" onClick={() => onRequest('look-again')}>
           {words.lookAgain}

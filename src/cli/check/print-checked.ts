@@ -26,7 +26,7 @@ export const asJson: PrintChecked = (checked, words) =>
     checked.map((one) => ({
       ...one,
       sound: isSound(one),
-      findings: one.findings.map((found) => ({ ...found, ...saidOf(found, words) })),
+      findings: one.findings.map((found) => asPlainFinding(found, words)),
     })),
   )}\n`;
 
@@ -41,6 +41,11 @@ export const asAnnotations: PrintChecked = (checked, words, root) => {
   );
   return [...notes, ...checked.map((one) => summaryOf(one, words)), ''].join('\n');
 };
+
+function asPlainFinding(found: LocatedFinding, words: Catalogue) {
+  const { says: _says, next: _next, ...plain } = found;
+  return { ...plain, ...saidOf(found, words) };
+}
 
 /** What a finding says in the reader's language: what is wrong, why it is, and what to do. */
 function saidOf(found: LocatedFinding, words: Catalogue) {

@@ -7,11 +7,12 @@ import { capital, joinWords } from '../words/units.ts';
 import { describeReading } from '../words/values.ts';
 import { inLanguage } from './decision.ts';
 import type { WordedReason } from './decision-types.ts';
-import { fieldLines } from './field-lines.ts';
+import { everyFieldLine, fieldLines } from './field-lines.ts';
 import { jobsFor } from './find-out.ts';
 import type { Note } from './notes.ts';
 import { compiledFor } from './standing.ts';
 import type { State } from './state.ts';
+import { headWord } from './terms.ts';
 import type { ViewContext } from './view-context.ts';
 import { standingOutlook } from './view-outlook.ts';
 import { wordReason } from './worded-reason.ts';
@@ -35,6 +36,16 @@ export const askingSayings = {
     const lines = fieldLines(state, context).map(({ text }) => text);
     const { only, list } = context.words.asking.fields;
     return lines.length === 0 ? only : list(lines.join('; '));
+  },
+  stopped: (_: { readonly kind: 'stopped' }, state: State, context: ViewContext) =>
+    context.words.asking.stopped(
+      everyFieldLine(state, context)
+        .map((line) => `${line}.`)
+        .join(' '),
+    ),
+  help: ({ terms }: NoteOf<'help'>, _: State, { pack, words }: ViewContext) => {
+    const said = pack.glossary.filter(({ id }) => terms.includes(id)).map((term) => headWord(term, words.language));
+    return [words.dialogue.help, ...(said.length > 0 ? [words.asking.wordsHere(said.join(', '))] : [])].join(' ');
   },
   changing: ({ fact }: NoteOf<'changing'>, _: State, { pack, words }: ViewContext) =>
     words.asking.changing(labelOf(fact, definitionsOf(pack.facts), words)),

@@ -1,6 +1,6 @@
 import type { Catalogue } from '../words/catalogue.ts';
 import { secondsOf, showTime } from '../words/times.ts';
-import { fieldResult } from './field-results.ts';
+import { fieldResult, givenNow } from './field-results.ts';
 import type { FieldResult, State } from './state.ts';
 import type { ViewContext } from './view-context.ts';
 import type { FieldLineView } from './view-types.ts';
@@ -15,7 +15,30 @@ export function fieldLines(state: State, { pack, now, words }: ViewContext): Fie
   }));
 }
 
-function resultText({ given }: FieldResult, zone: string, now: ViewContext['now'], words: Catalogue): string {
+/**
+ * Every field that can be told of, each with its state: today's, then those on offer that nobody has looked at today. A field of one's
+ * own, which has no name, is told as the present one.
+ */
+export function everyFieldLine(state: State, context: ViewContext): string[] {
+  const { fields } = context.words.asking;
+  const seen = fieldLines(state, context);
+  const known = new Set(seen.map(({ id }) => id));
+  const own =
+    state.started !== null && !state.started.field ? [fields.line(fields.own, ownResult(state, context))] : [];
+  const unseen = (state.started?.fields ?? []).filter(({ id }) => !known.has(id));
+  return [...seen.map(({ text }) => text), ...own, ...unseen.map(({ name }) => fields.line(name, fields.unseen))];
+}
+
+function ownResult(state: State, { pack, now, words }: ViewContext): string {
+  return resultText({ given: givenNow(state, pack) }, pack.zone, now, words);
+}
+
+function resultText(
+  { given }: Pick<FieldResult, 'given'>,
+  zone: string,
+  now: ViewContext['now'],
+  words: Catalogue,
+): string {
   const { fields } = words.asking;
   if (given === null) return fields.none;
   const verdict = words.verdict.names[given.verdict];

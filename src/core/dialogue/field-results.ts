@@ -9,10 +9,14 @@ import type { FieldResult, State } from './state.ts';
 export function fieldResult(state: State, pack: Pack): FieldResult | null {
   const field = state.started?.field;
   if (!field || state.at === null) return null;
-  const last = standingVerdict(state, pack, state.at);
+  return { id: field.id, name: field.name, at: state.at, given: givenNow(state, pack) };
+}
+
+/** What is kept of the answer that stands in a conversation, for its line among the fields; null where none stands. */
+export function givenNow(state: State, pack: Pack): FieldResult['given'] {
+  const last = state.at === null ? null : standingVerdict(state, pack, state.at);
   const given = last === null || last.is === 'stale' ? null : last.given.decision;
-  const kept = given && { verdict: given.verdict, slowest: given.slowest, validUntil: given.validUntil };
-  return { id: field.id, name: field.name, at: state.at, given: kept };
+  return given && { verdict: given.verdict, slowest: given.slowest, validUntil: given.validUntil };
 }
 
 /** The fields of the same day, that left now last; the one that begins is not among them. */

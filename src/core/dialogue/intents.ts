@@ -7,6 +7,7 @@ import { isConfirmation, openQuestion, packQuestion } from './open-question.ts';
 import { request } from './requests.ts';
 import type { State } from './state.ts';
 import { lastTelling, takeBack } from './take-back.ts';
+import { termsHere } from './terms-here.ts';
 import type { Intent, Understanding } from './understand/types.ts';
 import { explain, goToNext } from './wishes.ts';
 
@@ -30,7 +31,7 @@ const carries: Readonly<Record<Intent, Carry>> = {
   no: (state, event, { pack }, { readings, correction }) =>
     readings.length > 0 || (correction && !isBack(state, pack)) ? state : confirm(state, event, false, pack),
   verdict: (state, event, context) => request(state, event, 'verdict-now', context),
-  help: (state, event) => note(state, event, { kind: 'help' }),
+  help: (state, event, { pack }) => note(state, event, { kind: 'help', terms: termsHere(state, pack) }),
   stop: (state, event) => note(state, event, { kind: 'stopped' }),
   dose: (state, event, context) => request(state, event, 'dose', context),
   'check-the-rest': (state, event, context) => request(state, event, 'check-the-rest', context),

@@ -55,7 +55,8 @@ export type NoteBody =
   | { readonly kind: 'explained'; readonly term: string }
   | { readonly kind: 'not-explained'; readonly words: string }
   | { readonly kind: 'next-field'; readonly field: string | null }
-  | { readonly kind: 'fields' }
+  | { readonly kind: 'fields' | 'stopped' }
+  | { readonly kind: 'help'; readonly terms: readonly string[] }
   | { readonly kind: 'changing'; readonly fact: FactId }
   | { readonly kind: 'carried'; readonly carried: CarriedOver }
   | {
@@ -79,10 +80,8 @@ export type PlainNote =
   | 'nothing-to-undo'
   | 'nothing-to-confirm'
   | 'no-question'
-  | 'help'
   | 'start-again'
   | 'another-field'
-  | 'stopped'
   | 'forecast-failed'
   | 'look-again'
   | 'checking-rest'

@@ -1,36 +1,48 @@
 import type { GlossaryTerm, Pack } from '../rules/pack-types.ts';
 import type { Catalogue } from '../words/catalogue.ts';
+import { markTerms } from '../words/mark-terms.ts';
 import { inLanguage } from './decision.ts';
 import type { TermView } from './view-types.ts';
 
-const patterns = new WeakMap<GlossaryTerm, Map<string, RegExp>>();
+const glossaries = new WeakMap<readonly GlossaryTerm[], Map<Catalogue, readonly TermView[]>>();
 
-/** The trade terms of the glossary that sentences say, each once with its explanation, in the order in which they are said. */
+/** The trade terms of the glossary that these sentences say, in the order of the glossary. */
 export function termsIn(sentences: readonly string[], { glossary }: Pack, words: Catalogue): TermView[] {
-  const text = sentences.join(' ');
-  return glossary
-    .flatMap((term) => {
-      const said = patternOf(term, words.language).exec(text);
-      return said ? [{ at: said.index, term, word: said[0] }] : [];
-    })
-    .sort((a, b) => a.at - b.at)
-    .map(({ term, word }) => ({
-      id: term.id,
-      word,
-      text: words.asking.explained(inLanguage(term.text, words.language), term.source),
-    }));
+  const all = glossaryIn(glossary, words);
+  const said = new Set<string>();
+  for (const sentence of sentences) {
+    for (const part of markTerms(sentence, all)) if (typeof part !== 'string') said.add(part.term.id);
+  }
+  return all.filter(({ id }) => said.has(id));
 }
 
-function patternOf(term: GlossaryTerm, language: string): RegExp {
-  const known = patterns.get(term) ?? new Map<string, RegExp>();
-  patterns.set(term, known);
-  const said = term.words[language] ?? term.words['en'] ?? [];
-  const longestFirst = [...said].sort((a, b) => b.length - a.length).map(escaped);
-  const pattern = known.get(language) ?? new RegExp(`(?<![\\p{L}-])(?:${longestFirst.join('|')})(?![\\p{L}-])`, 'iu');
-  known.set(language, pattern);
-  return pattern;
+/** Every sentence in what is shown, however deep it stands. */
+export function sentencesIn(shown: unknown): string[] {
+  if (typeof shown === 'string') return [shown];
+  if (typeof shown !== 'object' || shown === null) return [];
+  return Object.values(shown).flatMap(sentencesIn);
 }
 
-function escaped(words: string): string {
-  return words.replaceAll(/[.*+?^${}()|[\]\\]/g, '\\$&');
+/** The word by which a term is called, in a language or else in English. */
+export function headWord({ id, words }: GlossaryTerm, language: string): string {
+  return (words[language] ?? words['en'])?.[0] ?? id;
+}
+
+/** The whole glossary in one language, made once. */
+export function glossaryIn(glossary: readonly GlossaryTerm[], words: Catalogue): readonly TermView[] {
+  const byWords = glossaries.get(glossary) ?? new Map<Catalogue, readonly TermView[]>();
+  glossaries.set(glossary, byWords);
+  const kept = byWords.get(words);
+  if (kept) return kept;
+  const made = glossary.map((term): TermView => {
+    const { id, text, source, words: heads, forms = {} } = term;
+    const own = heads[words.language] ?? heads['en'] ?? [];
+    return {
+      id,
+      said: [...own, ...(forms[words.language] ?? [])],
+      text: words.asking.explained(inLanguage(text, words.language), source),
+    };
+  });
+  byWords.set(words, made);
+  return made;
 }

@@ -10,7 +10,6 @@ import type { NotedReading, QuestionNote } from './notes.ts';
 import { type OpenQuestion, packQuestion, questionNote } from './open-question.ts';
 import { settlesNow, standingAnswer } from './settles-now.ts';
 import type { State } from './state.ts';
-import { termsIn } from './terms.ts';
 import type { ViewContext } from './view-context.ts';
 import type { NumberBoxView, QuestionView } from './view-types.ts';
 
@@ -32,9 +31,6 @@ export function questionView(open: OpenQuestion, state: State, context: ViewCont
 function packQuestionView(question: Question, ask: string, state: State, context: ViewContext): QuestionView {
   const { words } = context;
   const text = question.text[words.language] ?? question.text['en'];
-  const helps = (question.choices ?? []).flatMap(({ label, help }) =>
-    [label, help ?? {}].map((one) => inLanguage(one, words.language)),
-  );
   return {
     id: question.id,
     ask,
@@ -50,7 +46,6 @@ function packQuestionView(question: Question, ask: string, state: State, context
     boxes: boxesOf(question, context),
     now: settlesNow(question, state, context),
     before: null,
-    terms: termsIn([ask, text?.why ?? '', text?.how ?? '', ...helps], context.pack, words),
     together: [],
   };
 }
@@ -108,7 +103,6 @@ function confirmView(
     boxes: isNumber ? [boxOf(fact, context)] : [],
     now: '',
     before: null,
-    terms: [],
     together: [],
   };
 }

@@ -37,11 +37,12 @@ export interface NumberBoxView {
   readonly step: number;
 }
 
-/** A trade term that was just said, with its explanation. */
+/** A trade term with its explanation, in one language. */
 export interface TermView {
   readonly id: string;
-  /** As it was said. */
-  readonly word: string;
+  /** The words by which it is said, inflected and compounded ones too. */
+  readonly said: readonly string[];
+  /** What it means, with its source. */
   readonly text: string;
 }
 
@@ -60,7 +61,6 @@ export interface QuestionView {
   readonly form: 'number' | 'choice' | 'signs' | 'place' | 'confirm';
   readonly choices: readonly ChoiceView[];
   readonly boxes: readonly NumberBoxView[];
-  readonly terms: readonly TermView[];
   /** Questions that go with it, to be answered in the same go; none within these. */
   readonly together: readonly QuestionView[];
 }
@@ -126,8 +126,6 @@ export interface VerdictView {
   readonly canCheckRest: boolean;
   /** How it differs from the verdict before, in a sentence; null for the first. */
   readonly change: string | null;
-  /** Trade terms in its sentences; empty in the log's entries. */
-  readonly terms: readonly TermView[];
   /** Every rule of the verdict that stands; empty in the log's entries. */
   readonly rules: readonly RuleView[];
 }
@@ -161,6 +159,8 @@ export interface ConversationView {
   readonly said: readonly SaidView[];
   /** Today's fields with each one's verdict in a line; empty where there is only one. */
   readonly fields: readonly FieldLineView[];
+  /** Trade terms said anywhere in it. */
+  readonly terms: readonly TermView[];
   /** Moment of the conversation at which this view was made, ISO instant UTC: on the demo farm that of its invented day. */
   readonly now: string;
   /** True while an effect is under way. */

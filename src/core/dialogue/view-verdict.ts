@@ -9,7 +9,6 @@ import {
 import type { VerdictGivenEvent } from './events.ts';
 import { jobsFor } from './find-out.ts';
 import type { State } from './state.ts';
-import { termsIn } from './terms.ts';
 import type { ViewContext } from './view-context.ts';
 import { ruleViews } from './view-rules.ts';
 import type { VerdictView } from './view-types.ts';
@@ -43,15 +42,6 @@ export function verdictView(
     goodUntilText: decision.verdict === 'spray-today' ? describeGoodUntil(decision.validUntil, pack.zone, words) : null,
     canCheckRest: standing?.canCheckRest ?? false,
     change: before ? describeChange(before, decision, words) : null,
-    terms: standing ? termsIn(sentencesOf(decision), pack, words) : [],
     rules: standing ? ruleViews(decision, pack, words) : [],
   };
-}
-
-function sentencesOf({ why, reasons, advice, cautions }: VerdictGivenEvent['decision']): string[] {
-  return [
-    why,
-    ...[...reasons, ...advice].flatMap(({ text, lift }) => [text, lift ?? '']),
-    ...cautions.map(({ text }) => text),
-  ];
 }

@@ -9,6 +9,7 @@ import { instantText } from './moment.ts';
 import { openQuestion } from './open-question.ts';
 import { standingOf } from './standing.ts';
 import { type StandingVerdict, standingVerdict } from './standing-verdict.ts';
+import { sentencesIn, termsIn } from './terms.ts';
 import { nowIn, type ViewContext } from './view-context.ts';
 import { entriesOf } from './view-entries.ts';
 import { standingOutlook } from './view-outlook.ts';
@@ -39,7 +40,7 @@ export function viewOf(
   const given = last?.is === 'standing' ? last.given : null;
   const waits = wantedEffects(state, pack).map(({ kind }) => kind);
   const fields = fieldLines(state, context);
-  return {
+  const shown: Omit<ConversationView, 'terms'> = {
     language,
     field: field && { id: field.id, name: field.name, invented: field.invented, note: field.note ?? null },
     packTitle: inLanguage(pack.title, language),
@@ -57,6 +58,7 @@ export function viewOf(
     busy: waits.includes('evaluate') ? 'rules' : waits.includes('fetch-forecast') ? 'forecast' : null,
     eventCount: events.reduce((most, { count }) => Math.max(most, count), 0),
   };
+  return { ...shown, terms: termsIn(sentencesIn(shown), pack, context.words) };
 }
 
 function withdrawal(last: StandingVerdict | null, { pack, now, words }: ViewContext): Entry[] {

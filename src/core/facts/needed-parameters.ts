@@ -89,59 +89,38 @@ const ofVariable: Readonly<Record<ForecastVariable, readonly NeededParameter[]>>
   'gusts-at-boom': windBand,
 };
 
-/** What a fact built in is worked out from beside what was observed of it. */
-interface Needs {
-  readonly facts?: readonly CoreFactId[];
-  readonly parameters?: readonly NeededParameter[];
-}
-
-const needs: Readonly<Partial<Record<FactId, Needs>>> = {
-  'crop.frostOnLeaves': { facts: ['air.temperatureC'], parameters: ['noFrostAboveC'] },
-  'soil.drainsRunning': { facts: ['field.drained'] },
-  'soil.drainsExpected7d': {
-    facts: ['field.drained', 'field.texture', 'soil.fieldCapacityPercent', 'soil.feel'],
-    parameters: [
-      'deficitDepthM',
-      'youngCropCoefficient',
-      'forecastRainBandShare',
-      'drainsSurplusMm',
-      'balanceErrorMmPerRootDay',
-    ],
-  },
-  'soil.temperature30cmC': { parameters: ['soilTemperatureReadingBandC', 'soilTemperatureCarriedDays'] },
-  'soil.temperatureTrendCPerDay': {
-    facts: ['soil.temperature30cmC'],
-    parameters: ['trendReadingsWithinDays', 'trendReadingsSpanDays', 'trendAheadDays'],
-  },
-  'air.deltaTC': { facts: ['air.temperatureC', 'air.relativeHumidityPercent'] },
-  'air.inversionRisk': {
-    facts: ['wind.boomKmh'],
-    parameters: [
-      'inversionWindBelowKmh',
-      'inversionCloudAtMostPercent',
-      'inversionBeforeSunsetHours',
-      'inversionAfterSunriseHours',
-    ],
-  },
-  'rain.next48hMm': { parameters: rainAheadBand },
-  'rain.next48hMaxMmPerH': { parameters: rainAheadBand },
-  'rain.nowMmPerH': { parameters: ofVariable.rain },
-  'wind.boomKmh': { parameters: windBand },
-  'wind.gustKmh': { parameters: windBand },
-  'air.temperatureC': { parameters: ofVariable['air-temperature'] },
-  'air.relativeHumidityPercent': { parameters: ofVariable['relative-humidity'] },
-} satisfies Partial<Record<CoreFactId, Needs>>;
-
-/** The facts from which a fact built in may be worked out; none for a pack's own. */
-export function neededFacts(fact: FactId): readonly FactId[] {
-  return needs[fact]?.facts ?? [];
-}
+/** Parameters by which a fact built in is worked out, or told from the forecast. */
+const needs: Readonly<Partial<Record<FactId, readonly NeededParameter[]>>> = {
+  'crop.frostOnLeaves': ['noFrostAboveC'],
+  'soil.drainsExpected7d': [
+    'deficitDepthM',
+    'youngCropCoefficient',
+    'forecastRainBandShare',
+    'drainsSurplusMm',
+    'balanceErrorMmPerRootDay',
+  ],
+  'soil.temperature30cmC': ['soilTemperatureReadingBandC', 'soilTemperatureCarriedDays'],
+  'soil.temperatureTrendCPerDay': ['trendReadingsWithinDays', 'trendReadingsSpanDays', 'trendAheadDays'],
+  'air.inversionRisk': [
+    'inversionWindBelowKmh',
+    'inversionCloudAtMostPercent',
+    'inversionBeforeSunsetHours',
+    'inversionAfterSunriseHours',
+  ],
+  'rain.next48hMm': rainAheadBand,
+  'rain.next48hMaxMmPerH': rainAheadBand,
+  'rain.nowMmPerH': ofVariable.rain,
+  'wind.boomKmh': windBand,
+  'wind.gustKmh': windBand,
+  'air.temperatureC': ofVariable['air-temperature'],
+  'air.relativeHumidityPercent': ofVariable['relative-humidity'],
+} satisfies Partial<Record<CoreFactId, readonly NeededParameter[]>>;
 
 /** Ids of the parameters that a pack must hold for the facts that it reaches, and for its dose where it gives one. */
 export function parametersFor(reached: FactRegistry, givesDose: boolean): ReadonlySet<string> {
   const wanted = new Set<string>([...always, ...(givesDose ? ofDose : [])]);
   for (const id of factIdsOf(reached)) {
-    for (const parameter of [...ofDefinition(reached[id]), ...(needs[id]?.parameters ?? [])]) wanted.add(parameter);
+    for (const parameter of [...ofDefinition(reached[id]), ...(needs[id] ?? [])]) wanted.add(parameter);
   }
   return wanted;
 }

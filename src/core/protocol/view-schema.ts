@@ -28,7 +28,7 @@ export const errorReportSchema: z.ZodType<ErrorReport> = z.strictObject({
   nearest: z.exactOptional(text),
 });
 
-const terms = z.array(z.strictObject({ id: text, word: text, text }));
+const term = z.strictObject({ id: text, said: z.array(text), text });
 
 const ruleView = z.strictObject({
   rule: text,
@@ -63,7 +63,6 @@ const verdictView = z.strictObject({
   goodUntilText: textOrNull,
   canCheckRest: z.boolean(),
   change: textOrNull,
-  terms,
   rules: z.array(ruleView),
 });
 
@@ -77,7 +76,6 @@ const entry = z.discriminatedUnion('kind', [
 ]);
 
 const questionFields = {
-  terms,
   id: text,
   ask: text,
   why: text,
@@ -118,6 +116,7 @@ export const viewSchema: z.ZodType<ConversationView> = z.strictObject({
     z.strictObject({ fact: text, label: text, value: text, from: text, undo: textOrNull, canChange: z.boolean() }),
   ),
   fields: z.array(z.strictObject({ id: text, name: text, text })),
+  terms: z.array(term),
   now: text,
   busy: z.enum(['forecast', 'rules']).nullable(),
   eventCount: z.number(),

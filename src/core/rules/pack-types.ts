@@ -2,7 +2,7 @@ import type { FactId, FactRegistry } from '../facts/registry/index.ts';
 import type { Reading } from '../facts/types.ts';
 import type { Parameter } from '../units/parameter.ts';
 import type { PictureId } from './pack/picture-ids.ts';
-import type { Rule } from './types.ts';
+import type { Lifts, Rule } from './types.ts';
 
 /** One answer offered as a button: what it says and which readings it gives. */
 export interface AnswerChoice {
@@ -58,6 +58,8 @@ export interface GlossaryTerm {
   readonly id: string;
   /** The words by which it is said, by language. */
   readonly words: Readonly<Record<string, readonly string[]>>;
+  /** Other forms in which texts say it, inflected or compounded, by language. */
+  readonly forms?: Readonly<Record<string, readonly string[]>>;
   readonly text: Readonly<Record<string, string>>;
   /** Where the explanation comes from, or "common practice, no source". */
   readonly source: string;
@@ -78,6 +80,8 @@ export interface PackCase {
     readonly notMet?: readonly string[];
     readonly unknown?: readonly string[];
     readonly missing?: readonly string[];
+    /** What lifts rules that are met, by rule. */
+    readonly lifts?: Readonly<Record<string, Lifts>>;
     readonly doseGPerHa?: number;
   };
 }

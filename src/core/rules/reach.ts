@@ -1,4 +1,4 @@
-import { neededFacts } from '../facts/needed-parameters.ts';
+import { factsBehind } from '../facts/derive/reads.ts';
 import { type CoreFactId, type FactId, type FactRegistry, factIdsOf } from '../facts/registry/index.ts';
 import type { Pack } from './pack-types.ts';
 import { comparisonsOf } from './reads.ts';
@@ -24,10 +24,10 @@ export function reachedFacts(pack: ReachingPack): FactRegistry {
   const wanted = new Set<FactId>([...always, ...(givesDose(pack.parameters) ? ofDose : [])]);
   for (const { when } of pack.rules) for (const { fact } of comparisonsOf(when, new Map())) wanted.add(fact);
   for (const { facts } of pack.questions) for (const fact of facts) wanted.add(fact);
-  for (const fact of wanted) for (const other of neededFacts(fact)) wanted.add(other);
+  const behind = factsBehind([...wanted]);
   const ids = factIdsOf(pack.facts);
-  const isAll = ids.every((id) => wanted.has(id));
-  const registry = isAll ? pack.facts : Object.fromEntries(Object.entries(pack.facts).filter(([id]) => wanted.has(id)));
+  const isAll = ids.every((id) => behind.has(id));
+  const registry = isAll ? pack.facts : Object.fromEntries(Object.entries(pack.facts).filter(([id]) => behind.has(id)));
   reached.set(pack, registry);
   return registry;
 }

@@ -1,11 +1,25 @@
 import type { ErrorReport } from '../errors/coded-error.ts';
-import type { ErrorCode } from '../errors/table.ts';
+import { type ErrorCode, errorTable } from '../errors/table.ts';
 import type { Catalogue } from './catalogue.ts';
+import { phraseIn } from './phrase-table.ts';
 
 /** What codes say and advise in one language. A code without words of its own keeps those of the error table, which are English. */
 export type ErrorWordsOf = Readonly<Partial<Record<ErrorCode, { readonly says: string; readonly next: string }>>>;
 
-/** An error as its reader reads it: the code and what came stay, what it says and advises is in the language of the words. */
+/**
+ * An error as its reader reads it: what it says, expected, got and advises in the language of the words; the code and all values,
+ * keys, files and ids in it stay.
+ */
 export function errorIn<R extends ErrorReport>(report: R, words: Catalogue): R {
-  return { ...report, ...words.errors[report.code] };
+  const own = words.errors[report.code];
+  if (own === undefined) return report;
+  const told = (text: string) => phraseIn(text, words.errorPhrases);
+  const isOwnAdvice = report.next !== errorTable[report.code].next;
+  return {
+    ...report,
+    says: own.says,
+    expected: told(report.expected) ?? report.expected,
+    came: told(report.came) ?? report.came,
+    next: (isOwnAdvice ? told(report.next) : null) ?? own.next,
+  };
 }

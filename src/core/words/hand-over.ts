@@ -2,6 +2,7 @@ import type { ConversationView } from '../dialogue/view-types.ts';
 import type { VerdictWord } from '../verdict/types.ts';
 import type { Catalogue } from './catalogue.ts';
 import { liftBeside } from './jobs.ts';
+import { markTerms } from './mark-terms.ts';
 import { capital } from './units.ts';
 
 /** One part of a hand-over: a heading and its sentences. */
@@ -28,6 +29,8 @@ export interface HandOver {
   readonly safety: string;
   readonly copy: string;
   readonly parts: readonly HandOverPart[];
+  /** Trade terms said in it. */
+  readonly terms: ConversationView['terms'];
   /** The conversation's moment at which it was handed over, and that after which a spray-today is withdrawn: ISO instants UTC. */
   readonly madeAt: string;
   readonly validUntil: string | null;
@@ -38,7 +41,7 @@ export function handOverOf(view: ConversationView, words: Catalogue): HandOver |
   const { verdict, field } = view;
   if (verdict === null) return null;
   const said = words.handOver;
-  return {
+  const handOver: Omit<HandOver, 'terms'> = {
     language: words.language,
     title: said.title(field?.name ?? said.ownField),
     invented: field?.invented ? said.invented : null,
@@ -53,6 +56,16 @@ export function handOverOf(view: ConversationView, words: Catalogue): HandOver |
     madeAt: view.now,
     validUntil: verdict.verdict === 'spray-today' ? verdict.validUntil : null,
   };
+  return { ...handOver, terms: saidIn(handOver, view.terms) };
+}
+
+/** Those of the terms that a hand-over says. */
+function saidIn({ why, parts }: Omit<HandOver, 'terms'>, terms: HandOver['terms']): HandOver['terms'] {
+  const lines = [why, ...parts.flatMap((part) => part.lines)];
+  const said = new Set(
+    lines.flatMap((line) => markTerms(line, terms).flatMap((part) => (typeof part === 'string' ? [] : [part.term.id]))),
+  );
+  return terms.filter(({ id }) => said.has(id));
 }
 
 function partsOf(

@@ -1,5 +1,6 @@
 import type { Catalogue } from '../../core/words/catalogue.ts';
 import type { HandOver } from '../../core/words/hand-over.ts';
+import { markTerms } from '../../core/words/mark-terms.ts';
 
 /** What the page of a shown answer is made of. */
 export interface ShownPage {
@@ -21,14 +22,14 @@ export function shownPage(page: ShownPage, styles: readonly string[], words: Cat
   const standing = secondsLeft === null ? verdict : `<div class="sheet-standing">${verdict}${withdrawn}</div>`;
   const parts = handOver.parts.map(
     ({ heading, lines }) =>
-      `<h3>${escapeHtml(heading)}</h3><ul>${lines.map((line) => `<li>${escapeHtml(line)}</li>`).join('')}</ul>`,
+      `<h3>${escapeHtml(heading)}</h3><ul>${lines.map((line) => `<li>${withTerms(line, handOver)}</li>`).join('')}</ul>`,
   );
   return document(
     handOver.language,
     handOver.title,
     styles,
     `<h1>${escapeHtml(handOver.title)}</h1>${handOver.invented === null ? '' : `<p><b class="invented">${escapeHtml(handOver.invented)}</b></p>`}
-${isWithdrawn ? withdrawn : standing}${paragraphs([handOver.why, handOver.given, handOver.goodUntil, handOver.safety])}
+${isWithdrawn ? withdrawn : standing}<div>${withTerms(handOver.why, handOver)}</div>${paragraphs([handOver.given, handOver.goodUntil, handOver.safety])}
 ${parts.join('\n')}
 <footer>${paragraphs([handOver.copy, untilText])}<p><a class="button" href="/">${escapeHtml(shown.ask)}</a></p></footer>`,
     secondsLeft === null ? '' : `<style>${agingStyle(secondsLeft)}</style>`,
@@ -69,6 +70,17 @@ function paragraphs(lines: readonly (string | null)[]): string {
   return lines
     .filter((line) => line !== null)
     .map((line) => `<p>${escapeHtml(line)}</p>`)
+    .join('');
+}
+
+/** A line whose trade terms unfold their explanation where they stand. */
+function withTerms(line: string, { terms }: HandOver): string {
+  return markTerms(line, terms)
+    .map((part) =>
+      typeof part === 'string'
+        ? escapeHtml(part)
+        : `<details class="term-fold"><summary class="term"><span>${escapeHtml(part.said)}</span></summary><span class="term-told">${escapeHtml(part.term.text)}</span></details>`,
+    )
     .join('');
 }
 

@@ -35,9 +35,10 @@ export function offlineNewSuite(): void {
         await chooseField(page, 'Mill Piece');
         await untilReady(page);
         await answerOnce(page, fitDay);
+        const rules = pageServer().rules();
         await pageServer().closeFor(async () => {
           await untilAlone(page);
-          pageServer().addRules({ ...shipped.pack, hash: 'f'.repeat(64), version: '99.0.0' });
+          pageServer().useRules([{ ...shipped.pack, hash: 'f'.repeat(64), version: '99.0.0' }, ...rules]);
         });
         await untilBack(page);
         await page.getByText('There are newer rules.').waitFor();
@@ -45,6 +46,40 @@ export function offlineNewSuite(): void {
         const kept = await pageServer().kept(await tokenOf(page));
         const verdict = kept.findLast((event) => event.kind === 'verdict-given');
         expect(verdict).toMatchObject({ decision: { pack: { hash: shipped.pack.hash } } });
+      });
+    });
+
+    test('a conversation whose rules the server lacks stays on the device and says so; a new start goes to the server', async () => {
+      await inProfile(async (page) => {
+        await chooseField(page, 'Mill Piece');
+        await untilReady(page);
+        await answerOnce(page, fitDay);
+        const rules = pageServer().rules();
+        const before = await tokenOf(page);
+        await pageServer().closeFor(async () => {
+          await untilAlone(page);
+          pageServer().forget();
+          pageServer().useRules([{ ...shipped.pack, hash: 'e'.repeat(64), version: '98.0.0' }]);
+        });
+        try {
+          const notice = page.getByText('The server does not have the rules that this conversation was begun under.');
+          await notice.waitFor({ timeout: 60_000 });
+          await answerAll(page, fitDay);
+          expect(await textOf(page.locator(verdictHeading))).toMatch(/^Spray today/);
+          await page.reload();
+          await page.locator(verdictHeading).waitFor();
+          await notice.waitFor({ timeout: 60_000 });
+          expect(await page.getByRole('alert').count()).toBe(0);
+          expect(await pageServer().kept(before)).toEqual([]);
+          expect(await findings(page)).toEqual([]);
+          await page.getByRole('button', { name: 'Start again on this field' }).click();
+          await page.locator(questionHeading).waitFor();
+          expect(await notice.count()).toBe(0);
+          const begun = (await pageServer().kept(await tokenOf(page))).find(({ kind }) => kind === 'started');
+          expect(begun).toMatchObject({ packHash: 'e'.repeat(64) });
+        } finally {
+          await pageServer().closeFor(async () => pageServer().useRules(rules));
+        }
       });
     });
 

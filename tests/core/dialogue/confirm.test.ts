@@ -43,7 +43,6 @@ describe('a value far outside what is usual', () => {
         "id": "confirm:soil.temperature30cmC",
         "now": "",
         "picture": null,
-        "terms": [],
         "together": [],
         "why": "A slip of the finger here would change the answer.",
       }

@@ -26,6 +26,7 @@ const emptyView: ConversationView = {
   outlook: null,
   said: [],
   fields: [],
+  terms: [],
   now: '2026-11-12T10:00:00Z',
   busy: null,
   eventCount: 0,

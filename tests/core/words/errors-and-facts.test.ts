@@ -37,14 +37,19 @@ describe('in English', () => {
   });
 });
 
-test('the code, what was expected and what came stay as they are in every language', () => {
-  const report = reportOf('ANSWER_MISFIT', { expected: 'one of a, b', came: 'c', pointer: '/choices/0' });
-  for (const language of others) {
-    expect(errorIn(report, catalogueOf(language))).toMatchObject({
-      code: 'ANSWER_MISFIT',
-      expected: 'one of a, b',
-      came: 'c',
-      pointer: '/choices/0',
-    });
-  }
+test('what was expected and what came is told in the language; code, place, values, keys and ids stay', () => {
+  const report = reportOf('ANSWER_MISFIT', { expected: 'one of a, b', came: 'nothing', pointer: '/choices/0' });
+  expect(errorIn(report, catalogueOf('de'))).toMatchObject({
+    code: 'ANSWER_MISFIT',
+    expected: 'eines von a, b',
+    came: 'nichts',
+    pointer: '/choices/0',
+  });
+  expect(errorIn({ ...report, came: 'a lot of rain' }, catalogueOf('de')).came).toBe('a lot of rain');
+});
+
+test('advice that one error gives of its own is told in the language too', () => {
+  const own = reportOf('OPTION_UNKNOWN', { expected: '--json', came: '--jsn', next: 'See loamward ask --help.' });
+  expect(errorIn(own, catalogueOf('de')).next).toBe('Siehe loamward ask --help.');
+  expect(errorIn(own, catalogueOf('en')).next).toBe('See loamward ask --help.');
 });

@@ -66,6 +66,7 @@ export function plainDialogue(padding = 0): Dialogue<PlainState> {
         outlook: null,
         said: [],
         fields: [],
+        terms: [],
         now: '2026-11-12T10:00:00Z',
         busy: null,
         eventCount: events.length,

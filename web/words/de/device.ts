@@ -52,6 +52,7 @@ export const comfort: PageWords['comfort'] = {
 export const offline: PageWords['offline'] = {
   alone: 'Kein Empfang: diese Seite antwortet selbst, nach denselben Regeln.',
   aloneSlow: 'Der Server antwortet nicht: diese Seite antwortet selbst, nach denselben Regeln.',
+  aloneHere: 'Diese Seite antwortet selbst; was Sie sagen, wird auf diesem Gerät aufgehoben.',
   aloneKept: 'Was Sie sagen, wird hier aufgehoben und übergeben, sobald wieder Empfang ist.',
   handingOver: (count) =>
     count === 0
@@ -87,6 +88,8 @@ export const offline: PageWords['offline'] = {
   useNew: 'Neue Fassung nehmen',
   newRules:
     'Es gibt neuere Regeln. Dieses Gespräch bleibt bei denen, mit denen es begonnen wurde; beginnen Sie auf dem Feld neu, um nach den neuen beurteilt zu werden.',
+  staysHere:
+    'Der Server hat die Regeln nicht, mit denen dieses Gespräch begonnen wurde. Es bleibt auf diesem Gerät und geht hier weiter; beginnen Sie auf dem Feld neu, um nach den Regeln des Servers beurteilt zu werden.',
   elsewhere: 'Das Gespräch geht in einem anderen Tab oder Fenster dieses Browsers weiter.',
   elsewhereWhy: 'Nur eines schreibt zur selben Zeit, damit nichts doppelt gesagt wird. Alles ist aufgehoben.',
   goOnHere: 'Hier weitermachen',

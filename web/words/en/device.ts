@@ -49,6 +49,7 @@ export const comfort = {
 export const offline = {
   alone: 'No signal: this page answers by itself, by the same rules.',
   aloneSlow: 'The server does not answer: this page answers by itself, by the same rules.',
+  aloneHere: 'This page answers by itself; what you say is kept on this device.',
   aloneKept: 'What you say is kept here and handed over when the signal is back.',
   handingOver: (count: number) =>
     count === 0
@@ -82,6 +83,8 @@ export const offline = {
   useNew: 'Use the new version',
   newRules:
     'There are newer rules. This conversation stays with those it was begun under; start again on the field to be judged by the new ones.',
+  staysHere:
+    'The server does not have the rules that this conversation was begun under. It stays on this device and goes on here; start again on the field to be judged by the rules of the server.',
   elsewhere: 'The conversation goes on in another tab or window of this browser.',
   elsewhereWhy: 'Only one writes at a time, so that nothing is said twice. Everything is kept.',
   goOnHere: 'Go on here',

@@ -49,7 +49,7 @@ export function readAmounts(scan: Scan, context: ReaderContext): Amounts {
   const isUnclear = depths.length > 1 || bareCount(others, scan) > 1;
   let lost = isUnclear ? others.length : 0;
   for (const amount of isUnclear ? [] : others) {
-    const quantity = outsideOf(withSpeedUnit(amount, scan, context), scan);
+    const quantity = outsideOf(withSpeedUnit(amount, scan, context), scan, amount.at);
     if (isDenied(amount, scan)) {
       denied += 1;
       continue;
@@ -76,11 +76,29 @@ export function readAmounts(scan: Scan, context: ReaderContext): Amounts {
   return { readings, refused, lost, denied, depthCm };
 }
 
-/** "No ditch within 100 m": what is not within a distance is at least that far off. */
-function outsideOf(quantity: Quantity, scan: Scan): Quantity {
+const turned = { below: 'least', most: 'above', above: 'most', least: 'below' } as const;
+
+/** "No ditch within 100 m": what is not within a distance is at least that far off; "it hasn't got below 10" is at least 10. */
+function outsideOf(quantity: Quantity, scan: Scan, at: number): Quantity {
+  const isTurned = scan.cues.some(({ entry, to }) => to < at && entry.flags.includes('not'));
+  if (
+    isTurned &&
+    !scan.subjects.some(({ subject }) => subject === 'water') &&
+    quantity.bound !== null &&
+    quantity.bound !== 'near' &&
+    scan.amounts.length === 1
+  )
+    return { ...quantity, bound: turned[quantity.bound] };
   const isWithin = quantity.bound === 'most' || quantity.bound === 'below';
   const isOfWater = scan.subjects.some(({ subject }) => subject === 'water');
-  return isWithin && isOfWater && scan.flags.has('not') ? { ...quantity, bound: 'least' } : quantity;
+  return isWithin && isOfWater && isNot(scan) ? { ...quantity, bound: 'least' } : quantity;
+}
+
+function isNot({ flags, cues, wordAt, language }: Scan): boolean {
+  return (
+    flags.has('not') ||
+    cues.some(({ entry, from }) => entry.rows.length > 0 && language.books.negators.has(wordAt(from)))
+  );
 }
 
 function elsewhere(depthCm: number | null): { depthCm?: number } {
@@ -137,10 +155,11 @@ function factOf(
   const isClear = scan.unknown === 0;
   const isAhead = scan.flags.has('ahead');
   const said = nearest(scan, at).filter((subject) => !neutral.has(subject));
-  const subjects = said.length === 0 && context.carried !== null ? [context.carried] : said;
+  const carried = context.carried === null || neutral.has(context.carried) ? [] : [context.carried];
+  const subjects = said.length === 0 ? carried : said;
   const holds = ([, measure]: (typeof table)[number]) =>
     (measure.ahead === true) === isAhead && fitsMeasure(measure, unit);
-  if (isClear || unit !== null) {
+  if (isClear || unit !== null || isLone(at, scan)) {
     for (const subject of subjects) {
       const own = table.find(
         ([, measure]) =>
@@ -157,10 +176,45 @@ function factOf(
   const alone = unit === null ? undefined : table.find((row) => holds(row) && row[1].alone?.includes(unit));
   if (alone) return { fact: alone[0], doubtful: !isClear };
   const asked = askedFact(unit, context);
-  if (asked === null || !isClear) return null;
+  if (asked === null || (!isClear && !isTold(at, scan))) return null;
   const { of = [], ahead } = measures[asked] ?? {};
   const isForeign = subjects.some((subject) => !of.includes(subject));
-  return isForeign || (isAhead && ahead !== true) ? null : { fact: asked, doubtful: false };
+  return isForeign || (isAhead && ahead !== true) ? null : { fact: asked, doubtful: !isClear };
+}
+
+const mostUnknown = 4;
+
+/** True where one number stands in a clause with a few words that are not known, none of them next to it, and nothing that turns it. */
+function isLone(at: number, { clause, amounts, unknownAt, flags, hasTime, hasYear }: Scan): boolean {
+  return (
+    amounts.every((one) => one.at === at || one.quantity.unit === 'cm') &&
+    unknownAt.length <= mostUnknown &&
+    unknownAt.every(
+      (place) =>
+        clause.items[place]?.kind === 'word' && (Math.abs(place - at) > 1 || (place > at && hasUnit(at, clause))),
+    ) &&
+    !flags.has('not') &&
+    !hasTime &&
+    !hasYear
+  );
+}
+
+function hasUnit(at: number, { items }: Scan['clause']): boolean {
+  const item = items[at];
+  return item?.kind === 'quantity' && item.quantity.unit !== null && item.quantity.unit !== 'foreign';
+}
+
+/** True where words that are not known stand before a verb of telling or after the number: "the dash says 4". */
+function isTold(at: number, scan: Scan): boolean {
+  const { wordAt, language, unknownAt } = scan;
+  const verb = Array.from({ length: at }, (_, place) => place).findLast((place) =>
+    language.little.telling?.has(wordAt(place)),
+  );
+  const isDoing = (place: number) =>
+    wordAt(place).endsWith('ing') && language.little.telling?.has(wordAt(place + 1)) === true;
+  return (
+    isLone(at, scan) && unknownAt.every((place) => place > at || (verb !== undefined && place < verb) || isDoing(place))
+  );
 }
 
 /** True where the subject leaves open what was meant: which unit of speed, or at which depth. */

@@ -25,13 +25,15 @@ export function intentOf(clause: Clause, language: Language): Intent | null {
 }
 
 /** A wish known by how it begins, after any words that may stand before it. */
-function looseWish(wordAt: (at: number) => string, to: number, { books, answers }: Language): Intent | null {
+function looseWish(wordAt: (at: number) => string, to: number, { books, answers, fillers }: Language): Intent | null {
   for (let from = 0; from < to; ) {
     const found = books.looseWishes.longestAt(wordAt, from);
     if (found) {
       const { intent, words, needs } = found.value;
       const said = Array.from({ length: to - from }, (_, index) => wordAt(from + index));
-      const isAll = said.slice(found.length).every((word) => words.has(word) || answers.courtesies.has(word));
+      const isAll = said
+        .slice(found.length)
+        .every((word) => words.has(word) || answers.courtesies.has(word) || fillers.has(word));
       return isAll && (needs === undefined || said.some((word) => needs.has(word))) ? intent : null;
     }
     const lead = books.wishLeads.longestAt(wordAt, from)?.length ?? Number(answers.courtesies.has(wordAt(from)));
@@ -76,8 +78,16 @@ export function shortAnswerOf(
 }
 
 /** How many words at the beginning of a clause say that something is being put right. */
-export function correctionLength(clause: Clause, { books }: Language): number {
-  return books.correcting.longestAt(wordsOf(clause), 0)?.length ?? 0;
+export function correctionLength(clause: Clause, { books, answers }: Language): number {
+  const wordAt = wordsOf(clause);
+  let length = 0;
+  for (let at = 0; at < clause.items.length; ) {
+    const found = books.correcting.longestAt(wordAt, at)?.length ?? 0;
+    if (found > 0) length = at + found;
+    else if (!answers.leads.has(wordAt(at))) break;
+    at += found || 1;
+  }
+  return length;
 }
 
 /** True where a clause asks rather than tells. */

@@ -11,6 +11,7 @@ import {
 } from './answers.ts';
 import type { Clause } from './clauses.ts';
 import type { Language } from './language.ts';
+import type { Row } from './lexicon-types.ts';
 import { type Scan, scan, wordsOf } from './scan.ts';
 import type { Intent } from './types.ts';
 
@@ -48,6 +49,7 @@ export function kindOf(clause: Clause, asked: Question | null, language: Languag
   if (clause.items.length > mostItems) return { ...plain, asks: true };
   const intent = intentOf(clause, language);
   if (intent !== null) return { ...plain, intent };
+  if (language.books.saidBefore.longestAt(wordsOf(clause), 0) !== null) return { ...plain, corrects: true };
   if (asked?.form === 'signs' && saysNone(clause, language)) return { ...plain, isNone: true };
   const correction = correctionLength(clause, language);
   const body = correction === 0 ? clause : without(clause, correction);
@@ -97,14 +99,23 @@ function answerOf(
   const isTaken = found.isSure && answerChoice(asked, found.isYes) !== null;
   if (!isTaken && longest !== null && longest.length >= found.length && isOfAsked) return null;
   if (endsThere(wordAt, found.length, clause.items.length, language)) return found;
+  const again = shortAnswerOf(without(clause, found.length), language);
+  if (again?.isYes === found.isYes && endsThere(wordAt, found.length + again.length, clause.items.length, language))
+    return { ...found, length: found.length + again.length };
   const next = lexicon.longestAt(wordAt, found.length)?.value;
   const isPlain = found.length === 1 && language.answers.plain.has(wordAt(0));
   const goesOn =
     !found.isYes &&
     next !== undefined &&
+    !next.rows.some((row) => saysNo(row, asked)) &&
     (next.rows.length > 0 || next.subjects.length > 0) &&
     !next.flags.includes('filler');
   return isPlain && !goesOn ? found : null;
+}
+
+/** True where a meaning of the open question's fact is "no" in itself: "no, just water". */
+function saysNo({ fact, means }: Row, asked: Question | null): boolean {
+  return asked?.facts.includes(fact) === true && means.kind === 'choices' && means.choices.join() === 'no';
 }
 
 function endsThere(wordAt: (at: number) => string, from: number, to: number, language: Language): boolean {

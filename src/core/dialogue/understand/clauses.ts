@@ -27,11 +27,12 @@ export function splitClauses(items: readonly Item[], { little, units }: Language
     if (current.length > 0 || !sentenceEnds.has(joiner)) joiner = next;
     current = [];
   };
-  for (const item of items) {
+  for (const [at, item] of items.entries()) {
     if (item.kind === 'break') {
       close(item.text);
       if (item.text === '?') markQuestion(clauses);
-    } else if (item.kind === 'word' && little.clause.has(item.text)) {
+    } else if (isSo(items, at, little) && current.length > 0) close('so');
+    else if (item.kind === 'word' && little.clause.has(item.text)) {
       const isBetween =
         item.text === units.betweenJoiner && current.some((one) => one.kind === 'word' && one.text === units.between);
       if (isBetween && little.or !== undefined) current.push({ ...item, text: little.or });
@@ -40,6 +41,13 @@ export function splitClauses(items: readonly Item[], { little, units }: Language
   }
   close('');
   return clauses;
+}
+
+/** "So" where a clause of its own begins: "it was 9, so I'd say 8.8". */
+function isSo(items: readonly Item[], at: number, { soBefore }: Language['little']): boolean {
+  const [item, next] = [items[at], items[at + 1]];
+  if (item?.kind !== 'word' || item.text !== 'so' || soBefore === undefined) return false;
+  return next?.kind === 'quantity' || (next?.kind === 'word' && soBefore.has(next.text));
 }
 
 /** Every clause of the sentence that has just ended was part of a question. */

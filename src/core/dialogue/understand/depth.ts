@@ -36,6 +36,10 @@ function depthCm(amount: Amount, scan: Scan, isSoilAsked: boolean, isRainAsked: 
   const isMarked = isAt || depthWords.has(scan.wordAt(at + 1)) || isDepthBefore;
   if (unit === null) {
     const isTold = scan.amounts.some((other) => other.at < at && !other.isAt);
+    const isNamed = scan.amounts.some(
+      (other) => other.quantity.unit === 'cm' || (other.isAt && other.quantity.unit !== null),
+    );
+    if (isNamed) return null;
     const isOfSoil =
       isSoilAsked || scan.subjects.some(({ subject }) => subject === 'soil' || subject === 'temperature');
     const isTemperature = scan.amounts.some((other) => other.quantity.unit === 'C' || other.quantity.unit === 'deg');

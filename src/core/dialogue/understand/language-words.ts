@@ -17,6 +17,8 @@ export interface AnswerWords {
   readonly leanYes: Patterns;
   readonly leanNo: Patterns;
   readonly correct: Patterns;
+  /** What leads what was said before, where the next clause puts it right: "I said moist, but it's wet". */
+  readonly saidBefore?: Patterns;
   readonly ask: Patterns;
   readonly askWithMark: Patterns;
   readonly noneOfIt: Patterns;
@@ -35,6 +37,10 @@ export interface NumberWords {
   readonly small: Readonly<Record<string, number>>;
   /** Words that multiply what stands before them. */
   readonly multipliers: Readonly<Record<string, number>>;
+  /** Words that begin a name that ends in "one": "the air one". */
+  readonly articles?: ReadonlySet<string>;
+  /** Round numbers said without a word before them: "a good hundred". */
+  readonly bare?: Readonly<Record<string, number>>;
   /** The word of one that may count nothing ("this one"), with what then stands before or after it. */
   readonly one: string;
   readonly noCountBeforeOne: ReadonlySet<string>;
@@ -99,6 +105,10 @@ export interface LittleWords {
   readonly toFuture: ReadonlySet<string>;
   /** Words right before a number that deny it. */
   readonly notBefore: ReadonlySet<string>;
+  /** Verbs with which a person or an instrument tells a number. */
+  readonly telling?: ReadonlySet<string>;
+  /** Words that begin a clause after "so". */
+  readonly soBefore?: ReadonlySet<string>;
   /** Words that part a sentence into clauses beside punctuation. */
   readonly clause: ReadonlySet<string>;
 }
@@ -139,8 +149,12 @@ export interface LanguageWords {
   readonly subjects: Readonly<Partial<Record<Subject, Patterns>>>;
   readonly flags: Readonly<Record<Exclude<Flag, 'filler' | 'ended' | 'spread'>, Patterns>> &
     Readonly<Partial<Record<'ended' | 'spread', Patterns>>>;
+  /** Words that may stand within a phrase without changing it: articles, and words of degree. */
+  readonly gaps?: ReadonlySet<string>;
   /** Words that say nothing of a fact, parted by blanks. */
   readonly filler: string;
+  /** Phrases that say nothing of a fact. */
+  readonly fillerPhrases?: Patterns;
   readonly ago: readonly (readonly [pattern: string, hours: number])[];
   /** Units of "three days ago" in hours, and the word after or before them. */
   readonly agoUnits: Readonly<Record<string, number>>;

@@ -22,6 +22,7 @@ export interface LanguageBooks {
   readonly boundsAfter: PhraseBook<'least' | 'most' | 'near' | 'negative'>;
   readonly shortAnswers: PhraseBook<ShortAnswerName>;
   readonly correcting: PhraseBook<true>;
+  readonly saidBefore: PhraseBook<true>;
   readonly asking: PhraseBook<true>;
   readonly askingWithMark: PhraseBook<true>;
   readonly noneOfIt: PhraseBook<true>;
@@ -33,6 +34,8 @@ export interface LanguageBooks {
 export interface Language extends LanguageWords {
   readonly books: LanguageBooks;
   readonly speller: Speller | null;
+  /** Single words that say nothing of a fact. */
+  readonly fillers: ReadonlySet<string>;
 }
 
 /** Makes the books of a language's words. */
@@ -46,6 +49,7 @@ export function languageFrom(words: LanguageWords): Language {
   const intents = Object.entries(words.intents) as [Intent, readonly string[]][];
   return {
     ...words,
+    fillers: new Set(words.filler.split(' ')),
     speller: words.properWords === undefined ? null : spellerOf(words, words.properWords),
     books: {
       lexicon: lexiconOf(words),
@@ -57,6 +61,7 @@ export function languageFrom(words: LanguageWords): Language {
       looseWishes: phraseBook(
         (words.looseWishes ?? []).flatMap((wish) => wish.begins.map((pattern) => [pattern, wish] as const)),
         (first) => first,
+        words.gaps,
       ),
       wishLeads: isThere(words.wishLeads ?? []),
       wishTails: isThere(words.wishTails ?? []),
@@ -64,11 +69,14 @@ export function languageFrom(words: LanguageWords): Language {
       boundsAfter: phraseBook(units.boundsAfter),
       shortAnswers: phraseBook<ShortAnswerName>(named),
       correcting: isThere(answers.correct),
+      saidBefore: isThere(answers.saidBefore ?? []),
       asking: isThere(answers.ask),
       askingWithMark: isThere(answers.ask, answers.askWithMark),
       noneOfIt: isThere(answers.noneOfIt),
       intents: phraseBook(
         intents.flatMap(([intent, patterns]) => patterns.map((pattern) => [pattern, intent] as const)),
+        undefined,
+        words.gaps,
       ),
       negators: new Set(words.flags.not),
     },

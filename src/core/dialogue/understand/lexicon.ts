@@ -4,7 +4,14 @@ import { type PhraseBook, phraseBook } from './phrases.ts';
 
 const nothing: Entry = { rows: [], subjects: [], flags: [] };
 
-function* entries({ rows, subjects, flags, filler, ago }: LanguageWords): Generator<readonly [string, Entry]> {
+function* entries({
+  rows,
+  subjects,
+  flags,
+  filler,
+  fillerPhrases = [],
+  ago,
+}: LanguageWords): Generator<readonly [string, Entry]> {
   for (const { say, ...row } of rows) {
     for (const pattern of say) yield [pattern, { ...nothing, rows: [row] }];
   }
@@ -14,7 +21,7 @@ function* entries({ rows, subjects, flags, filler, ago }: LanguageWords): Genera
   for (const [flag, patterns] of Object.entries(flags) as [Flag, readonly string[]][]) {
     for (const pattern of patterns) yield [pattern, { ...nothing, flags: [flag] }];
   }
-  for (const word of filler.split(' ')) yield [word, { ...nothing, flags: ['filler'] }];
+  for (const word of [...filler.split(' '), ...fillerPhrases]) yield [word, { ...nothing, flags: ['filler'] }];
   for (const [pattern, agoHours] of ago) yield [pattern, { ...nothing, agoHours }];
 }
 
@@ -28,5 +35,5 @@ const join = (a: Entry, b: Entry): Entry => ({
 
 /** Every phrase of a language with all that it may do. */
 export function lexiconOf(words: LanguageWords): PhraseBook<Entry> {
-  return phraseBook<Entry>(entries(words), join);
+  return phraseBook<Entry>(entries(words), join, words.gaps);
 }

@@ -35,7 +35,7 @@ export const measures: Readonly<Partial<Record<FactId, Measure>>> = {
     of: ['wind'],
     units: speeds,
     own: 'km/h',
-    alone: ['force'],
+    alone: ['force', 'kn', 'm/s'],
     bare: 'doubtful',
     asked: true,
   },

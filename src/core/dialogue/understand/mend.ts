@@ -7,6 +7,8 @@ export interface Speller {
   readonly known: ReadonlySet<string>;
   /** Words that a mistyped one may stand for, by each spelling of theirs. */
   readonly near: ReadonlyMap<string, readonly string[]>;
+  /** Words by their stem, for other forms of them. */
+  readonly stems: ReadonlyMap<string, string>;
 }
 
 const shortest = 5;
@@ -51,12 +53,14 @@ export function spellerOf(words: LanguageWords, properWords: readonly string[]):
     ...Object.keys(numbers.multipliers),
   ]);
   const near = new Map<string, string[]>();
+  const stems = new Map<string, string>();
   for (const word of meant) {
     if (word.length < shortest || word.length > longest || barred.has(word)) continue;
     for (const spelling of new Set([word, ...shortened(word)]))
       near.set(spelling, [...(near.get(spelling) ?? []), word]);
+    if (!stems.has(stemOf(word))) stems.set(stemOf(word), word);
   }
-  return { known, near };
+  return { known, near, stems };
 }
 
 /** Puts mistyped words right where one word alone is a letter away; what is said with them is doubtful. */
@@ -64,13 +68,25 @@ export function mendWords(tokens: readonly Token[], { speller }: Language): read
   if (speller === null) return tokens;
   return tokens.map((token) => {
     if (token.kind !== 'word' || !isMendable(token.text) || speller.known.has(token.text)) return token;
-    const meant = meantBy(token.text, speller);
+    const whole = `${token.text}g`;
+    if (token.text.endsWith('in') && speller.known.has(whole)) return { ...token, text: whole };
+    const single = token.text.replace(/s$/, '');
+    if (single !== token.text && speller.known.has(single)) return { ...token, text: single };
+    const meant = meantBy(token.text, speller) ?? speller.stems.get(stemOf(token.text)) ?? null;
     return meant === null ? token : { ...token, text: meant, isMended: true };
   });
 }
 
 function isMendable(word: string): boolean {
   return word.length >= shortest && word.length <= longest;
+}
+
+const shortestStem = 4;
+
+/** A word without its ending: "clarting" and "clarty" have one stem. A stem of fewer than four letters is none. */
+function stemOf(word: string): string {
+  const bare = word.replace(/(?:ings?|ed|es|s|y|e)$/, '').replace(/([^aeiouls])\1$/, '$1');
+  return bare.length < shortestStem ? word : bare;
 }
 
 function meantBy(word: string, { near }: Speller): string | null {

@@ -66,6 +66,7 @@ function isNoCount(tokens: readonly Token[], at: number, words: NumberWords): bo
     wordAt(tokens, at + 1) === 'in' && (tokens[at + 2]?.kind === 'number' || isSmall(tokens, at + 2, words));
   const isRange = wordAt(tokens, at + 1) === 'or' && isSmall(tokens, at + 2, words);
   return (
+    (words.articles?.has(wordAt(tokens, at - 2)) === true && wordAt(tokens, at + 1) === '') ||
     words.noCountBeforeOne.has(wordAt(tokens, at - 1)) ||
     (words.noCountAfterOne.has(wordAt(tokens, at + 1)) && !isSlope && !isRange)
   );
@@ -90,6 +91,8 @@ function readWords(tokens: readonly Token[], from: number, words: NumberWords): 
       (current === null || (current >= 20 && current % 10 === 0 && small > 0 && (small < 10 || current % 100 === 0)))
     ) {
       current = (current ?? 0) + small;
+    } else if (current === null && words.bare?.[word] !== undefined) {
+      current = words.bare[word];
     } else if (current !== null && current < 1000 && words.multipliers[word] !== undefined) {
       const by: number = words.multipliers[word];
       if (by >= 1000) total += current * by;

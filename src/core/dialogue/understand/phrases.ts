@@ -29,10 +29,16 @@ export function words(parts: TemplateStringsArray, ...inserted: readonly string[
   return text.split(',').map((pattern) => pattern.trim().replace(/\s+/g, ' '));
 }
 
-/** A book of patterns; where two give the same phrase, `join` makes one value of both. */
+const mostGaps = 2;
+
+/**
+ * A book of patterns; where two give the same phrase, `join` makes one value of both. Words of `gaps` may stand between the words
+ * of a phrase, at most two of them: "sticks to your boots" is found in "sticks right to your boots".
+ */
 export function phraseBook<T>(
   entries: Iterable<readonly [pattern: string, value: T]>,
   join: (a: T, b: T) => T = (_, b) => b,
+  gaps: ReadonlySet<string> = new Set(),
 ): PhraseBook<T> {
   const root: Node<T> = { next: new Map() };
   for (const [pattern, value] of entries) {
@@ -44,10 +50,16 @@ export function phraseBook<T>(
   return {
     longestAt: (wordAt, at) => {
       let found: { value: T; length: number } | null = null;
-      let node: Node<T> | undefined = root;
-      for (let length = 1; ; length += 1) {
-        node = node.next.get(wordAt(at + length - 1));
-        if (node === undefined) return found;
+      let node: Node<T> = root;
+      for (let length = 1, skipped = 0; ; length += 1) {
+        const word = wordAt(at + length - 1);
+        const next = node.next.get(word);
+        if (next === undefined) {
+          skipped += 1;
+          if (node === root || skipped > mostGaps || !gaps.has(word)) return found;
+          continue;
+        }
+        node = next;
         if (node.value !== undefined) found = { value: node.value, length };
       }
     },

@@ -50,8 +50,10 @@ type WordAt = (at: number) => string;
 
 function quantityAt(tokens: readonly Token[], wordAt: WordAt, from: number, language: Language) {
   const { books, units } = language;
-  const lead = books.boundsBefore.longestAt(wordAt, from);
-  const afterLead = from + (lead?.length ?? 0);
+  const softener = books.boundsBefore.longestAt(wordAt, from);
+  const bound = softener?.value === 'near' ? books.boundsBefore.longestAt(wordAt, from + softener.length) : null;
+  const lead = bound ?? softener;
+  const afterLead = from + (softener?.length ?? 0) + (bound?.length ?? 0);
   const isBetween = units.rangeLeads.has(wordAt(afterLead));
   const first = partAt(tokens, wordAt, isBetween ? afterLead + 1 : afterLead, language);
   if (first === null) return null;
@@ -88,6 +90,8 @@ function partAt(tokens: readonly Token[], wordAt: WordAt, from: number, language
   if (token.numeral.value === 1 && units.oneIn.has(wordAt(at + 1)) && second?.kind === 'number') {
     return { numeral: second.numeral, unit: '1 in', next: at + 3 };
   }
+  const fall = fallAt(tokens, wordAt, at, token.numeral, language);
+  if (fall !== null) return fall;
   const unit = books.unitsAfter.longestAt(wordAt, at + 1);
   if (unit) return { numeral: token.numeral, unit: unit.value, next: at + 1 + unit.length };
   return {
@@ -95,6 +99,23 @@ function partAt(tokens: readonly Token[], wordAt: WordAt, from: number, language
     unit: isInches(tokens, wordAt, at + 1, language) ? 'in' : null,
     next: at + 1 + Number(isInches(tokens, wordAt, at + 1, language)),
   };
+}
+
+/** "3 metres in a hundred": so much fall in a round length. */
+function fallAt(tokens: readonly Token[], wordAt: WordAt, at: number, fall: Numeral, language: Language): Part | null {
+  const { books, units } = language;
+  const lengthOf = (from: number) => {
+    const unit = books.unitsAfter.longestAt(wordAt, from);
+    return unit === null ? 0 : unit.value === 'm' ? unit.length : null;
+  };
+  const own = lengthOf(at + 1);
+  const run = own === null ? undefined : tokens[at + 2 + own];
+  if (own === null || !units.oneIn.has(wordAt(at + 1 + own)) || run?.kind !== 'number') return null;
+  const over = run.numeral.value;
+  const after = lengthOf(at + 3 + own);
+  if (after === null || fall.low !== undefined || over < 10 || over % 10 !== 0 || fall.value > over / 2) return null;
+  const numeral = { value: (fall.value / over) * 100, halfStep: (fall.halfStep / over) * 100 };
+  return { numeral, unit: '% slope', next: at + 3 + own + after };
 }
 
 /** "in" is inches where it is written onto its number ("12in"), a depth follows ("12 in deep") or nothing does ("at 12 in"). */

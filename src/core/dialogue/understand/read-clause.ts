@@ -102,8 +102,8 @@ function unsureOf(scan: Scan, { asked }: ReaderContext): Partial<ClauseReading> 
   return isOfAsked || isBare ? { doesNotKnow: true } : { isLost: true };
 }
 
-function isKept({ isStrong, fact }: Sense, scan: Scan, { asked }: ReaderContext): boolean {
-  return scan.unknown <= mostUnknown && (isStrong || (asked.includes(fact) && scan.unknown <= 2));
+function isKept({ isStrong, isOfSubject, fact }: Sense, scan: Scan, { asked }: ReaderContext): boolean {
+  return scan.unknown <= mostUnknown && (isStrong || asked.includes(fact) || (isOfSubject && scan.unknown <= 2));
 }
 
 /** Choices of one fact joined by "or" are one reading: one of them is so. */

@@ -29,6 +29,8 @@ export interface Scan {
   readonly agoHours: number | undefined;
   /** How many words and signs are not known. */
   readonly unknown: number;
+  /** Their places. */
+  readonly unknownAt: readonly number[];
   /** True where a span of time is named that dates nothing: "9 minutes". */
   readonly hasTime: boolean;
   /** How far ahead a named span of time reaches, hours; null where none is named. */
@@ -54,7 +56,7 @@ export function scan(clause: Clause, language: Language): Scan {
   const amounts: Amount[] = [];
   const flags = new Set<Flag>();
   let agoHours: number | undefined;
-  let unknown = 0;
+  const unknownAt: number[] = [];
   let hasTime = false;
   let hasYear = false;
   let aheadHours: number | null = null;
@@ -79,7 +81,7 @@ export function scan(clause: Clause, language: Language): Scan {
     if (item.kind === 'word' && item.isMended) flags.add('doubt');
     const found = books.lexicon.longestAt(wordAt, at);
     if (found === null) {
-      unknown += 1;
+      unknownAt.push(at);
       at += 1;
       continue;
     }
@@ -90,7 +92,22 @@ export function scan(clause: Clause, language: Language): Scan {
     at += found.length;
   }
   const subjects = cues.flatMap(({ entry, from }) => entry.subjects.map((subject) => ({ subject, at: from })));
-  return { language, clause, cues, amounts, subjects, flags, agoHours, unknown, hasTime, aheadHours, hasYear, wordAt };
+  const unknown = unknownAt.length;
+  return {
+    language,
+    clause,
+    cues,
+    amounts,
+    subjects,
+    flags,
+    agoHours,
+    unknown,
+    unknownAt,
+    hasTime,
+    aheadHours,
+    hasYear,
+    wordAt,
+  };
 }
 
 function isYear({ unit, numeral }: Quantity): boolean {

@@ -11,6 +11,8 @@ export interface Sense extends FactReading {
   readonly doubtful: boolean;
   /** Clear enough beside words that are not known. */
   readonly isStrong: boolean;
+  /** True where the clause names what it is said of. */
+  readonly isOfSubject: boolean;
 }
 
 /** The facts that the phrases of a clause say; phrases with meanings of which none holds are counted as lost. */
@@ -33,7 +35,14 @@ export function readSenses(scan: Scan, context: ReaderContext): { senses: readon
     if (readings.length === 0) lost += 1;
     const isEither = row.means.kind === 'sign' && !row.means.isAbsent && count === 0 && scan.flags.has('or');
     const doubtful = isEither || isScant || (row.doubtful === true && count === 0);
-    senses.push(...readings.map((one) => ({ ...one, doubtful, isStrong: row.strong === true })));
+    senses.push(
+      ...readings.map((one) => ({
+        ...one,
+        doubtful,
+        isStrong: row.strong === true,
+        isOfSubject: isOf(row, cue, scan),
+      })),
+    );
   }
   return { senses, lost };
 }
@@ -50,6 +59,7 @@ function boundBy(scan: Scan, said: readonly Cue[], flag: 'not' | 'scant'): Reado
   for (const cue of scan.cues) {
     if (said.includes(cue) || !holds(cue, scan, flag)) continue;
     const next = said.findIndex((other) => other.from >= cue.to);
+    if (next < 0 && bound.size > 0 && cue.to === scan.clause.items.length) continue;
     if (next < 0 || cue.entry.flags.includes('ended')) {
       hold(said.findLast((other) => other.to <= cue.from));
       continue;
@@ -89,9 +99,19 @@ function pickRow(cue: Cue, scan: Scan, context: ReaderContext): Row | null {
   return (
     rows.find(isAsked) ??
     rows.find(({ of }) => carried !== null && of.includes(carried)) ??
-    (carried === null ? rows.find(({ of }) => of.includes('none')) : undefined) ??
+    rows.find(({ of, strong }) => of.includes('none') && (carried === null || strong === true || names(cue))) ??
     null
   );
+}
+
+function isOf({ of }: Row, cue: Cue, scan: Scan): boolean {
+  const subject = subjectOf(cue, scan);
+  return subject !== null && of.includes(subject);
+}
+
+/** True where a phrase names what it is said of: "no rain". */
+function names({ to, from }: Cue): boolean {
+  return to - from > 1;
 }
 
 /** The subject nearest before a phrase, else the nearest after it. */
@@ -110,9 +130,20 @@ const spokenOf: Readonly<Partial<Record<FactId, readonly Subject[]>>> = {
   'rain.nowMmPerH': ['rain'],
   'rain.next48hMm': ['rain'],
   'soil.temperatureTrendCPerDay': ['soil', 'temperature'],
+  'soil.feel': ['soil', 'surface', 'water'],
+  'soil.surface': ['soil', 'surface', 'water', 'crop'],
+  'soil.drainsRunning': ['drains', 'water'],
+  'field.texture': ['soil'],
+  'field.organicSoil': ['soil'],
+  'field.slopePercent': ['slope', 'water', 'soil'],
+  'field.waterDistanceM': ['water'],
+  'crop.trueLeaves': ['crop', 'leaves'],
+  'weed.tillers': ['weed', 'tillers'],
+  'air.temperatureC': ['air', 'temperature'],
+  'air.inversionRisk': ['air', 'wind'],
   'weed.present': ['weed'],
-  'treatment.partnerInTank': ['tank', 'treatment'],
-  'treatment.alreadyApplied': ['treatment', 'crop'],
+  'treatment.partnerInTank': ['tank', 'treatment', 'product'],
+  'treatment.alreadyApplied': ['treatment', 'crop', 'product'],
   'field.loosenedThisSeason': ['soil', 'drains'],
   'field.waterPlanAgreed': ['plan'],
   'field.bufferMarked': ['buffer'],

@@ -45,7 +45,7 @@ export function termOf(words: string, glossary: readonly GlossaryTerm[]): Glossa
   const wanted = new Set([words, words.replace(/s$/, ''), `${words}s`].map(plainText));
   return (
     glossary.find((term) =>
-      Object.values(term.words)
+      [...Object.values(term.words), ...Object.values(term.forms ?? {})]
         .flat()
         .some((one) => wanted.has(plainText(one))),
     ) ?? null

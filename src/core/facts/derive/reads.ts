@@ -1,15 +1,14 @@
 import type { FactId } from '../registry/index.ts';
 
 const place = ['field.latitude', 'field.longitude'] as const;
-const soilWater = ['field.texture', 'soil.fieldCapacityPercent', 'soil.feel', ...place] as const;
 
 /** The other facts that each derivation reads. */
 export const derivationReads: Readonly<Partial<Record<FactId, readonly FactId[]>>> = {
   'crop.frostOnLeaves': ['air.temperatureC'],
   'soil.drainsRunning': ['field.drained'],
-  'soil.drainsExpected7d': ['field.drained', ...soilWater],
-  'soil.temperature30cmC': soilWater,
-  'soil.temperatureTrendCPerDay': ['soil.temperature30cmC', ...soilWater],
+  'soil.drainsExpected7d': ['field.drained', 'field.texture', 'soil.fieldCapacityPercent', 'soil.feel'],
+  'soil.temperature30cmC': ['field.latitude'],
+  'soil.temperatureTrendCPerDay': ['soil.temperature30cmC', 'field.latitude'],
   'air.deltaTC': ['air.temperatureC', 'air.relativeHumidityPercent'],
   'air.inversionRisk': ['wind.boomKmh', ...place],
   'sun.daylight': place,

@@ -1,5 +1,6 @@
 import Big from 'big.js';
 import type { FactDefinition, Known } from '../../facts/types.ts';
+import { monthDayNumber } from '../compile.ts';
 import { judgeComparison } from '../judge.ts';
 import type { CompiledComparison } from '../types.ts';
 import { knownChoice, knownDate, knownNumber, knownSigns } from './known-values.ts';
@@ -9,7 +10,7 @@ const mostSigns = 10;
 
 /**
  * One known value for each way in which comparisons of one fact can come out together, of all values that the fact can have:
- * numbers at the ends of its range, at each limit and one step of its precision off it; every day of a leap year; every choice;
+ * numbers at the ends of its range, at each limit and one step of its precision off it; of the days of a leap year the first, the last, each limit and its neighbours; every choice;
  * every set of the signs that are asked for. Null where there are too many signs to tell apart.
  */
 export function cellsOf(
@@ -32,7 +33,7 @@ function valuesOf(definition: FactDefinition, comparisons: readonly CompiledComp
     case 'number':
       return numbersOf(definition, comparisons).map(knownNumber);
     case 'date':
-      return daysOfLeapYear.map(knownDate);
+      return daysAround(comparisons).map(knownDate);
     case 'choice':
       return (definition.choices ?? []).map(knownChoice);
     case 'country':
@@ -57,6 +58,15 @@ function elsewhere(named: readonly string[]): string {
 
 function subsetsOf(signs: readonly string[]): string[][] {
   return signs.reduce<string[][]>((sets, sign) => sets.flatMap((set) => [set, [...set, sign]]), [[]]);
+}
+
+function daysAround(comparisons: readonly CompiledComparison[]): string[] {
+  const around = comparisons.flatMap(({ limit }) => {
+    if (limit.kind !== 'month-day') return [];
+    const at = daysOfLeapYear.findIndex((iso) => monthDayNumber(iso.slice(5)) === limit.value);
+    return daysOfLeapYear.slice(Math.max(0, at - 1), at + 2);
+  });
+  return [daysOfLeapYear[0] ?? '', ...around, daysOfLeapYear.at(-1) ?? ''];
 }
 
 const monthLengths = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];

@@ -103,6 +103,7 @@ export const glossarySchema = strict({
     strict({
       id: kebab,
       words: z.record(z.string(), z.array(words).min(1, 'at least one word')),
+      forms: z.exactOptional(z.record(z.string(), z.array(words).min(1, 'at least one form'))),
       text: localised,
       source: words,
     }),
@@ -125,6 +126,7 @@ export const casesSchema = strict({
         notMet: z.array(z.string()).optional(),
         unknown: z.array(z.string()).optional(),
         missing: z.array(z.string()).optional(),
+        lifts: z.record(z.string(), z.enum(['hours', 'days', 'person', 'season'])).optional(),
         doseGPerHa: z.number().positive('a number above 0').optional(),
       }),
     }),

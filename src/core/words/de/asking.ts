@@ -28,12 +28,17 @@ export const askingWords: Catalogue['asking'] = {
     wait: 'Sie können dabei nichts tun: Zeit und Wetter entscheiden.',
     list: (jobs) => jobs,
   },
+  stopped: (fields) =>
+    `Hier halten wir an. Alles, was Sie gesagt haben, bleibt, und eine offene Frage wartet auf Sie. ${fields} Sagen Sie etwas, um weiterzumachen.`,
+  wordsHere: (terms) => `Wörter, die hier vorkommen und erklärt werden können: ${terms}. Fragen Sie „Was heißt …?“.`,
   fields: {
     line: (name, verdict) => `${name}: ${verdict}`,
     until: (verdict, time) => `${verdict} bis ${time}`,
     wasUntil: (verdict, time) => `war ${verdict} bis ${time}, noch einmal nachsehen`,
     slow: (verdict, slowness) => `${verdict}, ${slowness}`,
     none: 'noch keine Antwort',
+    own: 'Dieses Feld',
+    unseen: 'heute noch nicht betrachtet',
     only: 'Heute wurde noch kein Feld betrachtet.',
     list: (lines) => `Heute: ${lines}.`,
     slowness: { hours: 'Stunden', days: 'Tage', season: 'nicht in dieser Saison' },

@@ -13,6 +13,7 @@ import { outlookWords } from './outlook.ts';
 import { phraseWords } from './phrases.ts';
 import { sayWords } from './say.ts';
 import { terminalWords } from './terminal.ts';
+import { errorPhrases } from './told/index.ts';
 import { valueWords } from './values.ts';
 import { verdictWords } from './verdict.ts';
 
@@ -34,5 +35,6 @@ export const words: Catalogue = {
   check: checkWords,
   terminal: terminalWords,
   errors: errorWords,
+  errorPhrases,
   facts: factLabels,
 };

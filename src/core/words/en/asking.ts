@@ -27,12 +27,17 @@ export const askingWords = {
     wait: 'There is no job for you in it: time and weather decide.',
     list: (jobs: string) => jobs,
   },
+  stopped: (fields: string) =>
+    `Here we stop. All that you told is kept, and a question that is open waits for you. ${fields} Say anything to go on.`,
+  wordsHere: (terms: string) => `Words used here that can be explained: ${terms}. Ask "what does … mean?".`,
   fields: {
     line: (name: string, verdict: string) => `${name}: ${verdict}`,
     until: (verdict: string, time: string) => `${verdict} until ${time}`,
     wasUntil: (verdict: string, time: string) => `was ${verdict} until ${time}, look again`,
     slow: (verdict: string, slowness: string) => `${verdict}, ${slowness}`,
     none: 'no answer yet',
+    own: 'This field',
+    unseen: 'not looked at today',
     only: 'No field has been looked at today.',
     list: (lines: string) => `Today: ${lines}.`,
     slowness: { hours: 'hours', days: 'days', season: 'not this season' },

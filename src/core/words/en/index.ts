@@ -1,5 +1,6 @@
 import type { ErrorWordsOf } from '../errors.ts';
 import type { FactLabels } from '../facts.ts';
+import type { PhraseTable } from '../phrase-table.ts';
 import { askingWords } from './asking.ts';
 import { checkWords } from './check.ts';
 import { dialogueWords } from './dialogue.ts';
@@ -34,6 +35,8 @@ export const words = {
   terminal: terminalWords,
   /** The table itself is English. */
   errors: {} as ErrorWordsOf,
+  /** What errors expected and got is written in English. */
+  errorPhrases: {} as PhraseTable,
   /** The registry itself is English. */
   facts: {} as FactLabels,
 };

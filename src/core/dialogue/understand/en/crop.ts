@@ -43,7 +43,7 @@ export const cropWords: readonly WordRow[] = [
     'weed.tillers',
     0,
     '',
-    words`none, nil, no, not tillered yet?, not yet, untillered, no tillers yet?, single shoot|shoots, just the main shoot`,
+    words`none, nil, no, not tillered yet?, not yet, untillered, no tillers yet?, single shoot|shoots|stem|stems, one shoot|stem each?, just the? one shoot|stem, just the main shoot`,
   ),
   count(
     'crop.trueLeaves',
@@ -116,7 +116,7 @@ export const cropWords: readonly WordRow[] = [
     'yes',
     'none',
     words`
-    already had|has|have? it|propyzamide|one, had|has|got propyzamide already|on, propyzamide already
+    had its|the|a|one|an dose|application|spray|shot|go|treatment|lot already?, already had|has|have? it|propyzamide|one, had|has|got propyzamide already|on, propyzamide already
     on|applied|sprayed, propyzamide has|have? been? applied|sprayed, already sprayed|applied|treated with?
     propyzamide, sprayed|treated with propyzamide already, propyzamide went on, put propyzamide on,
     sprayed|applied propyzamide, already been treated with propyzamide
@@ -149,8 +149,8 @@ export const cropWords: readonly WordRow[] = [
     'no',
     '',
     words`
-    had none, had none yet, none yet, had nothing, not had any, hasnt had any, havent had any, first
-    one|time|application, nothing on yet, not touched, nothing yet, nothing so far, not on yet, not been on, not been done, not done yet?, no not yet, not this crop, not on this crop, first time, not a drop, hasnt been touched, wasnt, still to do, not had it|any, untreated, not|hasnt|havent
+    had none, had none yet, none yet, had nothing, not had any, hasnt had any, havent had any, the first, first
+    one|time|application|go, nothing on yet, not touched, nothing yet, nothing so far, not on yet, not been on, not been done, not done yet?, no not yet, not this crop, not on this crop, first time, not a drop, hasnt been touched, wasnt, still to do, not had it|any, untreated, not|hasnt|havent
     been? sprayed|treated|applied yet?
   `,
   ),

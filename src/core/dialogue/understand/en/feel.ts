@@ -1,6 +1,10 @@
 import { words } from '../phrases.ts';
 import { choice, type WordRow } from '../rows.ts';
 
+const holds =
+  'holds|hold|holding|stays|staying|keeps|sticks|binds|hangs|hanging|hang|clings|squeezes|squeezing|moulds|molds|pats|packs|goes|rolls|presses';
+const breaks = 'falls|falling|fell|crumbles|crumbling|crumbled|breaks|breaking|broke|goes|going|drops|comes';
+
 /** How the soil feels in the hand. */
 export const feelWords: readonly WordRow[] = [
   choice(
@@ -36,6 +40,7 @@ export const feelWords: readonly WordRow[] = [
     'dry',
     '',
     words`
+    ${breaks} to|into nothing|dust|powder|bits|pieces, ${breaks} straight? apart, wont|doesnt|cant|will not|does not hold|bind|stick|stay|stick|go|make|form|ball|mould a|into|in? ball|shape|together|up?, runs|trickles|pours|slips through my|the|your? fingers, blows away,
     falls|falling apart, wont ball|bind, wont make|form|hold a ball, wont hold together, wont stick|hold together, doesnt hold together, runs through my? the? fingers, like dust, dust, loose
     and dry, flows|pours through my|the fingers, no ball, wont stay together, no moisture in it?, doesnt ball, not a bit of moisture, turns|goes to dust, powder, dry
   `,
@@ -46,7 +51,7 @@ export const feelWords: readonly WordRow[] = [
     'slightly-moist',
     '',
     words`
-    weak ball, makes|forms a weak ball, crumbly ball, ball falls|breaks apart|up, just|barely|hardly holds|hangs together, just|barely makes|forms a ball, a? ball that falls|breaks|crumbles
+    ${breaks} to|into? bits|pieces|apart when i? bounce|bounced|toss it?, weak ball, makes|forms a weak ball, crumbly ball, ball falls|breaks apart|up, just|barely|hardly holds|hangs together, just|barely makes|forms a ball, a? ball that falls|breaks|crumbles
     apart?, loosely holds together, ball but it falls apart, ball crumbles, just about holds together, just about makes a ball
   `,
     { strong: true, doubtful: true },
@@ -56,6 +61,7 @@ export const feelWords: readonly WordRow[] = [
     'moist',
     '',
     words`
+    solid|firm|tight|good|proper|nice ball|lump|sausage|clod, made|got|formed a ball|lump, ${holds} together, ${holds} in|into|to|as? a? ball|shape|lump, ${holds} its|the shape, neither|not wet nor|or dry, not wet and|but not dry, neither one nor the other, in between,
     makes|forms|holds|stays|rolls|squeezes|goes in|into? a good? nice? firm|tight|solid|strong|proper ball, stays in|as a ball, rolls into a ball, moist right|all down|through|over, ball with clear? finger marks, finger marks|prints, clear finger marks, leaves finger marks, makes|forms|holds a ball, makes|forms a good|firm|nice|clear|proper ball, holds together, holds its shape, damp stain, leaves|makes
     a? damp stain, makes|forms a ball with clear? finger marks, leaves my? the? hand|fingers damp, dampens my? the? hand, holds together nicely|well, moist enough, rolls into a ball, balls up nicely?
   `,
@@ -66,6 +72,7 @@ export const feelWords: readonly WordRow[] = [
     'wet',
     '',
     words`
+    water|wet|moisture on|over|left hands|fingers|palm, fingers|hands|hand|palm come|comes|came|are|is|get|gets|left wet, leaves hands|hand|fingers|palm wet,
     wets my|the hand|hands|palm|fingers, hand is|comes wet, leaves my|the hand|hands|palm|fingers wet, wet outline, leaves a wet outline, water on my|the fingers|hand, wet hand|hands, makes my hand|hands|palm wet, slick, slippery
   `,
     { strong: true, doubtful: true },
@@ -85,6 +92,7 @@ export const feelWords: readonly WordRow[] = [
     'saturated',
     '',
     words`
+    water|wet|moisture|drops|drips|drop|juice run|drip|come|drop|squeeze|leak|ooze|runs|running|ran|drips|dripping|dripped|comes|coming|came|oozes|oozing|squeezes|squirts|pours|pouring|drops|streams out|off|from|through|between|when, wring|wrung|squeeze|squeezed|squeezing water out|from, like|its|pure soup|slop|slurry|pudding|porridge|custard, squelches|squelching|squelchy, sloppy, swimming,
     i? can squeeze water out of? it?, squeeze water out of? it?, get water out of? it?, can get water out of? it?, water runs|drips|comes|oozes|squeezes|pours out, drips, dripping, drips when i? squeeze|squeezed it?, water comes|drips|runs out when i? squeeze it?, squeezes out, free water, can wring it out, wringing, soup, slurry,
     water squeezes out, pudding, like porridge, porridge, runs out between my? the? fingers, water between my? the? fingers
   `,
@@ -97,7 +105,7 @@ export const feelWords: readonly WordRow[] = [
   choice('soil.feel', 'saturated', 'none soil', words`wringing wet, sopping wet`),
   choice('soil.feel', 'moist', 'none', words`moist enough, plenty moist, moist all through`),
   choice('soil.feel', 'at-capacity', 'soil', words`at capacity, at fc, holding all it can`),
-  choice('soil.feel', 'wet', 'soil', words`wet, very wet, wet through, really wet, too wet`),
+  choice('soil.feel', 'wet', 'soil', words`wet, very wet, really wet, too wet, soggy`),
   choice(
     'soil.feel',
     'at-capacity',
@@ -110,8 +118,9 @@ export const feelWords: readonly WordRow[] = [
     'soil.feel',
     'saturated',
     'none soil',
-    words`saturated, waterlogged, sodden, water runs|running out of it|the? soil?, like|a soup`,
+    words`saturated, waterlogged, sodden, sodden through, saturated through, water runs|running out of it|the? soil?, like|a soup`,
     { strong: true },
   ),
+  choice('soil.feel', 'wet|at-capacity|saturated', 'soil', words`wet through, wet right? through`),
   choice('soil.feel', 'saturated', 'soil', words`soaking, soaked, sopping, soaking wet`),
 ];

@@ -117,7 +117,7 @@ export const fieldWords: readonly WordRow[] = [
     'field.loosenedThisSeason',
     'yes',
     'none',
-    words`moled, mole drained, mole ploughed, subsoiled, sub soiled, moling, subsoiling`,
+    words`subsoiler|moler|mole|flat lifter|topdown|loosener plough? through|in|across|over|has?, moled, mole drained, mole ploughed, subsoiled, sub soiled, moling, subsoiling`,
     { doubtful: true, strong: true },
   ),
   choice(
@@ -183,7 +183,7 @@ export const fieldWords: readonly WordRow[] = [
     'field.waterPlanAgreed',
     'no',
     '',
-    words`no plan, none agreed, not got one, havent got one, not agreed, not signed, not drawn up, nothing agreed, nothing in place, still waiting, not agreed yet, isnt one`,
+    words`still? got|have|need|yet|waiting|meaning|going to ring|call|phone|see|speak|ask|agree|talk|do|get|make|arrange|draw|sort|contact, not|havent|hasnt spoken|asked|rung|talked|phoned|discussed, nobody asked|came|been, waiting on|for, in hand, being drawn up, in the pipeline, no plan, none agreed, not got one, havent got one, not agreed, not signed, not drawn up, nothing agreed, nothing in place, still waiting, not agreed yet, isnt one`,
   ),
   choice(
     'field.waterPlanAgreed',
@@ -208,8 +208,14 @@ export const fieldWords: readonly WordRow[] = [
     '',
     words`
     marked, marked out, pegged, pegged out, known and marked, staked out?, flagged, known, caned out?, canes in, its in the gps|guidance|sat, in the gps, on the gps, sprayed off, all marked out?, all pegged out?, flagged up|out, flags in|out,
-    marked with canes|pegs|flags, measured, measured out, paced out, set up, sorted
+    pegs|canes|flags|markers|stakes|posts|poles are? in|out|up|down|set, marked with canes|pegs|flags|posts|stakes, measured, measured out, paced out, set up, sorted
   `,
+  ),
+  answer(
+    'field.waterDistanceM',
+    'to-20',
+    '',
+    words`right? up? against|beside|alongside|by|along|on|next|bang to? the? ditch|stream|beck|brook|river|dyke|pond|burn|bank|water|watercourse|edge, adjoining, right next to it, runs alongside|along, borders it`,
   ),
   choice('field.country', 'GB-ENG', 'none', words`england, english`),
   choice('field.country', 'GB-SCT', 'none', words`scotland, scottish`),

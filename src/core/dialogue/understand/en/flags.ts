@@ -6,6 +6,7 @@ export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string
   not: words`
     no more,
     i? doubt, i? doubt if|whether|that,
+    cant|cannot|couldnt|dont|didnt|never|couldnae find|see|spot|notice|detect a|any|one|many|much? single?, havent|not|hasnt|never seen|found|spotted|noticed|had a|any|one|many|much? single?, free from|of any?,
     clean|clear|empty of,
     unlikely to, not likely to,
     not, no, isnt, arent, aint, wasnt, werent, hasnt, havent, hadnt, dont, doesnt, didnt, wont, never, none,
@@ -22,6 +23,7 @@ export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string
   or: words`or, /, nor`,
   doubt: words`
     i? doubt, i? doubt if|whether|that,
+    i? reckon|expect|think|guess|imagine|suppose|fancy it|thatll|itll|theyll will? be, it|that will be about|around|roughly|near|nearly|something|somewhere, bound to be about|around, ought to be,
     if anything, if the? my? thermometer|probe|meter|gauge is? right|accurate|correct, if the? my? thermometer|probe|meter|gauge is? to be trusted|believed, if its right|accurate|correct, if i read it right, if memory serves,
     if memory serves me right?, if im not mistaken|wrong, if i remember rightly|correctly, unless im mistaken|wrong, as best i can tell, best i can tell, by eye, by the look of it, by the looks of it, going by feel, at a push, depending on? where|how you stand|look|measure|dig|check|go, it? depends where you look|stand|dig, i? should think, i?
     should say, i? would guess|think, might well be, may well be, as i recall, if i recall, to the best of my knowledge, in my opinion, wouldnt swear to it, dont quote me, dont quote me on that|it, ballpark, ball park, rough
@@ -91,7 +93,14 @@ export const fillerWords =
   'northeast northwest southeast southwest farm land gateway hedge wood usual normal typical mostly mainly generally overall stage level valley hollow texture type otherwise value figure answer way kind sort type max maximum min ' +
   'shade dawn sunrise noon midday lunchtime enough underfoot hand hands fingers squeeze squeezed visible near far away distance close about roughly around bits hollows corner corners walk walked big small size wide long shows speak ' +
   'd s re ve ll t y eh yeah aye lads though although however plus while whereas next last second first reckoned current latest new old hard tight soft wee nowt owt summat ' +
-  'officer catchment adviser advisor agronomist weather temperature-wise pushed dug stuck probe instrument meter gauge using used spade depth deep hole digging tested test can hairline little id ill dot nose button dead bang hovering nozzle outermost furthest between somewhere anything moving lying sat stood indeed outside rustling when-shaken over again yon yonder thats lass lad boss sir ta';
+  'officer catchment adviser advisor agronomist weather temperature-wise pushed dug stuck probe instrument meter gauge using used spade depth deep hole digging tested test can hairline little id ill dot nose button dead bang hovering nozzle outermost furthest between somewhere anything moving lying sat stood indeed outside rustling when-shaken over again yon yonder thats lass lad boss sir ta youve youre youll weve were well theyve ya mark sitting sits averaging hovering steady standing leaving round hit hits hitting top tops';
+
+/** Phrases that say nothing of a fact. */
+export const fillerPhrases = words`
+  when i? you? squeeze|squeezed|squeezing|shake|shook|press|pressed|wring|grip|clench|crush|open|rub|bounce it?|them?, nothing heavy|major|serious|drastic|dramatic|severe,
+  not onto|towards|toward|into|over|at|on it|them|us|anything|anyone|anybody, every time|where, all round|over|told|in all, by the way, as it happens, as it stands, as usual, as per usual, i tell you, i can tell you, let me tell you, to be fair,
+  to be honest, you know, you see, believe it or not, thank god|goodness, touch wood, for the record
+`;
 
 /** How long ago something was seen, hours: "this morning" is counted as four hours, a night as twelve. */
 export const agoWords: readonly (readonly [pattern: string, hours: number])[] = [
@@ -135,6 +144,7 @@ export const agoWords: readonly (readonly [pattern: string, hours: number])[] = 
   ['the other day', 72],
   ['last|on monday|tuesday|wednesday|thursday|friday|saturday|sunday', 96],
   ['at the weekend', 72],
+  ['back in july|august|september|october|november', 1000],
   ['yesterday lunchtime|dinnertime|teatime|night', 20],
 ];
 

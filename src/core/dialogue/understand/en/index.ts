@@ -4,9 +4,9 @@ import { clockWords } from './clock.ts';
 import { cropWords } from './crop.ts';
 import { feelWords } from './feel.ts';
 import { fieldWords } from './field.ts';
-import { agoUnits, agoWord, agoWords, fillerWords, flagWords } from './flags.ts';
+import { agoUnits, agoWord, agoWords, fillerPhrases, fillerWords, flagWords } from './flags.ts';
 import { intentWords, wishLeads, wishTails } from './intents.ts';
-import { littleWords } from './little.ts';
+import { gapWords, littleWords } from './little.ts';
 import { looseWishes } from './loose-wishes.ts';
 import * as numbers from './numbers.ts';
 import { rainWords } from './rain.ts';
@@ -24,7 +24,9 @@ export const words: LanguageWords = {
   rows: [...soilWords, ...feelWords, ...rainWords, ...fieldWords, ...cropWords, ...weatherWords],
   subjects: subjectWords,
   flags: flagWords,
+  gaps: gapWords,
   filler: fillerWords,
+  fillerPhrases,
   ago: agoWords,
   agoUnits,
   agoAfter: agoWord,
@@ -37,6 +39,8 @@ export const words: LanguageWords = {
   numbers: {
     small: numbers.smallNumbers,
     multipliers: numbers.multipliers,
+    articles: new Set(['the', 'a', 'an', 'my', 'that', 'this']),
+    bare: { hundred: 100, thousand: 1000 },
     one: 'one',
     noCountBeforeOne: numbers.noCountBeforeOne,
     noCountAfterOne: numbers.noCountAfterOne,

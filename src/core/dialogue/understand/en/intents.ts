@@ -5,7 +5,7 @@ import type { Intent } from '../types.ts';
 export const wishLeads = words`
   can|could|would|will you, i want|need to, id like|love to, i would like to, i wanna, lets, let us, let me, just, please, tell|show
   me, tell|show us, and, but, so, then, im afraid, honestly, to be honest, tbh, sorry, in fact, right|ok|okay, hey|hi, no, well, quick question,
-  go on then, go on, do you know, can you tell me, could you tell me, would you tell me, can you say, i just want to, now, erm, um, truth is,
+  oops, whoops, ah, oh, eh, aye, yes, go on then, go on, do you know, can you tell me, could you tell me, would you tell me, can you say, i just want to, now, erm, um, truth is,
   do i|we? want? to
 `;
 

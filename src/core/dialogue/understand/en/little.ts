@@ -18,5 +18,16 @@ export const littleWords: LittleWords = {
   shortened: set("it's that's what's there's here's he's she's how's where's who's let's"),
   toFuture: set('next coming within in'),
   notBefore: set('not no'),
-  clause: set('and but plus though although however whereas while then'),
+  telling: set(
+    'say says said saying read reads reading show shows showing showed get gets getting got give gives gave giving come comes came make makes made take took ' +
+      'measured recorded clocked registered settled tell tells telling reckons reckon have had has call at sits sat stands stood hovers',
+  ),
+  soBefore: set('i id its call we ill that thats reckon say ive no nope nah yes yeah aye its it theres'),
+  clause: set('and but plus though although however whereas while then because cos coz depending seeing'),
 };
+
+/** Words that may stand within a phrase without changing it. */
+export const gapWords = set(
+  'a an the my your our me yer its it just right really very quite pretty fairly all only still now already bit little nice nicely lovely good well ' +
+    'actually properly proper absolutely completely totally dead bang bloody damn flipping right up down out away off there here like about sort kind of any is are was were',
+);

@@ -49,6 +49,10 @@ export const fractions: readonly (readonly [string, number])[] = [
   ['and three quarters', 0.75],
   ['and a third', 1 / 3],
   ['and half', 0.5],
+  ['an a half', 0.5],
+  ['n a half', 0.5],
+  ['an half', 0.5],
+  ['n half', 0.5],
 ];
 
 /** Words that make the number after them negative. */

@@ -79,6 +79,12 @@ export const rainWords: readonly WordRow[] = [
   answer('rain.next48hMm', 'bursts', 'none rain', words`heavy rain, lots of rain, heavy, a lot of rain`, {
     doubtful: true,
   }),
+  answer(
+    'rain.next48hMm',
+    'dry',
+    '',
+    words`nothing|none forecast|due|expected|coming|predicted|promised, dry as a bone, set fair`,
+  ),
   answer('rain.next48hMm', 'dry', '', words`dry, nothing, no rain, none, dry spell, fine, nothing much`),
   answer('rain.next48hMm', 'wet', '', words`wet, very wet, soaking, ten or more, lots, a lot, plenty, a wet spell`, {
     doubtful: true,

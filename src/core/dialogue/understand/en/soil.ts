@@ -1,7 +1,10 @@
 import { words } from '../phrases.ts';
-import { answer, choice, sign, type WordRow } from '../rows.ts';
+import { answer, choice, noSign, sign, type WordRow } from '../rows.ts';
 
 const ofSoil = 'soil surface';
+const sticks =
+  'sticks|sticking|stick|stuck|clings|clinging|clags|clagging|clogs|clogging|clarts|clarting|balls|balling|builds|building|picks|picking|cakes|caking|caked|plasters|plastered|gums|gumming|comes|gathers|gathering|hangs';
+const boots = 'boots|boot|tyres|tyre|wheels|feet|shoes|soles|spade|shovel';
 
 /** What is said of the soil today: surface, drains, trend of its temperature. */
 export const soilWords: readonly WordRow[] = [
@@ -9,7 +12,7 @@ export const soilWords: readonly WordRow[] = [
     'friable',
     `none ${ofSoil}`,
     words`
-    friable, crumbly, crumbles, crumbling, crumbling nicely, good|nice|lovely|fine|great tilth, nice and crumbly, breaks into|to crumbs, breaks up nicely|well, breaks down nicely|well, in good tilth, lovely and crumbly, nice tilth, worked down nicely, nice and friable
+    friable, crumb, good|fine crumb, crumb structure, loose and crumbly, breaks|falls|crumbles underfoot, well structured, tilthy, good tilth, crumbly, crumbles, crumbling, crumbling nicely, good|nice|lovely|fine|great tilth, nice and crumbly, breaks into|to crumbs, breaks up nicely|well|lovely|grand|beautifully|easy|easily|sweet, breaks up a treat, breaks down nicely|well, in good tilth, lovely and crumbly, nice tilth, worked down nicely, nice and friable
   `,
   ),
   sign(
@@ -25,7 +28,7 @@ export const soilWords: readonly WordRow[] = [
     'sticky',
     `none ${ofSoil}`,
     words`
-    sticky when you|i walk|drive on? it?, sticks to|on your|the|a boot|boots|tyres|wheels, picks up on|the my? your? tyres|boots|wheels, picks up on the tyres|boots|wheels, balls up on your|my|the boots|tyres|wheels, boots|boot come|comes|came up heavy|caked|clagged, like plasticine|putty|glue, stodgy, sticky, sticking, claggy, tacky, sticks to my? the? boots|wheels|tyres, clagging up, sticking to my? the?
+    ${sticks} up? to|on|onto|around|round? ${boots}, ${boots} are? up? caked|clagged|plastered|heavy|covered|balled|clogged|clarted, sticky when you|i walk|drive on? it?, sticks to|on your|the|a boot|boots|tyres|wheels, picks up on|the my? your? tyres|boots|wheels, picks up on the tyres|boots|wheels, balls up on your|my|the boots|tyres|wheels, boots|boot come|comes|came up heavy|caked|clagged, like plasticine|putty|glue, stodgy, sticky, sticking, claggy, tacky, sticks to my? the? boots|wheels|tyres, clagging up, sticking to my? the?
     boots|wheels|tyres, gluey, clarty, sticks to everything, sticks like glue, sticks to my? the? spade, balling up on the? my? boots|wheels|tyres, sticking|sticks to me boots|wheels|tyres, clinging to my? the? boots|wheels|tyres, clings to my? the?
     boots|wheels|tyres, plasticky, cloying, gummy, sticky as glue
   `,
@@ -34,22 +37,33 @@ export const soilWords: readonly WordRow[] = [
     'ponded',
     `none ${ofSoil} water`,
     words`
+    water stands|lies|sits|stood|lay, water in|on the? wheelings|tramlines|hollows|ruts|headland|headlands|wheelmarks|furrows|dips, wheelings|tramlines|hollows|ruts are? full of water|holding water, holding water, waterlogged patches|spots,
     ponded, ponding, puddles, puddle, puddled, standing water, water standing, surface water, water on the?
     surface|top, water lying, lying water, flooded, pools of water, water is? standing, standing wet, water stood, water stood on it|top, puddles of water, wet holes, water sat|sitting on it|top|the surface, water lies on it|top, pools, pooling, lying wet,
     water in the wheelings|tramlines|wheelmarks|ruts, flashes of water, water lying in it|on top
   `,
     { strong: true },
   ),
+  noSign(
+    'ponded',
+    '',
+    words`nothing standing|lying, nothing stood on it, well drained off, all soaked in|away, soaked in`,
+  ),
   sign(
     'frozen',
     'soil surface',
     words`
-    frost, frosty, a frost, concrete with frost, like concrete with frost, like iron with frost, solid with frost, froze up|over, iced up|over, frozen, frozen solid|hard|up|over, froze, hard with frost, rock hard with frost, frosted, frost in
+    ice, icy, ice on puddles, skin of ice, frozen crust, frosty, frost, a frost, concrete with frost, like concrete with frost, like iron with frost, solid with frost, froze up|over, iced up|over, frozen, frozen solid|hard|up|over, froze, hard with frost, rock hard with frost, frosted, frost in
   `,
   ),
-  sign('frozen', 'none', words`frozen ground|soil, ground|soil frost, frost in the? ground|soil, frozen solid`, {
-    strong: true,
-  }),
+  sign(
+    'frozen',
+    'none',
+    words`frozen ground|soil, ground|soil frost, frost in the? ground|soil, frozen solid|hard|stiff|through|rigid, hard frozen, frozen on top`,
+    {
+      strong: true,
+    },
+  ),
   sign(
     'snow',
     `none ${ofSoil}`,
@@ -76,6 +90,7 @@ export const soilWords: readonly WordRow[] = [
     'no',
     'drains',
     words`
+    not|nothing|nobbut a drop|trickle|drip|dribble|drop? coming|running|flowing|trickling|dripping, nothing trickling|dripping|flowing|moving, no movement, not moving, lying dry,
     dry, stopped, stopped running|flowing, shut, quit, stop, dried up, bone dry, idle, still dry, no flow, nothing
     coming out, nothing running, not a drop, not a trickle, no water coming? out?, not a drip, nothing out of them, nothing from them, bone dry still, gone dry, dried off, not run yet, no flow at all,
     they stopped, have|has dried up, ceased, packed up
@@ -86,7 +101,7 @@ export const soilWords: readonly WordRow[] = [
     'soil.drainsRunning',
     'no',
     '',
-    words`dry, bone dry, dry as a bone, stopped, not a drop, not a trickle, nothing coming? out?, no water, nothing`,
+    words`dry, bone dry, nothing coming|running|flowing|trickling, not a drop|trickle|drip coming|running|flowing, dry as a bone, stopped, not a drop, not a trickle, nothing coming? out?, no water, nothing`,
   ),
   choice('soil.drainsRunning', 'no', 'none', words`no drains running|flowing|going, none of the drains running`, {
     strong: true,

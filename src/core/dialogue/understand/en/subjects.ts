@@ -5,23 +5,23 @@ import { words } from '../phrases.ts';
 export const subjectWords: Readonly<Record<Subject, readonly string[]>> = {
   soil: words`
     soil, soils, ground, the? land, earth, topsoil, seedbed, soil temp|temperature|thermometer, ground
-    temp|temperature, dirt, soil texture|type, soil probe, probe, clods, soil moisture, soil feel|feels
+    temp|temperature, dirt, soil texture|type, soil probe|probes, probe, probes, soil thermometers, soil temps|temperatures, ground thermometer, clods, soil moisture, soil feel|feels
   `,
   surface: words`surface, soil surface, on top, surface of the? soil, tramlines, headland|headlands, wheelings`,
   drains: words`
     drain, drains, outfall|outfalls, drain|field outfall|outfalls, tile|land|field drains, drain pipes, drainage,
-    drainflow, drain flow, tiles
+    drainflow, drain flow, tiles, pipes, drain pipe, outlet, outlets, outflow, outflows, drain ends, pipe ends, tile ends
   `,
   air: words`air, air temp|temperature, outside temp|temperature, air temperatures, outdoors`,
-  wind: words`wind, winds, wind speed, windspeed, breeze, wind at boom height, at the? boom, at boom height, blowing, anemometer, wind meter`,
-  gust: words`gust, gusts, gusting, gusty, gusting up? to, gusts of|to|up, gusting at|around`,
+  wind: words`wind, winds, wind speed, windspeed, breeze, wind at boom height, at the? boom, at boom height, blowing, anemometer, wind meter, from the? north|south|east|west|northeast|northwest|southeast|southwest, from the? north|south|nor|sou east|west, westerly|northerly|southerly|easterly wind|breeze`,
+  gust: words`gust, gusts, gusting, gusty, gusting up? to, gusts of|to|up, gusting at|around, peaks, peaking at|around?, peaks of|at, topping out at, gust speed, maxing out? at`,
   leaves: words`leaves, true leaves, leaf, leaf count, number of leaves`,
   tillers: words`tillers, tiller, tillering`,
   weed: words`
     black grass, blackgrass, rye grass, ryegrass, grass weed|weeds, grassweeds, weed, weeds, quadrat|quadrats,
     weed count|density
   `,
-  crop: words`crop, rape, oilseed rape, osr, plants, oilseed`,
+  crop: words`crop, rape, oilseed rape, osr, plants, oilseed, colza`,
   tank: words`tank, in the tank, sprayer tank, mix, in with it, going in`,
   buffer: words`buffer, buffer strip|zone, no spray strip|zone|distance|area|line, buffers, no spray`,
   plan: words`plan, water plan, field plan, catchment plan`,

@@ -56,6 +56,11 @@ export const unitsAfter: readonly (readonly [pattern: string, unit: SaidUnit])[]
   ['true leaves|leaf stage?', 'leaves'],
   ['tiller|tillers', 'tillers'],
   ['plants|heads|weeds|blackgrass / m2|sqm', 'plants/m2'],
+  [
+    'black? blackgrass|ryegrass|grass|rye|weed plants|heads|weeds|seedlings|tillers? per|a|to the? square metre|meter',
+    'plants/m2',
+  ],
+  ['black? blackgrass|ryegrass|grass|weed plants|heads|weeds|seedlings? per|a|to|/ the? m2|sqm', 'plants/m2'],
   ['plants|heads|weeds|seedlings? per|a|to? the? square metre|meter', 'plants/m2'],
   ['plants|heads|weeds|seedlings? per|a|to? the? sq m|metre|meter', 'plants/m2'],
   ['plants|heads|weeds|seedlings? per|a m2|sqm', 'plants/m2'],
@@ -106,6 +111,7 @@ export const singleUnits: readonly (readonly [pattern: string, unit: SaidUnit])[
 export const unitParts: readonly (readonly [pattern: string, value: number])[] = [
   ['half a|an', 0.5],
   ['half', 0.5],
+  ['a? couple of?', 2],
   ['a? quarter', 0.25],
   ['half of? a|an', 0.5],
   ['a? quarter of? a|an', 0.25],
@@ -144,6 +150,7 @@ export const boundsBefore: readonly (readonly [
   ['nigh on', 'near'],
   ['the? best part of', 'near'],
   ['in the neighbourhood|vicinity|order of', 'near'],
+  ['a? good|clear|full', 'near'],
   ['in excess of', 'above'],
   ['north of', 'above'],
   ['upwards of', 'least'],

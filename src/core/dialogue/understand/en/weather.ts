@@ -2,7 +2,8 @@ import { words } from '../phrases.ts';
 import { answer, choice, type WordRow } from '../rows.ts';
 
 const sensitive =
-  'house|houses|village|garden|gardens|school|cottage|cottages|farmhouse|bungalow|beck|ditch|stream|pond|river|brook|water|hives|bees|beehives|path|footpath|bridleway|people|homes|buildings|neighbours|neighbour|lake|dyke|dwelling|dwellings|road';
+  'house|houses|village|garden|gardens|school|cottage|cottages|farmhouse|bungalow|beck|ditch|stream|pond|river|brook|water|hives|bees|beehives|path|footpath|bridleway|people|folk|homes|buildings|neighbours|neighbour|lake|dyke|burn|reservoir|dwelling|dwellings|road|hamlet|playground|pub|church|caravans|orchard|walkers|watercourse';
+const crops = 'crop|field|beans|wheat|barley|garden|house|place|land';
 const towards = 'towards|toward|onto|into|straight|right|directly|at|over';
 const away = 'away|clear|off';
 const strong = { strong: true } as const;
@@ -95,6 +96,7 @@ export const weatherWords: readonly WordRow[] = [
     'yes',
     'none wind',
     words`
+    blowing|blows|carrying|carries|going|goes|drifting|heading|pushing|pointing|coming|headed ${towards} ${sensitive}, blowing|carrying|going|drifting|heading|pushing? ${towards} next|neighbours|neighbour|another doors|door? ${crops},
     blowing|blows ${towards} at? the|our|my|a? ${sensitive}, blowing straight|right|directly
     at|to|towards|over|onto the|our|a? ${sensitive}, blowing towards|at anything, towards something sensitive
   `,
@@ -115,12 +117,25 @@ export const weatherWords: readonly WordRow[] = [
     'no',
     'none wind',
     words`
-    blowing? ${away} from the|our|any|a? ${sensitive}, away from everything|anything|it|all, blowing? ${away} from
+    blowing? ${away} from the|our|any|a? ${sensitive}, away from everything|anything|it|all, blowing? ${away} the? ${sensitive}, blowing? ${away} from
     the? sensitive? area|areas, nothing sensitive downwind, nothing downwind, towards nothing, blowing towards
     nothing, towards nothing sensitive, blowing towards open fields
   `,
     { strong: true },
   ),
+  answer(
+    'air.temperatureC',
+    'freezing',
+    'air temperature',
+    words`below|under|at|about freezing|zero|nought, sub zero, freezing`,
+  ),
+  answer(
+    'air.temperatureC',
+    'freezing',
+    '',
+    words`just? below|under|at|about freezing|zero|nought, sub zero, freezing, minus something`,
+  ),
+  answer('air.temperatureC', 'cold', '', words`just? above freezing|zero, just over freezing|zero`),
   choice(
     'crop.frostOnLeaves',
     'no',
@@ -163,7 +178,15 @@ export const weatherWords: readonly WordRow[] = [
     'air.inversionRisk',
     'no',
     '',
-    words`rising, none, no signs, no mist, none seen, goes up, clear, nothing, no sign, going up, rises, breezy, good mixing, air is moving, air moving`,
+    words`rising, none, no signs, no mist, none seen, goes up, nothing, no sign, going up, rises, breezy, good mixing, air is moving, air moving`,
+  ),
+  choice('air.inversionRisk', 'no', '', words`clear`, { doubtful: true }),
+  choice(
+    'air.inversionRisk',
+    'yes',
+    '',
+    words`clear sky|skies|night, clear and still, still and clear, sounds? carries|carrying`,
+    { doubtful: true },
   ),
   choice(
     'sun.daylight',

@@ -1,7 +1,7 @@
 /** How a person asks what a word means; the group holds the word. */
 export const definePatterns: readonly RegExp[] = [
   /^(?:and )?what (?:does|do|is meant by|are meant by) (?:the word |the term )?(.+?)(?: mean| stand for)?$/,
-  /^what(?:'s| is| are| was) (?:a |an |the )?(?:meaning of )?(?:a |an |the )?(.+?)$/,
+  /^(?:and |so )?what(?:'?s|s| is| are| was|ever is) (?:a |an |the )?(?:meaning of |definition of )?(?:a |an |the )?(.+?)(?: mean| means| supposed to mean| stand for)?$/,
   /^(?:please )?(?:explain|define) (?:a |an |the )?(.+?)$/,
   /^(?:the )?meaning of (?:a |an |the )?(.+?)$/,
 ];
@@ -25,7 +25,7 @@ export const sureDefinePatterns: readonly RegExp[] = [
 
 /** How a person asks for the same on another field; the group holds its name, where one is said. */
 export const sameForPatterns: readonly RegExp[] = [
-  /^(?:now |and |please )*(?:do |try |check |run )?(?:the )?same (?:again )?(?:for|with|on|in|at) (.+?)(?: please| too| as well)?$/,
+  /^(?:now |and |so |ok |okay |right |please |can (?:you|we|i) |could (?:you|we) |lets |let's )*(?:do |try |check |run |use |copy |put |carry |take |it's |its )?(?:all )?(?:the )?(?:same|ditto) (?:again |answers? |thing |things |details |story |lot |figures |set |everything |goes |applies |over |across )*(?:for|with|on|onto|in|at|to) (.+?)(?: please| too| as well| now)?$/,
   /^(?:now |and |then |next )+(?:for |to |on to |do |try )?(.+?)(?: please| next)?$/,
   /^(?:go|move) on to (.+?)$/,
 ];

@@ -1,0 +1,14 @@
+import { factPhrases } from './facts.ts';
+import { filePhrases } from './files.ts';
+import { forecastPhrases } from './forecast.ts';
+import { sciencePhrases } from './science.ts';
+import { serverPhrases } from './server.ts';
+
+/** What errors expected and got, in German by the English phrase. */
+export const errorPhrases: Readonly<Record<string, string>> = {
+  ...filePhrases,
+  ...factPhrases,
+  ...forecastPhrases,
+  ...serverPhrases,
+  ...sciencePhrases,
+};

@@ -1,0 +1,66 @@
+import { type ComponentChildren, createContext } from 'preact';
+import { useContext, useId, useState } from 'preact/hooks';
+import type { TermView } from '../../src/core/dialogue/view-types.ts';
+import { markTerms } from '../../src/core/words/mark-terms.ts';
+
+/** What leaves all texts plain. */
+export const noTerms: readonly TermView[] = [];
+
+/** The trade terms that can be opened in what stands inside. */
+export const Terms = createContext(noTerms);
+
+interface Marked {
+  /** The text, its terms as buttons. */
+  readonly text: ComponentChildren;
+  /** The explanation of the term that is open; null where none is. */
+  readonly told: ComponentChildren;
+}
+
+/** A text whose trade terms open their explanation, in two parts: for a heading, below which the explanation stands. */
+export function useTerms(text: string): Marked {
+  const terms = useContext(Terms);
+  const [open, setOpen] = useState<string | null>(null);
+  const id = useId();
+  const told = terms.find((term) => term.id === open);
+  const parts = markTerms(text, terms).map((part) => {
+    if (typeof part === 'string') return part;
+    const { term, said } = part;
+    const isOpen = term.id === open;
+    return (
+      <button
+        key={term.id}
+        type="button"
+        class="term"
+        aria-expanded={isOpen}
+        aria-controls={isOpen ? id : undefined}
+        onClick={() => setOpen(isOpen ? null : term.id)}
+        onKeyDown={(event) => {
+          if (event.key !== 'Escape' || open === null) return;
+          event.stopPropagation();
+          setOpen(null);
+        }}
+      >
+        <span>{said}</span>
+      </button>
+    );
+  });
+  return {
+    text: parts,
+    told: told ? (
+      <span class="term-told" id={id} role="note">
+        {told.text}
+      </span>
+    ) : null,
+  };
+}
+
+/** A text whose trade terms open their explanation right below it. */
+export function TermText({ text }: { readonly text: string }) {
+  const { text: marked, told } = useTerms(text);
+  return (
+    <>
+      {marked}
+      {told}
+    </>
+  );
+}
