@@ -10,9 +10,10 @@ import { ruleErrors } from '../../src/core/errors/groups/rules.ts';
 import { checkThoroughly } from '../../src/core/rules/analyse/check-thoroughly.ts';
 import { loadPack } from '../../src/core/rules/pack/load-pack.ts';
 import { epochSeconds } from '../../src/core/units/brands.ts';
+import { expectedOf, givenBy } from '../../src/core/verdict/cases/judge-case.ts';
 import { catalogueOf } from '../../src/core/words/catalogue.ts';
 import { root, textOf } from '../repo/files.ts';
-import { expectedOf, givenBy, shipped } from './shipped-pack.ts';
+import { shipped } from './shipped-pack.ts';
 
 const page = textOf('docs/adviser.md');
 const fences = [...page.matchAll(/^```(\w*)\n(.*?)^```$/gms)].map(([, language, text]) => ({ language, text: text! }));
