@@ -6,6 +6,7 @@ import { build } from './commands/build.ts';
 import { decide } from './commands/decide.ts';
 import { rulesCheck } from './commands/rules-check.ts';
 import { rulesSay } from './commands/rules-say.ts';
+import { rulesTry } from './commands/rules-try.ts';
 import { serve } from './commands/serve.ts';
 import { understandCommand } from './commands/understand.ts';
 import { errorLine } from './error-line.ts';
@@ -14,7 +15,16 @@ import { wordsOfArguments } from './language.ts';
 import { versionOf } from './version.ts';
 
 /** Every subcommand, in the order of `--help`. */
-export const commands: readonly Command[] = [serve, ask, decide, understandCommand, rulesCheck, rulesSay, build];
+export const commands: readonly Command[] = [
+  serve,
+  ask,
+  decide,
+  understandCommand,
+  rulesCheck,
+  rulesSay,
+  rulesTry,
+  build,
+];
 
 /** Exit status for bad input. */
 const badInput = 2;

@@ -24,3 +24,10 @@ test('a base that names no fact is refused with its place and the nearest right 
     expect.objectContaining({ code: 'CASE_MISFIT', pointer: '/base/wind.boomKm', nearest: 'wind.boomKmh' }),
   ]);
 });
+
+test('what lifts a rule that is not there is refused with its place', () => {
+  const cases = [{ name: 'windy', facts: {}, expect: { ...expected, lifts: { 'too-windyy': 'hours' } } }];
+  expect(checkCaseFile({ cases }).findings).toEqual([
+    expect.objectContaining({ code: 'CASE_MISFIT', pointer: '/cases/0/expect/lifts/too-windyy', nearest: 'too-windy' }),
+  ]);
+});

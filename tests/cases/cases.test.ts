@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { decideFacts } from '../../src/core/dialogue/decide.ts';
 import { parseInstant } from '../../src/core/dialogue/moment.ts';
 import { epochSeconds } from '../../src/core/units/brands.ts';
-import { expectedOf, givenBy, shipped } from './shipped-pack.ts';
+import { expectedOf, givenBy } from '../../src/core/verdict/cases/judge-case.ts';
+import { shipped } from './shipped-pack.ts';
 
 const files = [...new Set(shipped.cases.map(({ file }) => file))];
 

@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import type { FactId } from '../../src/core/facts/registry/index.ts';
 import { comparisonsOf, operatorOf, parameterOf, readsOf } from '../../src/core/rules/reads.ts';
+import { traceCases } from '../../src/core/verdict/cases/trace-cases.ts';
 import { factDefinition } from '../fixtures/core-facts.ts';
-import { traceCases } from './judged-cases.ts';
 import { resolvedCases, shipped } from './shipped-pack.ts';
 
 const { rules, parameters } = shipped.pack;
 const byId = new Map(rules.map((rule) => [rule.id, rule]));
-const traces = traceCases(shipped.pack);
+const traces = traceCases(shipped.pack, resolvedCases).map(({ trace }) => trace);
 const limitValues = new Map(parameters.map(({ id, value }) => [id, value]));
 
 /** Most steps of the fact's precision by which a case just off a limit may be off it. */

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { securityHeaders } from '../../src/server/security-headers.ts';
+import { greet, stampAt } from './support/chat-client.ts';
 import { callServer, newToken, startReal, talkAlone } from './support/talk-alone.ts';
 import type { TestServer } from './support/test-server.ts';
 
@@ -58,6 +59,21 @@ describe('handing an answer over under a link', () => {
     expect(headers.get('referrer-policy')).toBe('no-referrer');
     expect(headers.get('x-robots-tag')).toContain('noindex');
     expect(headers.get('cache-control')).toBe('no-store');
+  });
+
+  test('is in the language of the conversation where none is named, in English where the named one is not there', async () => {
+    const server = await startReal();
+    const token = await talked(server);
+    const { client } = await greet(server.url, token);
+    client.send({ type: 'request', ...stampAt(server.time.clock.now()), request: 'language', language: 'de' });
+    while ((await client.next('view')).view.language !== 'de');
+    const shownIn = async (query: string) => {
+      const { body } = await ask(server, 'POST', `/hand-over${query}`, token);
+      return /<html lang="(\w+)"/.exec((await page(server, String(body['address']))).html)?.[1];
+    };
+    expect(await shownIn('')).toBe('de');
+    expect(await shownIn('?language=en')).toBe('en');
+    expect(await shownIn('?language=xx')).toBe('en');
   });
 
   test('what was shown is never rewritten: what is said later does not change it', async () => {

@@ -5,7 +5,7 @@ import { definitionsOf } from '../../core/facts/registry/index.ts';
 import { compileRules } from '../../core/rules/compile.ts';
 import type { Pack } from '../../core/rules/pack-types.ts';
 import { epochSeconds } from '../../core/units/brands.ts';
-import { type Catalogue, catalogueOf } from '../../core/words/catalogue.ts';
+import type { Catalogue } from '../../core/words/catalogue.ts';
 import { describeAuthority } from '../../core/words/labels.ts';
 import type { SaidLine } from '../../core/words/say-condition.ts';
 import { sayParameter, sayRule, titlesOf } from '../../core/words/say-rule.ts';
@@ -30,7 +30,7 @@ export const rulesSay: Command = {
       throw codedError('OPTION_UNKNOWN', { expected: 'at most a pack and a rule', came: named.join(' ') });
     }
     const { pack } = await loadNamedPack(io, name);
-    const words = catalogueOf(wordsFor({ words: named, ...parsed }, io).language);
+    const words = wordsFor({ words: named, ...parsed }, io);
     const said = sayPack(pack, rule, localDate(epochSeconds(io.now()), pack.zone), words);
     io.write(parsed.options['json'] ? `${JSON.stringify(said)}\n` : asText(said, words));
     return 0;

@@ -51,8 +51,8 @@ export function serveHandOver(app: FastifyInstance, means: HandOverMeans): void 
       const held = await hub.openOrBegin(token);
       try {
         const view = held.conversation.view();
-        const { language } = request.query as Readonly<Record<string, unknown>>;
-        const handOver = view && handOverOf(view, catalogueOf(String(language ?? 'en')));
+        const { language = view?.language } = request.query as Readonly<Record<string, unknown>>;
+        const handOver = view && handOverOf(view, catalogueOf(String(language)));
         if (!handOver) throw codedError('HAND_OVER_NOTHING', { expected: 'an answer that stands', came: 'none' });
         const made: ShownAnswer = {
           id: randomBytes(32).toString('hex'),

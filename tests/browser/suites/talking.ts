@@ -101,6 +101,37 @@ export function talkingSuite(): void {
       });
     });
 
+    test('"do the same for Top Brow" goes on there with what holds for the farm today, and the button for the next field', async () => {
+      await onPage({}, async (page) => {
+        await chooseField(page, 'Mill Piece');
+        const say = async (text: string) => {
+          await page.locator('.free-text').getByRole('textbox').fill(text);
+          await page.getByRole('button', { name: 'Send' }).click();
+        };
+        await say('wind 6 km/h at the boom');
+        await page
+          .getByRole('log')
+          .getByText(/^Understood/)
+          .waitFor();
+        await answerAll(page, fitDay);
+        await page.getByRole('button', { name: 'The same for the next field' }).click();
+        await page.getByRole('heading', { name: /^Long Ing/ }).waitFor();
+        const carried = page.getByRole('log').getByText(/^Carried over from Mill Piece/);
+        await carried.waitFor();
+        expect(await textOf(carried)).toContain('wind at boom height: 6 km/h');
+        await say('do the same for Top Brow');
+        await page.getByRole('heading', { name: /^Top Brow/ }).waitFor();
+        await page
+          .getByRole('log')
+          .getByText(/^Carried over from Long Ing/)
+          .waitFor();
+        await page.getByText("Today's fields (3)").click();
+        await page.getByText(/^Mill Piece: spray today/i).waitFor();
+        await page.getByText('What you have told me').click();
+        expect(await textOf(page.locator('.said'))).toMatch(/Wind at boom height: 6\.0 km\/h[^:]*for /);
+      });
+    });
+
     test("another field is chosen in words, and one may change one's mind", async () => {
       await onPage({}, async (page) => {
         await chooseField(page, 'Mill Piece');

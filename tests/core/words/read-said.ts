@@ -43,7 +43,7 @@ export function readSaid(text: string, choices: ReadonlyMap<string, readonly (re
     if (take('all of (')) return closed({ kind: 'all', members: [several()] });
     if (take('any of (')) return closed({ kind: 'any', members: [several()] });
     if (take('it is not so that (')) return closed({ kind: 'not', member: several() });
-    if (take('whichever is known of (')) return closed({ ...(several() as { members: ReadBack[] }), kind: 'eitherOf' });
+    if (take('whichever is known of (')) return closed({ members: membersOf(several()), kind: 'eitherOf' });
     const named = match(/^“[^”]*” \(([\w-]+)\) applies, that is \(/);
     if (named) return closed({ kind: 'rule', rule: named[1]!, member: several() });
     return comparison();
@@ -96,6 +96,10 @@ export function readSaid(text: string, choices: ReadonlyMap<string, readonly (re
   const read = several();
   if (rest !== '') throw fail();
   return read;
+}
+
+function membersOf(read: ReadBack): readonly ReadBack[] {
+  return 'members' in read ? read.members : [];
 }
 
 function monthDay([, , day, month]: RegExpExecArray): number {

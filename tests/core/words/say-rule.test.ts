@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { compileRules } from '../../../src/core/rules/compile.ts';
 import type { CompiledCondition, Condition } from '../../../src/core/rules/types.ts';
-import { catalogues } from '../../../src/core/words/catalogue.ts';
+import { catalogueOf } from '../../../src/core/words/catalogue.ts';
 import { sayCondition, sayConditionLines } from '../../../src/core/words/say-condition.ts';
 import { sayParameter, sayRule, titlesOf } from '../../../src/core/words/say-rule.ts';
 import { shipped } from '../../cases/shipped-pack.ts';
@@ -12,7 +12,8 @@ import { choiceFacts, countries, signs } from '../../generators/fact-pool.ts';
 import { holdRule } from '../../generators/small.ts';
 import { type ReadBack, readSaid } from './read-said.ts';
 
-const { en, de } = catalogues;
+const en = catalogueOf('en');
+const de = catalogueOf('de');
 const world = { definitionOf: factDefinition, titleOf: (id: string) => `title of ${id}` };
 const compile = (rules: Parameters<typeof compileRules>[0]['rules']) =>
   compileRules({ ...ofCore, rules, parameters: generatedParameters }, '2026-11-06').rules;
@@ -55,8 +56,8 @@ describe('the sentence of a condition says all of it', () => {
         fc.property(ruleSet(30), (rules) => {
           for (const { condition } of compile(rules)) {
             const key = JSON.stringify(essence(condition));
-            const lines = sayConditionLines(condition, world, catalogues[code]);
-            for (const text of [sayCondition(condition, world, catalogues[code]), JSON.stringify(lines)]) {
+            const lines = sayConditionLines(condition, world, catalogueOf(code));
+            for (const text of [sayCondition(condition, world, catalogueOf(code)), JSON.stringify(lines)]) {
               expect(keyOf.get(text) ?? key).toBe(key);
               keyOf.set(text, key);
             }

@@ -108,7 +108,8 @@ export const handOver: PageWords['handOver'] = {
   print: 'Drucken',
   look: 'Ansehen, was übergeben wird',
   linkHeading: 'Ein Link, der sie zeigt',
-  linkNote: 'Wer den Link hat, kann diese Antwort lesen, nicht ändern. Auch was Sie später sagen, ändert sie nicht.',
+  linkNote:
+    'Wer den Link hat, kann diese Antwort lesen, nicht ändern. Auch was Sie später sagen, ändert sie nicht. Er endet an seinem Tag, oder früher, wenn der Server neu gestartet wird: Drucken oder speichern Sie, was bleiben muss.',
   linkOffline: 'Ein Link braucht eine Verbindung. Drucken, Kopieren und Speichern gehen ohne.',
   makeLink: 'Link anlegen',
   linkBusy: 'Der Link wird angelegt…',

@@ -103,7 +103,8 @@ export const handOver = {
   print: 'Print',
   look: 'Look at what is handed over',
   linkHeading: 'A link that shows it',
-  linkNote: 'Whoever has the link can read this answer, not change it. What you say later does not change it either.',
+  linkNote:
+    'Whoever has the link can read this answer, not change it. What you say later does not change it either. It ends on its day, or earlier when the server is started anew: print or save what must last.',
   linkOffline: 'A link needs a connection. Printing, copying and saving work without one.',
   makeLink: 'Make a link',
   linkBusy: 'Making the link…',

@@ -4,6 +4,9 @@ import type { PackCase } from '../pack-types.ts';
 import { inside, type Report, show } from './findings.ts';
 import type { casesSchema } from './schema.ts';
 
+/** Parts of a case whose keys are the names. */
+const keyed = ['facts', 'lifts'];
+
 /**
  * Checks that a file of cases names only facts and rules that exist, and gives its cases. The facts of each are those of the
  * file's `base` with its own put over them; null takes a fact away.
@@ -28,12 +31,13 @@ export function checkCases(
       const among = new Set(right);
       listed.forEach((name, at) => {
         if (among.has(name)) return;
-        const where = steps.length === 1 ? inside(place, ...steps, name) : inside(place, ...steps, at);
+        const where = keyed.includes(steps.at(-1) ?? '') ? inside(place, ...steps, name) : inside(place, ...steps, at);
         report('CASE_MISFIT', where, { expected: `the id of a ${what}`, came: show(name), among });
       });
     };
     names(factIds, 'fact', Object.keys(facts), 'facts');
     names(factIds, 'fact', expect.missing ?? [], 'expect', 'missing');
+    names(ruleIds, 'rule', Object.keys(expect.lifts ?? {}), 'expect', 'lifts');
     for (const key of ['met', 'notMet', 'unknown'] as const) names(ruleIds, 'rule', expect[key] ?? [], 'expect', key);
   });
   return parsed.cases.map((one) => ({ file, ...one, facts: over(base, one.facts) }) as PackCase);

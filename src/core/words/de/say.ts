@@ -55,5 +55,22 @@ export const sayWords: Catalogue['say'] = {
     more: 'mehr sind strenger',
     neither: 'keine Richtung ist strenger',
   },
+  tried: {
+    sum: (cases, changes, noticed, equal, survivors) =>
+      `${cases} Fälle, ${changes} Änderungen: ${noticed} bemerkt, ${equal} von keinen Angaben zu unterscheiden, ${survivors} von keinem Fall bemerkt.`,
+    failing: 'Nichts wurde geändert, denn diese Fälle gehen nicht so aus, wie sie sagen:',
+    made: (id, before, after) => `${id}: ${before} geändert in ${after}`,
+    equal: 'Keine Angaben können diese von den Regeln unterscheiden, wie sie sind:',
+    survivors: 'Diese bemerkt kein Fall:',
+    was: (sentence) => `ist:      ${sentence}`,
+    now: (sentence) => `geändert: ${sentence}`,
+    kill: (facts, expected) => `Ein Fall, der es bemerkt: ${facts}. Zu erwarten: ${expected}.`,
+    expected: (verdict, met) => (met === '' ? verdict : `${verdict}, erfüllt ist ${met}`),
+    notMet: (rule) => `${rule} nicht erfüllt`,
+    unknown: (rule) => `${rule} nicht bekannt`,
+    over: (name, file) => `Alles andere wie am Tag von „${name}“ in ${file}.`,
+    factNotKnown: (label) => `${label}: nicht bekannt`,
+    noKill: (facts) => `Kein einfacher Tag zeigt es; die Regel geht anders aus mit ${facts}.`,
+  },
   span: (from, to) => (to === null ? `ab dem ${from}` : `vom ${from} bis zum ${to}`),
 };

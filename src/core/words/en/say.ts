@@ -55,5 +55,22 @@ export const sayWords = {
     more: 'more are tighter',
     neither: 'neither way is tighter',
   },
+  tried: {
+    sum: (cases: number, changes: number, noticed: number, equal: number, survivors: number) =>
+      `${cases} cases, ${changes} changes: ${noticed} noticed, ${equal} that no facts can tell apart, ${survivors} that no case notices.`,
+    failing: 'Nothing was changed, since these cases do not come out as they say:',
+    made: (id: string, before: string, after: string) => `${id}: ${before} made ${after}`,
+    equal: 'No facts can tell these from the rules as they are:',
+    survivors: 'No case notices these:',
+    was: (sentence: string) => `is:      ${sentence}`,
+    now: (sentence: string) => `changed: ${sentence}`,
+    kill: (facts: string, expected: string) => `A case that would: ${facts}. Expect ${expected}.`,
+    expected: (verdict: string, met: string) => (met === '' ? verdict : `${verdict}, with ${met} met`),
+    notMet: (rule: string) => `${rule} not met`,
+    unknown: (rule: string) => `${rule} not known`,
+    over: (name: string, file: string) => `All else as on the day of “${name}” in ${file}.`,
+    factNotKnown: (label: string) => `${label}: not known`,
+    noKill: (facts: string) => `No plain day was found that shows it; the rule comes out otherwise with ${facts}.`,
+  },
   span: (from: string, to: string | null) => (to === null ? `from ${from}` : `from ${from} to ${to}`),
 };

@@ -88,6 +88,7 @@ export const keyDescriptions: Readonly<Record<string, Readonly<Record<string, st
     'cases[].expect.notMet': 'Rules that matter here and are not met.',
     'cases[].expect.unknown': 'Rules that matter here and cannot be judged.',
     'cases[].expect.missing': 'Facts that are missing and matter here.',
+    'cases[].expect.lifts': 'What lifts rules that are met here: rule id to hours, days, person or season.',
     'cases[].expect.doseGPerHa': 'The dose, g of active per ha; absent where none may be told.',
   },
 };

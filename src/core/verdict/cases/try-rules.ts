@@ -1,0 +1,55 @@
+import { neededParameters } from '../../facts/needed-parameters.ts';
+import type { DefinitionOf } from '../../rules/mutate/change-conditions.ts';
+import { changesOf } from '../../rules/mutate/changes.ts';
+import { applyChange, type Change } from '../../rules/mutate/types.ts';
+import type { Pack, PackCase } from '../../rules/pack-types.ts';
+import { caseHolds } from './judge-case.ts';
+import { type KillWorld, killOf, type Survivor } from './kill.ts';
+import { type ResolvedCase, resolveCase } from './resolve-case.ts';
+import { affectedBy, type TracedCase, traceCases, tracesAfter } from './trace-cases.ts';
+
+/** What came of trying every single change of a rule set against its cases. */
+export interface TriedRules {
+  readonly cases: number;
+  /** Cases that do not come out as they say with nothing changed; where there are any, nothing else was tried. */
+  readonly failing: readonly PackCase[];
+  readonly changes: number;
+  /** Changes that no facts can tell from the rules as they are. */
+  readonly equal: readonly Change[];
+  readonly survivors: readonly Survivor[];
+}
+
+/**
+ * Makes every single change of a pack's rules and limits and runs all cases on each: verdict, what is met, not met, unknown and
+ * missing, and what lifts it. A change that no case notices survives, unless no facts can tell it apart. Throws as `resolveCase` does.
+ */
+export function tryRules(pack: Pack, cases: readonly PackCase[], definitionOf: DefinitionOf): TriedRules {
+  const resolved = cases.map((one) => resolveCase(one, pack));
+  const traced = traceCases(pack, resolved);
+  const failing = traced.filter(({ trace, one }) => !caseHolds(trace, one)).map(({ one }) => one);
+  if (failing.length > 0) return { cases: cases.length, failing, changes: 0, equal: [], survivors: [] };
+  const changes = changesOf(pack, definitionOf);
+  const world: KillWorld = { pack, cases: resolved, definitionOf };
+  const equal: Change[] = [];
+  const survivors: Survivor[] = [];
+  for (const change of changes) {
+    if (someCaseNotices(pack, change, traced)) continue;
+    const killed = killOf(change, world);
+    if (killed === 'equal') equal.push(change);
+    else survivors.push({ change, ...killed });
+  }
+  return { cases: cases.length, failing, changes: changes.length, equal, survivors };
+}
+
+/** True where some case does not come out as it says after a change. */
+export function someCaseNotices(pack: Pack, change: Change, traced: readonly TracedCase[]): boolean {
+  const changed = applyChange(pack, change);
+  if (change.kind === 'limit' && Object.hasOwn(neededParameters, change.before.id)) {
+    const resolved: readonly ResolvedCase[] = traced.map(({ one }) => resolveCase(one, { ...pack, ...changed }));
+    return traceCases(changed, resolved).some(({ trace, one }) => !caseHolds(trace, one));
+  }
+  for (const { trace, one } of tracesAfter(changed, affectedBy(pack, change), traced)) {
+    if (!caseHolds(trace, one)) return true;
+  }
+  return false;
+}

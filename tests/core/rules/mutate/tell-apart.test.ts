@@ -1,0 +1,82 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { compileRules } from '../../../../src/core/rules/compile.ts';
+import { changeCondition } from '../../../../src/core/rules/mutate/change-conditions.ts';
+import { comparisonsOf, ruleCells, tellApart } from '../../../../src/core/rules/mutate/tell-apart.ts';
+import { outcomeOf } from '../../../../src/core/rules/outcome.ts';
+import type { CompiledRule, Condition, Rule } from '../../../../src/core/rules/types.ts';
+import { factDefinition, ofCore } from '../../../fixtures/core-facts.ts';
+import { generatedParameters, ruleSet } from '../../../generators/conditions.ts';
+import { resolvedFacts } from '../../../generators/facts.ts';
+import { holdRule } from '../../../generators/small.ts';
+
+const compile = (rule: Rule): CompiledRule =>
+  compileRules({ ...ofCore, rules: [rule], parameters: generatedParameters }, '2026-11-06').rules[0]!;
+const ruleOf = (when: Condition) => compile(holdRule('r', when));
+const ways = (one: Condition, other: Condition) => tellApart(ruleOf(one), ruleOf(other), factDefinition, 2026);
+
+/** n1l1 is 9 C and n1l2 is 10 C. */
+const above9: Condition = { fact: 'soil.temperature30cmC', above: 'n1l1' };
+const above10: Condition = { fact: 'soil.temperature30cmC', above: 'n1l2' };
+const drained: Condition = { fact: 'field.drained', is: 'yes' };
+
+describe('two versions of a rule are told apart by the plainest facts that do', () => {
+  test('at the limit, when a comparison takes or leaves it', () => {
+    const { ways: found, whole } = ways(above10, { fact: 'soil.temperature30cmC', atLeast: 'n1l2' });
+    expect(whole).toBe(true);
+    expect(found[0]!.cells['soil.temperature30cmC']!.given).toBe(10);
+    expect(found[0]!.outcome).toBe('not-met');
+  });
+
+  test.each<readonly [string, Condition, Condition]>([
+    ['a bound within a bound', { any: [above9, above10] }, { any: [above9] }],
+    ['not above and at most', { not: above10 }, { fact: 'soil.temperature30cmC', atMost: 'n1l2' }],
+    ['the order of members', { all: [above9, drained] }, { all: [drained, above9] }],
+    ['yes and not no', drained, { fact: 'field.drained', isNot: 'no' }],
+  ])('not at all, where no facts can: %s', (_, one, other) => {
+    expect(ways(one, other)).toEqual({ ways: [], whole: true });
+  });
+
+  test('by what is not known, where only that tells them apart', () => {
+    const two: readonly Condition[] = [above10, { fact: 'soil.fieldCapacityPercent', below: 'n3l0' }];
+    const found = ways({ eitherOf: two }, { any: two }).ways;
+    expect(found).not.toEqual([]);
+    for (const { cells } of found) {
+      expect(Object.values(cells).map((cell) => cell!.given)).toContain(null);
+    }
+  });
+
+  test('on 29 February, where a limit lies there', () => {
+    const found = ways({ fact: 'date', above: 'day1' }, { fact: 'date', atLeast: 'day1' }).ways;
+    expect(found.map(({ cells }) => cells['date']!.given)).toEqual(['2028-02-29']);
+  });
+});
+
+test('what the cells cannot tell apart no generated facts can, over changes of generated rules', () => {
+  let equal = 0;
+  let differing = 0;
+  fc.assert(
+    fc.property(
+      ruleSet(1),
+      fc.nat(),
+      fc.array(resolvedFacts(), { minLength: 40, maxLength: 40 }),
+      ([rule], pick, all) => {
+        const changes = changeCondition(rule!.when, factDefinition);
+        const after = compile({ ...rule!, when: changes[pick % changes.length]!.when });
+        const before = compile(rule!);
+        const cells = ruleCells(before, factDefinition, 2026, comparisonsOf(after.condition));
+        fc.pre(cells.reduce((product, [, each]) => product * each.length, 1) <= 20_000);
+        const isEqual = tellApart(before, after, factDefinition, 2026).ways.length === 0;
+        for (const facts of all) {
+          const same = outcomeOf(before.condition, facts) === outcomeOf(after.condition, facts);
+          if (isEqual) expect(same).toBe(true);
+          if (!same) differing += 1;
+        }
+        if (isEqual) equal += 1;
+      },
+    ),
+    { numRuns: 300 },
+  );
+  expect(equal).toBeGreaterThan(5);
+  expect(differing).toBeGreaterThan(500);
+});

@@ -1,0 +1,105 @@
+import { describe, expect, test } from 'vitest';
+import { applyChange } from '../../../../src/core/rules/mutate/types.ts';
+import { loadPack } from '../../../../src/core/rules/pack/load-pack.ts';
+import type { PackCase } from '../../../../src/core/rules/pack-types.ts';
+import { caseHolds } from '../../../../src/core/verdict/cases/judge-case.ts';
+import { resolveCase } from '../../../../src/core/verdict/cases/resolve-case.ts';
+import { affectedBy, traceCases } from '../../../../src/core/verdict/cases/trace-cases.ts';
+import { tryRules } from '../../../../src/core/verdict/cases/try-rules.ts';
+import { shipped } from '../../../cases/shipped-pack.ts';
+import { factDefinition } from '../../../fixtures/core-facts.ts';
+import { filesOf, miniPack } from '../../../fixtures/mini-pack.ts';
+
+/** The mini pack with a root depth that soil can have. */
+function load(parsed: Record<string, unknown>) {
+  const { pack } = loadPack(filesOf(parsed));
+  const parameters = pack.parameters.map((one) => (one.id === 'deficitDepthM' ? { ...one, value: 0.3 } : one));
+  return { ...pack, parameters };
+}
+const mini = load(miniPack());
+const trying = (cases: readonly PackCase[], pack = mini) => tryRules(pack, cases, factDefinition);
+const calm: PackCase = {
+  file: 'cases/a.json',
+  name: 'a calm day',
+  at: '2026-11-06T09:00:00Z',
+  facts: {
+    'field.country': 'GB-ENG',
+    'wind.boomKmh': 5,
+    'soil.feel': 'moist',
+    'soil.surface': [],
+    'soil.temperature30cmC': 8,
+  },
+  expect: { verdict: 'spray-today', notMet: ['too-dry'] },
+};
+const holds = (pack: Parameters<typeof traceCases>[0], one: PackCase) =>
+  traceCases(pack, [resolveCase(one, mini)]).every(({ trace }) => caseHolds(trace, one));
+
+describe('changes that no case notices', () => {
+  const { survivors, changes, failing } = trying([calm]);
+
+  test('are found, and the case that is offered for each holds now and fails after the change', () => {
+    expect(failing).toEqual([]);
+    expect(survivors.length).toBeGreaterThan(changes / 2);
+    for (const { change, kill } of survivors) {
+      expect(kill && holds(mini, kill)).toBe(true);
+      expect(kill && holds(applyChange(mini, change), kill)).toBe(false);
+    }
+  });
+
+  test('with the cases offered added, none is left', () => {
+    const offered = survivors.flatMap(({ kill }) => (kill ? [kill] : []));
+    expect(trying([calm, ...offered]).survivors).toEqual([]);
+  });
+
+  test('a limit is shown by the value at it or one step off it', () => {
+    const wind = survivors.filter(({ change }) => change.before.id === 'windMostKmh');
+    expect(wind.map(({ facts }) => facts)).toEqual([{ 'wind.boomKmh': 9.61 }, { 'wind.boomKmh': 9.6 }]);
+  });
+});
+
+test('a rule that says something twice has a change that no facts tell apart, listed apart', () => {
+  const parsed = structuredClone(miniPack()) as Record<string, { rules: { id: string; when: unknown }[] }>;
+  const rule = parsed['a.rules.json']!.rules.find(({ id }) => id === 'too-windy')!;
+  rule.when = { any: [rule.when, rule.when] };
+  const { equal } = trying([calm], load(parsed));
+  const members = equal.filter(({ kind, before }) => kind === 'member' && before.id === 'too-windy');
+  expect(members).toHaveLength(1);
+});
+
+test('cases that fail with nothing changed are named and nothing is tried', () => {
+  const wrong: PackCase = { ...calm, expect: { verdict: 'wait' } };
+  expect(trying([calm, wrong])).toEqual({ cases: 2, failing: [wrong], changes: 0, equal: [], survivors: [] });
+});
+
+describe('what a case says beyond the verdict is judged', () => {
+  const { pack } = shipped;
+  const windy = shipped.cases.find(({ expect: { met } }) => met?.join() === 'too-windy')!;
+  const judged = (more: Partial<PackCase['expect']>) => {
+    const one: PackCase = { ...windy, expect: { ...windy.expect, ...more } };
+    return traceCases(pack, [resolveCase(one, pack)]).every(({ trace }) => caseHolds(trace, one));
+  };
+  test.each<readonly [boolean, Partial<PackCase['expect']>]>([
+    [true, {}],
+    [true, { lifts: { 'too-windy': 'hours' } }],
+    [false, { lifts: { 'too-windy': 'days' } }],
+    [false, { lifts: { gusty: 'hours' } }],
+    [false, { met: [] }],
+    [false, { notMet: ['too-windy'] }],
+    [false, { unknown: ['soil-too-warm'] }],
+    [false, { missing: ['soil.feel'] }],
+    [false, { verdict: 'spray-today' }],
+  ])('%s for %j', (right, more) => {
+    expect(judged(more)).toBe(right);
+  });
+});
+
+test('a change of a rule affects it and all that name it, through others too', () => {
+  const { rules } = mini;
+  const change = { kind: 'effect', before: rules.find(({ id }) => id === 'too-dry')!, after: rules[0]! } as const;
+  expect([...affectedBy(mini, change)].sort()).toEqual(['too-dry', 'warm-and-dry']);
+});
+
+test('a case without a moment is refused', () => {
+  const { at: _, ...undated } = calm;
+  expect(() => resolveCase(undated, mini)).toThrow(expect.objectContaining({ code: 'CASE_MISFIT' }));
+});
