@@ -43,7 +43,7 @@ function packQuestionView(question: Question, ask: string, state: State, context
       label: inLanguage(label, words.language),
       help: help ? inLanguage(help, words.language) : null,
     })),
-    boxes: boxesOf(question),
+    boxes: boxesOf(question, words),
     now: settlesNow(question, state, context),
     before: null,
     together: [],
@@ -97,21 +97,22 @@ function confirmView(
       { id: 'yes', label: dialogue.yes, help: null },
       { id: 'no', label: dialogue.no, help: null },
     ],
-    boxes: isNumber ? [boxOf(fact)] : [],
+    boxes: isNumber ? [boxOf(fact, words)] : [],
     now: '',
     before: null,
     together: [],
   };
 }
 
-function boxesOf({ form, facts }: Question): NumberBoxView[] {
+function boxesOf({ form, facts }: Question, words: Catalogue): NumberBoxView[] {
   if (form !== 'number' && form !== 'place') return [];
-  return facts.filter((fact) => factDefinition(fact).type === 'number').map(boxOf);
+  return facts.filter((fact) => factDefinition(fact).type === 'number').map((fact) => boxOf(fact, words));
 }
 
-function boxOf(fact: FactId): NumberBoxView {
-  const { label, unit, range, shownDecimals = 1 } = factDefinition(fact);
+function boxOf(fact: FactId, words: Catalogue): NumberBoxView {
+  const { unit, range, shownDecimals = 1 } = factDefinition(fact);
   const [low, high] = range ?? [null, null];
   const decimals = fact === 'field.latitude' || fact === 'field.longitude' ? 4 : shownDecimals;
+  const label = labelOf(fact, factDefinition, words);
   return { fact, label, unit, low, high, step: Number((10 ** -decimals).toFixed(decimals)) };
 }
