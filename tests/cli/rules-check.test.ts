@@ -23,6 +23,13 @@ async function write(files: ParsedFiles): Promise<void> {
   }
 }
 
+/** Line and column of the first condition of the rules, as an editor counts them. */
+function firstCondition(): { readonly line: number; readonly column: number } {
+  const text = writtenOut(thoroughPack()).get('a.rules.json')!;
+  const before = text.slice(0, text.indexOf('"when"')).split('\n');
+  return { line: before.length, column: before.at(-1)!.length + 1 };
+}
+
 function withLimit(value: unknown): ParsedFiles {
   const files = thoroughPack();
   put(files, 'parameters.json', '/parameters/0/value', value);
@@ -48,11 +55,12 @@ describe('rules check', () => {
   test('gives file, line, column, pointer, what, why and how to mend it, and ends with 1', async () => {
     await write(withLimit(150));
     const { status, out } = await check();
+    const { line, column } = firstCondition();
     expect(status).toBe(1);
     expect(out.split('\n').slice(0, 6)).toEqual([
       `${folder} (2026-11-06): 1 to mend; 1 to look at`,
       '',
-      `${folder}/a.rules.json:11:7 error RULE_NEVER_MET /rules/0/when`,
+      `${folder}/a.rules.json:${line}:${column} error RULE_NEVER_MET /rules/0/when`,
       '  What: A rule can never be met, whatever the facts.',
       '  Why:  Expected a condition that some values meet; came wind.boomKmh above windMostKmh = 150.',
       '  Fix:  Mend the condition or its limits: as it stands it protects nobody.',
@@ -99,10 +107,11 @@ describe('rules check', () => {
   test('annotates the lines of a change', async () => {
     await write(withLimit(150));
     const { status, out } = await check('--annotations');
+    const { line, column } = firstCondition();
     expect(status).toBe(1);
     const [note, , last] = out.split('\n');
     expect(note).toBe(
-      `::error file=${folder}/a.rules.json,line=11,col=7,title=RULE_NEVER_MET::A rule can never be met, whatever the facts.` +
+      `::error file=${folder}/a.rules.json,line=${line},col=${column},title=RULE_NEVER_MET::A rule can never be met, whatever the facts.` +
         '%0AExpected a condition that some values meet; came wind.boomKmh above windMostKmh = 150.' +
         '%0AMend the condition or its limits: as it stands it protects nobody.',
     );

@@ -3,6 +3,7 @@ import { protocolVersion } from '../../src/core/protocol/version.ts';
 import { createChat } from '../../web/chat/chat.ts';
 import { aliveEveryMs, aliveWithinMs } from '../../web/chat/link.ts';
 import { conversationNow } from '../../web/chat/page-state.ts';
+import { tokenKey } from '../../web/chat/token-key.ts';
 import { fakeMeans } from './fake-means.ts';
 import { emptyView } from './views.ts';
 
@@ -167,3 +168,53 @@ describe('the connection', () => {
 function report(code: string) {
   return { code, says: 'So.', expected: 'this', came: 'that', next: 'Do so.' };
 }
+
+describe('the language of the page', () => {
+  const inGerman = { ...emptyView, language: 'de' };
+  const languagesAsked = (sent: readonly Record<string, unknown>[]) =>
+    sent.filter(({ request }) => request === 'language').map(({ language }) => language);
+
+  function pageIn(language: string, memory?: Parameters<typeof fakeMeans>[0]) {
+    const means = { ...fakeMeans(memory), language };
+    const chat = createChat(means);
+    means.lastSocket().welcome(memory !== undefined);
+    return { means, chat, socket: means.lastSocket() };
+  }
+
+  test('is asked for once where a conversation is shown in another, over a lost connection too, and moves no focus', () => {
+    const { chat, means, socket } = pageIn('de');
+    const ofPage = () => means.sockets.flatMap(({ sent }) => languagesAsked(sent));
+    socket.hear({ type: 'view', view: emptyView, kept: 0 });
+    socket.hear({ type: 'view', view: emptyView, kept: 0 });
+    expect(ofPage()).toEqual(['de']);
+    expect(chat.state.get().hasActed).toBe(false);
+    socket.hear({ type: 'view', view: inGerman, kept: 0 });
+    socket.hear({ type: 'alive' });
+    socket.listener.onClose(1006);
+    means.pass(20_000);
+    means.lastSocket().welcome(true);
+    means.lastSocket().hear({ type: 'view', view: inGerman, kept: 0 });
+    expect(ofPage()).toEqual(['de']);
+  });
+
+  test('is asked for again where the conversation, or another one, comes in another once more', () => {
+    const { means, socket } = pageIn('de');
+    socket.hear({ type: 'view', view: emptyView, kept: 0 });
+    socket.hear({ type: 'view', view: inGerman, kept: 0 });
+    socket.hear({ type: 'view', view: emptyView, kept: 0 });
+    expect(languagesAsked(socket.sent)).toEqual(['de', 'de']);
+    means.memory.write(tokenKey, 'token-of-another-conversation');
+    socket.hear({ type: 'view', view: emptyView, kept: 0 });
+    expect(languagesAsked(socket.sent)).toEqual(['de', 'de', 'de']);
+  });
+
+  test('changed in the settings, each time the page is loaded in it the running conversation follows', () => {
+    const first = pageIn('de');
+    first.socket.hear({ type: 'view', view: emptyView, kept: 0 });
+    first.socket.hear({ type: 'alive' });
+    first.chat.stop();
+    const second = pageIn('en', first.means.memory);
+    second.socket.hear({ type: 'view', view: inGerman, kept: 0 });
+    expect(languagesAsked(second.socket.sent)).toEqual(['en']);
+  });
+});

@@ -58,7 +58,8 @@ export function createChat(means: ChatMeans, makeOffline?: (inside: ChatInside) 
   const state = createStore<PageState>({ ...emptyPageState, outbox: readOutbox(memory) });
   let serverAhead = 0;
   const spoken = means.language ? { language: means.language } : {};
-  let hasAskedForLanguage = false;
+  /** Token of the conversation that was last asked to go on in the language of the page, until it does. */
+  let askedInLanguage: string | null = null;
 
   const setOutbox = (outbox: Outbox): void => {
     keepOutbox(memory, outbox);
@@ -73,11 +74,11 @@ export function createChat(means: ChatMeans, makeOffline?: (inside: ChatInside) 
     if (messages.length === 0 || !messages.map(link.send).every(Boolean)) return;
     link.afterDealtWith(() => confirm(messages));
   };
-  const act = (deed: Deed): void => {
+  const act = (deed: Deed, isByPerson = true): void => {
     const at = Math.max(0, offline?.now() ?? means.now() + serverAhead);
     const message = { ...deed, id: means.newId(), at, ...nextDeviceStamp(memory, means.newId) } as EventMessage;
     setOutbox([...state.get().outbox, message]);
-    state.set({ hasActed: true, refusal: null });
+    if (isByPerson) state.set({ hasActed: true, refusal: null });
     if (offline?.take(message) !== true) handOver([message]);
   };
   const beginAnew = (token: string): void => {
@@ -96,11 +97,15 @@ export function createChat(means: ChatMeans, makeOffline?: (inside: ChatInside) 
       handOver(state.get().outbox);
     } else beginAnew(welcome.token);
   };
-  /** A conversation begun in another language goes on in that of the page. */
-  const goOnInPageLanguage = (language: string): void => {
-    if (!means.language || language === means.language || hasAskedForLanguage) return;
-    hasAskedForLanguage = true;
-    act({ type: 'request', request: 'language', language: means.language });
+  /** A conversation shown in another language goes on in that of the page, whoever answers. */
+  const goOnInPageLanguage = (): void => {
+    const { language } = means;
+    const shown = state.get().view?.language;
+    if (language === undefined || shown === undefined) return;
+    const token = shown === language ? null : (memory.read(tokenKey) ?? '');
+    if (token === askedInLanguage) return;
+    askedInLanguage = token;
+    if (token !== null) act({ type: 'request', request: 'language', language }, false);
   };
   const onNotice = (notice: Notice): void => {
     if (notice !== 'leave') state.set({ isChoosing: true, isNext: notice === 'choose-next' });
@@ -109,7 +114,6 @@ export function createChat(means: ChatMeans, makeOffline?: (inside: ChatInside) 
     welcome: onWelcome,
     view: (message) => {
       if (offline?.onView(message) !== false) state.set({ view: message.view, viewCameAt: means.now() });
-      goOnInPageLanguage(message.view.language);
     },
     error: ({ error, of }) => {
       if (offline && error.code === 'CONVERSATION_GONE') offline.onGone(error);
@@ -148,6 +152,8 @@ export function createChat(means: ChatMeans, makeOffline?: (inside: ChatInside) 
     beginAnew,
     onNotice,
   });
+
+  state.listen(goOnInPageLanguage);
 
   return {
     state,

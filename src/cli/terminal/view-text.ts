@@ -93,9 +93,9 @@ function titled(title: string, lines: readonly string[]): string[] {
 }
 
 /** The whole trace of a verdict, one block a rule. */
-export function traceLines(verdict: VerdictView, { terminal }: Catalogue): string[] {
+export function traceLines(verdict: VerdictView, { terminal, verdict: { kinds } }: Catalogue): string[] {
   return verdict.rules.flatMap((rule) => [
-    `${rule.title}: ${rule.outcomeText} [${rule.rule}, ${rule.effect}, ${rule.authority}]`,
+    `${rule.title}: ${rule.outcomeText} [${rule.rule}, ${kinds[rule.effect]}, ${kinds[rule.authority]}]`,
     ...rule.facts.map(({ label, value, from }) => `    ${label}: ${value} (${from})`),
     ...rule.limits.map(({ parameter, value, source }) => `    ${terminal.limit} ${parameter}: ${value} (${source})`),
     ...rule.margins.map((margin) => `    ${margin}`),

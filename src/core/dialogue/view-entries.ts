@@ -1,6 +1,7 @@
 import type { ErrorReport } from '../errors/coded-error.ts';
 import { definitionIn, isFactOf } from '../facts/registry/index.ts';
 import type { Catalogue } from '../words/catalogue.ts';
+import { errorIn } from '../words/errors.ts';
 import { showWhole } from '../words/numbers.ts';
 import { shortName } from '../words/phrases.ts';
 import { joinWords, unitSuffix } from '../words/units.ts';
@@ -59,7 +60,8 @@ function understoodText({ readings, answer }: Extract<Note, { kind: 'understood'
   return [said, ...parts].join('; ');
 }
 
-function errorText({ code, says, expected, came, next }: ErrorReport, words: Catalogue): string {
+function errorText(error: ErrorReport, words: Catalogue): string {
+  const { code, says, expected, came, next } = errorIn(error, words);
   if (code.startsWith('FORECAST_')) return `${says} ${next}`;
   return words.dialogue.failed(says, expected, came, next);
 }

@@ -115,9 +115,9 @@ function boxesOf({ form, facts }: Question, context: ViewContext): NumberBoxView
 }
 
 function boxOf(fact: FactId, { pack, words }: ViewContext): NumberBoxView {
-  const { label: name, labels, unit, range, shownDecimals = 1 } = definitionIn(pack.facts, fact);
-  const label = labels?.[words.language] ?? name;
+  const { unit, range, shownDecimals = 1 } = definitionIn(pack.facts, fact);
   const [low, high] = range ?? [null, null];
   const decimals = fact === 'field.latitude' || fact === 'field.longitude' ? 4 : shownDecimals;
+  const label = labelOf(fact, definitionsOf(pack.facts), words);
   return { fact, label, unit, low, high, step: Number((10 ** -decimals).toFixed(decimals)) };
 }

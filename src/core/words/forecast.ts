@@ -24,7 +24,7 @@ export function describeForecast(
   if (forecast === null) return words.forecast.none;
   const fetched = secondsOf(forecast.fetchedAt);
   const came = words.forecast.fetched(showTime(fetched, zone, now, words), showAgo(fetched, now, words));
-  const note = forecast.note === null ? [] : [forecast.note];
+  const note = forecast.note === null ? [] : [noteIn(forecast.note, words)];
   const { rainChance } = forecast;
   const chance =
     rainChance === null

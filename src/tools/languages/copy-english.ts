@@ -1,10 +1,10 @@
 import { cp, readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { listsFolder, pageFolder, wordsFolder } from './lists.ts';
-import { englishErrors, englishFacts } from './whole-words.ts';
+import { englishErrors, englishFacts, englishPhrases } from './whole-words.ts';
 
-/** Codes of errors in one file, so that none grows beyond what a file may be long. */
-const errorsPerFile = 40;
+/** Entries of a table in one file, so that none grows beyond what a file may be long. */
+const entriesPerFile = 40;
 
 /**
  * Copies the English words to the folders of a new language, with its code set, and adds what English has elsewhere: the errors and
@@ -22,46 +22,61 @@ export async function copyEnglish(root: string, code: string, listens: boolean):
   return folders.map((folder) => `${folder}/${code}`);
 }
 
-/** The index with the code of the language, and with words of its own for errors and facts. */
+/** Tables that English has elsewhere, or has no need of, each with the file, the type and the sentences of a copy. */
+const tables = [
+  { key: 'errors', name: 'errorWords', type: 'ErrorWordsOf', from: '../errors.ts', english: englishErrors },
+  {
+    key: 'errorPhrases',
+    name: 'errorPhrases',
+    type: 'PhraseTable',
+    from: '../phrase-table.ts',
+    english: englishPhrases,
+  },
+  { key: 'facts', name: 'factLabels', type: 'FactLabels', from: '../facts.ts', english: englishFacts },
+] as const;
+
+/** The index with the code of the language, and with words of its own where English has none. */
 function ownIndex(text: string, code: string): string {
-  return text
-    .replace(/import type \{ (?:ErrorWordsOf|FactLabels) \}[^\n]*\n/g, '')
+  const imports = tables.map(({ key, name }) => `import { ${name} } from './${fileOf(key)}.ts';\n`).join('');
+  const edited = tables.reduce(
+    (now, { key, name, type }) =>
+      now
+        .replace(new RegExp(`import type \\{ ${type} \\}[^\n]*\n`), '')
+        .replace(new RegExp(`(?: *\\/\\*\\*[^\n]*\\*\\/\n)? *${key}: [^\n]*`), `  ${key}: ${name},`),
+    text,
+  );
+  return `${imports}${edited}`
     .replace(/\n\/\*\* The English catalogue[^\n]*/, `\n/** The catalogue of ${code}. */`)
-    .replace(/ *\/\*\* The (?:table|registry) itself is English\. \*\/\n/g, '')
-    .replace("language: 'en'", `language: '${code}'`)
-    .replace(/errors: [^\n]*/, 'errors: errorWords,')
-    .replace(/facts: [^\n]*/, 'facts: factLabels,')
-    .replace(/^/, "import { errorWords } from './errors.ts';\nimport { factLabels } from './facts.ts';\n");
+    .replace("language: 'en'", `language: '${code}'`);
 }
 
-/** Files that English has no need of: errors in parts, and facts. */
-function ownFiles(): ReadonlyMap<string, string> {
-  const errors = Object.entries(englishErrors());
-  const parts = Array.from({ length: Math.ceil(errors.length / errorsPerFile) }, (_, index) => ({
-    name: `errors-${index + 1}`,
-    variable: `errors${index + 1}`,
-    entries: errors.slice(index * errorsPerFile, (index + 1) * errorsPerFile),
-  }));
-  const type = "import type { ErrorWordsOf } from '../errors.ts';\n";
-  const says = '/** What codes of the error table say and advise. */\n';
-  return new Map([
-    ...parts.map(({ name, variable, entries }): [string, string] => [
-      `${name}.ts`,
-      `${type}\n${says}export const ${variable}: ErrorWordsOf = ${JSON.stringify(Object.fromEntries(entries))};\n`,
-    ]),
-    [
-      'errors.ts',
-      `${type}${parts.map(({ name, variable }) => `import { ${variable} } from './${name}.ts';\n`).join('')}
-${says}export const errorWords: ErrorWordsOf = { ${parts.map(({ variable }) => `...${variable}`).join(', ')} };\n`,
-    ],
-    [
-      'facts.ts',
-      `import type { FactLabels } from '../facts.ts';
+const fileOf = (key: string) => key.replaceAll(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
 
-/** What each fact is called. */
-export const factLabels: FactLabels = ${JSON.stringify(englishFacts())};\n`,
-    ],
-  ]);
+/** The files of the tables: one that brings its parts together, and the parts. */
+function ownFiles(): ReadonlyMap<string, string> {
+  return new Map(
+    tables.flatMap(({ key, name, type, from, english }) => {
+      const entries = Object.entries(english());
+      const parts = Array.from({ length: Math.ceil(entries.length / entriesPerFile) }, (_, index) => ({
+        file: `${fileOf(key)}-${index + 1}.ts`,
+        name: `${name}${index + 1}`,
+        entries: entries.slice(index * entriesPerFile, (index + 1) * entriesPerFile),
+      }));
+      const head = `import type { ${type} } from '${from}';\n`;
+      return [
+        ...parts.map((part): [string, string] => [
+          part.file,
+          `${head}\n/** A part of the table beside it. */\nexport const ${part.name}: ${type} = ${JSON.stringify(Object.fromEntries(part.entries))};\n`,
+        ]),
+        [
+          `${fileOf(key)}.ts`,
+          `${head}${parts.map((part) => `import { ${part.name} } from './${part.file}';\n`).join('')}
+/** Put together from its parts. */
+export const ${name}: ${type} = { ${parts.map((part) => `...${part.name}`).join(', ')} };\n`,
+        ] as [string, string],
+      ];
+    }),
+  );
 }
 
 async function editEach(folder: string, edit: (text: string, name: string) => string): Promise<void> {

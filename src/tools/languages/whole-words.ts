@@ -1,10 +1,12 @@
 import { errorTable } from '../../core/errors/table.ts';
 import { coreFactIds, coreFacts } from '../../core/facts/registry/index.ts';
 import type { Catalogue } from '../../core/words/catalogue.ts';
+import { words as german } from '../../core/words/de/index.ts';
+import type { PhraseTable } from '../../core/words/phrase-table.ts';
 
 /** All that a language says: what a folder of the page's words exports. */
 export interface SpokenWords {
-  readonly core: Pick<Catalogue, 'errors' | 'facts'>;
+  readonly core: Pick<Catalogue, 'errors' | 'facts' | 'errorPhrases'>;
   readonly page: object;
   readonly pictures: object;
 }
@@ -19,7 +21,16 @@ export function englishFacts(): Readonly<Record<string, string>> {
   return Object.fromEntries(coreFactIds.map((id) => [id, coreFacts[id].label]));
 }
 
+/** What errors expected and got, by itself: the phrases that the other languages tell. */
+export function englishPhrases(): PhraseTable {
+  return Object.fromEntries(Object.keys(german.errorPhrases).map((phrase) => [phrase, phrase]));
+}
+
 /** English with what stands in the error table and the registry, where other languages have it among their words. */
 export function wholeEnglish({ core, page, pictures }: SpokenWords): SpokenWords {
-  return { core: { ...core, errors: englishErrors(), facts: englishFacts() }, page, pictures };
+  return {
+    core: { ...core, errors: englishErrors(), errorPhrases: englishPhrases(), facts: englishFacts() },
+    page,
+    pictures,
+  };
 }

@@ -1,7 +1,8 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { chooseField, textOf, verdictHeading } from '../answers.ts';
-import { onPage } from '../session.ts';
+import { chooseField, questionHeading, textOf, verdictHeading } from '../answers.ts';
+import { untilAlone, untilReady } from '../offline-waits.ts';
+import { onPage, pageServer } from '../session.ts';
 
 /** Words that German sentences do not have. */
 const english = /\b(?:the|and|with|not|what|your|you|on|of|is|are|from|by|spray|soil|weather|answer|forecast)\b/i;
@@ -41,6 +42,41 @@ export function germanSuite(): void {
         await page.reload();
         await page.locator(verdictHeading).waitFor();
         expect(await textOf(page.locator(verdictHeading))).toMatch(/^Warten/);
+      });
+    });
+
+    test('changed in the midst of a conversation, it follows each time, without a connection too', async () => {
+      await onPage({}, async (page) => {
+        await chooseField(page, 'Mill Piece');
+        await untilReady(page);
+        const heading = page.locator(questionHeading);
+        const asked = await textOf(heading);
+        const change = async (settings: string, language: string, lang: string) => {
+          await page.getByRole('button', { name: settings }).click();
+          await page.getByLabel(language).check();
+          await page.waitForFunction((code) => document.documentElement.lang === code, lang);
+          await heading.waitFor();
+        };
+        const untilAsked = (isEnglish: boolean) =>
+          page.waitForFunction(
+            ([selector, before, same]) => (document.querySelector(selector)?.textContent === before) === same,
+            [questionHeading, asked, isEnglish] as const,
+          );
+        for (let round = 0; round < 2; round += 1) {
+          await change('Settings', 'Deutsch', 'de');
+          await untilAsked(false);
+          expect(await englishLines(page)).toEqual([]);
+          await change('Einstellungen', 'English', 'en');
+          await untilAsked(true);
+        }
+        await pageServer().closeFor(async () => {
+          await untilAlone(page);
+          await change('Settings', 'Deutsch', 'de');
+          await untilAsked(false);
+          expect(await englishLines(page)).toEqual([]);
+          await change('Einstellungen', 'English', 'en');
+          await untilAsked(true);
+        });
       });
     });
 

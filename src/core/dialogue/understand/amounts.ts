@@ -49,7 +49,7 @@ export function readAmounts(scan: Scan, context: ReaderContext): Amounts {
   const isUnclear = depths.length > 1 || bareCount(others, scan) > 1;
   let lost = isUnclear ? others.length : 0;
   for (const amount of isUnclear ? [] : others) {
-    const quantity = outsideOf(withSpeedUnit(amount, scan, context), scan, amount.at);
+    const quantity = outsideOf(withSpeedUnit(amount, scan, context), scan, amount.at, context);
     if (isDenied(amount, scan)) {
       denied += 1;
       continue;
@@ -79,7 +79,7 @@ export function readAmounts(scan: Scan, context: ReaderContext): Amounts {
 const turned = { below: 'least', most: 'above', above: 'most', least: 'below' } as const;
 
 /** "No ditch within 100 m": what is not within a distance is at least that far off; "it hasn't got below 10" is at least 10. */
-function outsideOf(quantity: Quantity, scan: Scan, at: number): Quantity {
+function outsideOf(quantity: Quantity, scan: Scan, at: number, { asked }: ReaderContext): Quantity {
   const isTurned = scan.cues.some(({ entry, to }) => to < at && entry.flags.includes('not'));
   if (
     isTurned &&
@@ -90,7 +90,7 @@ function outsideOf(quantity: Quantity, scan: Scan, at: number): Quantity {
   )
     return { ...quantity, bound: turned[quantity.bound] };
   const isWithin = quantity.bound === 'most' || quantity.bound === 'below';
-  const isOfWater = scan.subjects.some(({ subject }) => subject === 'water');
+  const isOfWater = asked.includes('field.waterDistanceM') || scan.subjects.some(({ subject }) => subject === 'water');
   return isWithin && isOfWater && isNot(scan) ? { ...quantity, bound: 'least' } : quantity;
 }
 
@@ -144,6 +144,13 @@ function nearest({ subjects }: Scan, at: number): readonly Subject[] {
   return [...before.reverse(), ...subjects.filter((one) => one.at > at).map(({ subject }) => subject)];
 }
 
+/** True for the first speed of "12 km/h gusting 18": it is the wind's. */
+function isBeforeGusts(at: number, quantity: Quantity, { subjects, amounts }: Scan): boolean {
+  const gusts = subjects.find(({ subject }) => subject === 'gust');
+  const isFirst = gusts !== undefined && at < gusts.at && subjects[0] === gusts;
+  return isFirst && amounts.some((one) => one.at > gusts.at) && (isSpeed(quantity) || quantity.unit === null);
+}
+
 function factOf(
   { at }: Amount,
   quantity: Quantity,
@@ -154,7 +161,8 @@ function factOf(
   const { unit } = quantity;
   const isClear = scan.unknown === 0;
   const isAhead = scan.flags.has('ahead');
-  const said = nearest(scan, at).filter((subject) => !neutral.has(subject));
+  const near = isBeforeGusts(at, quantity, scan) ? (['wind'] as const) : nearest(scan, at);
+  const said = near.filter((subject) => !neutral.has(subject));
   const carried = context.carried === null || neutral.has(context.carried) ? [] : [context.carried];
   const subjects = said.length === 0 ? carried : said;
   const holds = ([, measure]: (typeof table)[number]) =>

@@ -93,7 +93,7 @@ function answerOf(
   const wordAt = wordsOf(clause);
   const longest = lexicon.longestAt(wordAt, 0);
   const { rows = [], subjects = [], flags = [] } = longest?.value ?? {};
-  const says = rows.length + subjects.length > 0 || flags.includes('not');
+  const says = rows.length + subjects.length > 0 || flags.includes('not') || flags.includes('unsure');
   if (longest !== null && longest.length > found.length && says) return null;
   const isOfAsked = rows.some(({ fact }) => asked?.facts.includes(fact));
   const isTaken = found.isSure && answerChoice(asked, found.isYes) !== null;

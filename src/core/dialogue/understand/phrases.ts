@@ -30,6 +30,8 @@ export function words(parts: TemplateStringsArray, ...inserted: readonly string[
 }
 
 const mostGaps = 2;
+/** A shorter first word ("no", "not") belongs to what stands next to it. */
+const shortestLead = 4;
 
 /**
  * A book of patterns; where two give the same phrase, `join` makes one value of both. Words of `gaps` may stand between the words
@@ -56,7 +58,8 @@ export function phraseBook<T>(
         const next = node.next.get(word);
         if (next === undefined) {
           skipped += 1;
-          if (node === root || skipped > mostGaps || !gaps.has(word)) return found;
+          const isBound = length === 2 && wordAt(at).length < shortestLead;
+          if (node === root || isBound || skipped > mostGaps || !gaps.has(word)) return found;
           continue;
         }
         node = next;

@@ -43,6 +43,7 @@ const nothing: ClauseReading = {
 };
 
 const mostUnknown = 4;
+const mostUnsureOf = 2;
 
 /** Reads a clause that neither asks nor wants anything: its facts, and whether anything in it was left over. */
 export function readClause(scan: Scan, given: ReaderContext): ClauseReading {
@@ -61,7 +62,8 @@ export function readClause(scan: Scan, given: ReaderContext): ClauseReading {
   const found = [...said, ...amounts.readings.map(({ at: _, ...one }) => one)];
   const isOnlySubject = found.length === 0 && amounts.refused.length === 0 && scan.unknown === 0;
   const dangling = isOnlySubject && amounts.lost === 0 ? (scan.subjects.at(-1)?.subject ?? null) : null;
-  const danglingDepthCm = isOnlySubject && amounts.lost === 0 ? amounts.depthCm : null;
+  const isNothingElse = found.length === 0 && amounts.refused.length === 0 && amounts.lost === 0;
+  const danglingDepthCm = isNothingElse ? amounts.depthCm : null;
   const isSilent = found.length > 0 || amounts.refused.length > 0 || amounts.denied > 0;
   return {
     ...nothing,
@@ -98,7 +100,8 @@ export function isEmpty(scan: Scan): boolean {
 function unsureOf(scan: Scan, { asked }: ReaderContext): Partial<ClauseReading> {
   const rows = scan.cues.flatMap(({ entry }) => entry.rows);
   const isOfAsked = rows.some(({ fact }) => asked.includes(fact));
-  const isBare = rows.length === 0 && scan.subjects.length === 0 && scan.unknown === 0 && scan.amounts.length === 0;
+  const isFew = scan.unknown <= (asked.length > 0 ? mostUnsureOf : 0);
+  const isBare = rows.length === 0 && scan.subjects.length === 0 && isFew && scan.amounts.length === 0;
   return isOfAsked || isBare ? { doesNotKnow: true } : { isLost: true };
 }
 

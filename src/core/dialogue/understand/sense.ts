@@ -92,6 +92,9 @@ function pickRow(cue: Cue, scan: Scan, context: ReaderContext): Row | null {
   if (subject !== null) {
     const ofSubject = rows.filter(({ of }) => of.includes(subject));
     if (ofSubject.length > 0) return ofSubject.find(isAsked) ?? ofSubject[0]!;
+    const drained = subject === 'water' && scan.subjects.some((one) => one.subject === 'drains');
+    const ofDrains = drained ? rows.find(({ of }) => of.includes('drains')) : undefined;
+    if (ofDrains) return ofDrains;
     const askedOf = rows.find((row) => isAsked(row) && row.of.length === 0 && speaksOf(row.fact, subject));
     return askedOf ?? rows.find(({ of, strong }) => strong === true && of.includes('none')) ?? null;
   }
@@ -151,7 +154,7 @@ const spokenOf: Readonly<Partial<Record<FactId, readonly Subject[]>>> = {
   'crop.frostOnLeaves': ['leaves', 'crop'],
   'wind.boomKmh': ['wind'],
   'wind.gustKmh': ['gust', 'wind', 'leaves'],
-  'soil.drainsExpected7d': ['drains'],
+  'soil.drainsExpected7d': ['drains', 'rain', 'soil', 'water'],
   'field.drained': ['drains'],
 };
 

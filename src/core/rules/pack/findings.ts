@@ -2,7 +2,7 @@ import { type ErrorDetails, type ErrorReport, reportOf } from '../../errors/code
 import { nearestName } from '../../errors/nearest.ts';
 import type { ErrorCode } from '../../errors/table.ts';
 
-/** One fault of a pack: a coded report with its file and JSON Pointer. An error keeps the pack from loading. */
+/** One fault of a pack: a coded report with its file and JSON Pointer. An error that the loader finds keeps the pack from loading. */
 export interface Finding extends ErrorReport {
   readonly severity: 'error' | 'warning';
   readonly file: string;

@@ -32,8 +32,9 @@ function reportIssue(issue: z.core.$ZodIssue, root: unknown, place: Place, repor
     }
     case 'invalid_type':
       if (came === undefined) {
-        report('PACK_KEY_MISSING', at, { expected: kindOf(path, issue.expected), came: 'nothing' });
-      } else report('PACK_VALUE_WRONG', at, { expected: `a value of type ${issue.expected}`, came: show(came) });
+        report('PACK_KEY_MISSING', at, { expected: kindOf(path, jsonType(issue.expected)), came: 'nothing' });
+      } else
+        report('PACK_VALUE_WRONG', at, { expected: `a value of type ${jsonType(issue.expected)}`, came: show(came) });
       return;
     case 'invalid_value': {
       const right = issue.values.map(String);
@@ -50,6 +51,11 @@ function reportIssue(issue: z.core.$ZodIssue, root: unknown, place: Place, repor
 function kindOf(path: Path, type: string): string {
   const key = String(path.at(-1));
   return type === 'nonoptional' ? key : `${key} (${type})`;
+}
+
+/** The JSON type of what a schema expects: a record of any names is an object. */
+function jsonType(type: string): string {
+  return type === 'record' ? 'object' : type;
 }
 
 function valueAt(root: unknown, path: Path): unknown {

@@ -75,6 +75,7 @@ export const valueWords: Catalogue['values'] = {
   or: 'oder',
   band: (value, low, high, unit) => `${value}${unit} (${low} bis ${high})`,
   workedOut: (banded, read, depthCm, hour) => `${banded}, berechnet aus ${read} °C in ${depthCm} cm um ${hour}`,
+  readAt: (value, time) => `${value} am ${time}`,
   noSigns: 'keines der gesuchten Zeichen',
   perhaps: (names) => `vielleicht ${names}`,
   unknown: (reason) => `nicht bekannt: ${reason}`,

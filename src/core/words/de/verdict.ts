@@ -32,6 +32,15 @@ export const verdictWords: Catalogue['verdict'] = {
     hold: { met: 'hält es auf', 'not-met': 'trifft nicht zu', unknown: 'nicht bekannt' },
     advise: { met: 'gut zu wissen', 'not-met': 'trifft nicht zu', unknown: 'nicht bekannt' },
   },
+  kinds: {
+    stop: 'schließt aus',
+    hold: 'hält auf',
+    advise: 'rät',
+    law: 'Gesetz',
+    label: 'Gebrauchsanleitung',
+    water: 'Gewässerschutz',
+    practice: 'Praxis',
+  },
   authorities: {
     law: 'Recht: fragen Sie die zuständige Behörde',
     label: 'Gebrauchsanleitung: prüfen Sie die vorliegende',

@@ -75,6 +75,7 @@ export const valueWords = {
   band: (value: string, low: string, high: string, unit: string) => `${value}${unit} (${low} to ${high})`,
   workedOut: (banded: string, read: string, depthCm: string, hour: string) =>
     `${banded}, worked out from ${read} C at ${depthCm} cm at ${hour}`,
+  readAt: (value: string, time: string) => `${value} at ${time}`,
   noSigns: 'none of the signs looked for',
   perhaps: (names: string) => `perhaps ${names}`,
   unknown: (reason: string) => `not known: ${reason}`,

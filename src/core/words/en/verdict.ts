@@ -27,6 +27,16 @@ export const verdictWords = {
     hold: { met: 'holds it', 'not-met': 'does not apply', unknown: 'not known' },
     advise: { met: 'worth knowing', 'not-met': 'does not apply', unknown: 'not known' },
   },
+  /** What kind of rule it is, and who stands behind it, in a word. */
+  kinds: {
+    stop: 'stop',
+    hold: 'hold',
+    advise: 'advise',
+    law: 'law',
+    label: 'label',
+    water: 'water',
+    practice: 'practice',
+  },
   authorities: {
     law: 'law: ask the local regulator',
     label: 'label: check the label in hand',

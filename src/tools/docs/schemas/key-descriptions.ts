@@ -15,8 +15,9 @@ export const keyDescriptions: Readonly<Record<string, Readonly<Record<string, st
     'parameters[].value':
       'A finite number; with unit month-day a day of the year MM-DD; with unit list a list of texts.',
     'parameters[].unit': 'Unit of the fact that it is compared with; month-day for a day of the year, list for a list.',
-    'parameters[].source': 'Who stands behind the value; where nobody does, "common practice, no source".',
-    'parameters[].why': 'Why there is such a limit, and why there.',
+    'parameters[].source':
+      'Who stands behind the value, as a title or in every language; where nobody does, "common practice, no source".',
+    'parameters[].why': 'Why there is such a limit, and why there, in every language.',
     'parameters[].validFrom': 'First day on which it holds, YYYY-MM-DD.',
     'parameters[].validTo': 'Last day on which it holds, YYYY-MM-DD; without it there is no end.',
     'parameters[].tighter': 'Which way lets less through: lower or higher, fewer or more of a list, or neither.',
@@ -29,8 +30,9 @@ export const keyDescriptions: Readonly<Record<string, Readonly<Record<string, st
     'rules[].authority': 'Who stands behind it: law, label, water protection or practice.',
     'rules[].lifts': 'What lifts a stop or hold: hours, days, a person, or the season. Advice has none.',
     'rules[].protected': 'True for a rule of practice that local conditions may only make tighter.',
-    'rules[].source': 'Where the rule comes from; where from nowhere, "common practice, no source".',
-    'rules[].why': 'What goes wrong where it is not kept.',
+    'rules[].source':
+      'Where the rule comes from, as a title or in every language; where from nowhere, "common practice, no source".',
+    'rules[].why': 'What goes wrong where it is not kept, in every language.',
     'rules[].when': 'When it is met: one comparison, one reference to a rule, or one group of them.',
     'rules[].text': 'Its sentences in every language of the pack.',
     'rules[].text.*': 'Its sentences in one language. {fact.id} and {parameterId} are filled with value and unit.',
@@ -70,8 +72,10 @@ export const keyDescriptions: Readonly<Record<string, Readonly<Record<string, st
     terms: 'The terms explained.',
     'terms[].id': 'Id in kebab case, once among the terms.',
     'terms[].words': 'The words by which it is said, by language.',
+    'terms[].forms': 'Other forms in which texts say it, inflected or compounded, by language.',
     'terms[].text': 'What it means, in every language.',
-    'terms[].source': 'Where the explanation comes from, or "common practice, no source".',
+    'terms[].source':
+      'Where the explanation comes from, as a title or in every language; or "common practice, no source".',
   },
   cases: {
     about: 'What the file shows, and that it is invented.',

@@ -44,11 +44,11 @@ function describeKeys(schema: JsonSchema, path: string, words: Readonly<Record<s
 
 /** Lets an editor offer the facts of the registry, and their choices, wherever a case gives facts. */
 function offerFacts(schema: JsonSchema): void {
-  const { base, cases } = schema['properties'] as Record<string, JsonSchema>;
-  const { facts } = (cases?.['items'] as JsonSchema)['properties'] as Record<string, JsonSchema>;
+  const { base, cases } = schema['properties'] as { base: JsonSchema; cases: { items: JsonSchema } };
+  const { facts } = cases.items['properties'] as { facts: JsonSchema };
   const entries = Object.entries(coreFacts);
   const properties = Object.fromEntries(entries.map(([id, definition]) => [id, offered(definition)]));
-  for (const place of [base, facts]) Object.assign(place ?? {}, { properties });
+  for (const place of [base, facts]) place['properties'] = properties;
 }
 
 function offered({ label, unit, choices, type }: FactDefinition): JsonSchema {

@@ -50,6 +50,7 @@ export const answerWords: AnswerWords = {
     is|are|can
   `,
   noneOfIt: words`
+    no to? all|any of? them|those|these|it, not any of? them|these|those, none of the above, no to all, no none of? them?, no nothing, none of them, none of that, not a thing,
     none of these|them|those, nothing, none, nothing at all, none of it, none of that, nothing like that, all
     clear, clean, nothing to see, nothing special
   `,

@@ -16,6 +16,7 @@ export const fieldWords: readonly WordRow[] = [
   texture('silty-clay-loam', 'silty|silt clay loam'),
   texture('sandy-clay', 'sandy clay'),
   texture('silty-clay', 'silty|silt clay'),
+  choice('field.texture', 'clay', ofTexture, words`the clay`, { doubtful: true }),
   choice('field.texture', 'clay', ofTexture, words`clay, heavy|stiff|strong clay, clay land|soil`),
   choice('field.texture', 'loam', ofTexture, words`loam, loam soil`),
   choice('field.texture', 'silt', ofTexture, words`silt, silt soil`),

@@ -9,7 +9,7 @@ export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string
     cant|cannot|couldnt|dont|didnt|never|couldnae find|see|spot|notice|detect a|any|one|many|much? single?, havent|not|hasnt|never seen|found|spotted|noticed|had a|any|one|many|much? single?, free from|of any?,
     clean|clear|empty of,
     unlikely to, not likely to,
-    not, no, isnt, arent, aint, wasnt, werent, hasnt, havent, hadnt, dont, doesnt, didnt, wont, never, none,
+    nobody, noone, not, no, isnt, arent, aint, wasnt, werent, hasnt, havent, hadnt, dont, doesnt, didnt, wont, never, none,
     nothing, without, neither, cant see any, cannot see any, no sign|signs of, not any, no longer, not seen any,
     free of|from, zero, havent seen any, couldnt see any, absence of, not a single, nil, no evidence of, not yet,
     yet to be, lack of
@@ -49,7 +49,7 @@ export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string
     over|for the? next week|fortnight|month, i said, other farm, the other farm, other side of the|farm, another farm, other place, next farm, down the road, brothers, brother, my dads,
     cousin, cousins, uncle, uncles, on the mast, mast, weather station, met station, airfield, gauge, rain gauge, fell, fallen, weve had, weve had so far, this time last year, back in, years back, last time, used to be,
     when i was, grandad, in theory, in my experience, rule of thumb, as a rule, the book says, the guide says, the guidelines, too wet to, too dry to, far too, worried about, worry about, afraid of, in case, let me
-    know, tell me if, provided, as long as, so long as, once, after it, waiting for, wait for, wait till, wait until, ive heard, heard that, read that, they reckon it, radio, telly, on tv, newspaper, everyone,
+    know, tell me if, they had|got, provided, as long as, so long as, once it|the|its|theyve|weve|ive|i|we|they, after it, waiting for, wait for, wait till, wait until, ive heard, heard that, read that, they reckon it, radio, telly, on tv, newspaper, everyone,
     everybody, anyone, someone, somebody, some people, the lad next, over the|their fence|hedge|road, pub, in town, at home, back home, house, greenhouse, shed, fridge, kitchen, cab, engine, coolant, bath, pool,
     boom set, booms set, set at, barn, potato, potatoes, sugar beet, beet, maize, grassland, pasture, lawn, garden centre, record, records, average for, on average, long term, historically,
     if, ages ago, long ago, previously, back then, in|last spring|summer, the other day, unless, until, when,
@@ -93,7 +93,7 @@ export const fillerWords =
   'northeast northwest southeast southwest farm land gateway hedge wood usual normal typical mostly mainly generally overall stage level valley hollow texture type otherwise value figure answer way kind sort type max maximum min ' +
   'shade dawn sunrise noon midday lunchtime enough underfoot hand hands fingers squeeze squeezed visible near far away distance close about roughly around bits hollows corner corners walk walked big small size wide long shows speak ' +
   'd s re ve ll t y eh yeah aye lads though although however plus while whereas next last second first reckoned current latest new old hard tight soft wee nowt owt summat ' +
-  'officer catchment adviser advisor agronomist weather temperature-wise pushed dug stuck probe instrument meter gauge using used spade depth deep hole digging tested test can hairline little id ill dot nose button dead bang hovering nozzle outermost furthest between somewhere anything moving lying sat stood indeed outside rustling when-shaken over again yon yonder thats lass lad boss sir ta youve youre youll weve were well theyve ya mark sitting sits averaging hovering steady standing leaving round hit hits hitting top tops';
+  'officer catchment adviser advisor agronomist weather temperature-wise pushed dug stuck probe instrument meter gauge using used spade depth deep hole digging tested test can hairline little id ill dot nose button dead bang hovering nozzle outermost furthest between somewhere anything moving lying sat stood indeed outside rustling when-shaken over again yon yonder thats lass lad boss sir ta youve youre youll weve were well theyve ya mark sitting sits averaging hovering steady standing leaving round hit hits hitting top tops headland headlands mean median easy easily comfortably comfortable mentioned nearby';
 
 /** Phrases that say nothing of a fact. */
 export const fillerPhrases = words`

@@ -130,7 +130,7 @@ export const looseWishes: readonly LooseWish[] = [
       have|carry a|the|one, i? wasnt able, not able to, i? wish i, your guess, im not
     `,
     words:
-      of(`know look looked looking check checked checking measure measured count counted tell say sure certain remember recall been out there here yet to see go and it that this for you be honest on from up exactly off
+      of(`where when which why know look looked looking check checked checking measure measured count counted tell say sure certain remember recall been out there here yet to see go and it that this for you be honest on from up exactly off
       hand really without thermometer probe meter gauge instrument with me a the any idea clue chance first what is how many much take took bring home at my all im too one i do can could say not completely entirely quite about scooby instrument instruments kit gadget gear tool tools hygrometer anemometer earthly notion managed manage noticed notice rightly find ask asked someone agronomist later tomorrow minute stab only just be clue faintest foggiest good as mine get round down`),
     needs: of(
       'scooby instrument instruments kit gadget gear tool tools hygrometer anemometer earthly noticed notice find ask asked beats stab know look looked looking check checked checking measure measured count counted tell say sure certain remember recall thermometer probe meter gauge instrument idea clue notion chance faintest foggiest guess see go been bring knows way guessing',

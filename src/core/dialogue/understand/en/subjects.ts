@@ -4,10 +4,10 @@ import { words } from '../phrases.ts';
 /** What a word speaks of. Patterns as in `expandPattern`. */
 export const subjectWords: Readonly<Record<Subject, readonly string[]>> = {
   soil: words`
-    soil, soils, ground, the? land, earth, topsoil, seedbed, soil temp|temperature|thermometer, ground
+    the clay|silt|sand|peat, soil, soils, ground, the? land, earth, topsoil, seedbed, soil temp|temperature|thermometer, ground
     temp|temperature, dirt, soil texture|type, soil probe|probes, probe, probes, soil thermometers, soil temps|temperatures, ground thermometer, clods, soil moisture, soil feel|feels
   `,
-  surface: words`surface, soil surface, on top, surface of the? soil, tramlines, headland|headlands, wheelings`,
+  surface: words`surface, soil surface, on top, surface of the? soil, tramlines, wheelings`,
   drains: words`
     drain, drains, outfall|outfalls, drain|field outfall|outfalls, tile|land|field drains, drain pipes, drainage,
     drainflow, drain flow, tiles, pipes, drain pipe, outlet, outlets, outflow, outflows, drain ends, pipe ends, tile ends
@@ -19,7 +19,7 @@ export const subjectWords: Readonly<Record<Subject, readonly string[]>> = {
   tillers: words`tillers, tiller, tillering`,
   weed: words`
     black grass, blackgrass, rye grass, ryegrass, grass weed|weeds, grassweeds, weed, weeds, quadrat|quadrats,
-    weed count|density
+    heads, weed count|density
   `,
   crop: words`crop, rape, oilseed rape, osr, plants, oilseed, colza`,
   tank: words`tank, in the tank, sprayer tank, mix, in with it, going in`,

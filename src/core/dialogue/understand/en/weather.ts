@@ -102,6 +102,7 @@ export const weatherWords: readonly WordRow[] = [
   `,
     strong,
   ),
+  choice('wind.towardsSensitive', 'yes', 'none', words`${sensitive} downwind, downwind of us|me|here? is|are ${sensitive}`, { strong: true }),
   choice(
     'wind.towardsSensitive',
     'yes',
@@ -117,7 +118,7 @@ export const weatherWords: readonly WordRow[] = [
     'no',
     'none wind',
     words`
-    blowing? ${away} from the|our|any|a? ${sensitive}, away from everything|anything|it|all, blowing? ${away} the? ${sensitive}, blowing? ${away} from
+    blowing? ${away} from the|our|any|a? ${sensitive}, away from everything|anything|it|all, blowing|blows|going|goes|heading|drifting|drifts|carrying? ${away} the? ${sensitive}, blowing|blows|going|goes|heading|drifting|drifts|carrying? ${away} from
     the? sensitive? area|areas, nothing sensitive downwind, nothing downwind, towards nothing, blowing towards
     nothing, towards nothing sensitive, blowing towards open fields
   `,

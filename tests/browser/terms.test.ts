@@ -1,0 +1,5 @@
+import { shareBrowser } from './session.ts';
+import { termsSuite } from './suites/terms.ts';
+
+shareBrowser();
+termsSuite();
