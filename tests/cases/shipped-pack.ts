@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { readPackFolder } from '../../src/adapters/pack-files/read-pack-folder.ts';
 import { loadPack } from '../../src/core/rules/pack/load-pack.ts';
-import { type ResolvedCase, resolveCase } from '../../src/core/verdict/cases/resolve-case.ts';
+import { type ResolvedCase, resolveCase } from '../../src/core/rules/resolve-case.ts';
 import { root } from '../repo/files.ts';
 
 const folder = join(root, 'rules', 'propyzamide-winter-oilseed-rape');

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { codedError } from '../../core/errors/coded-error.ts';
 import { type EpochSeconds, epochSeconds } from '../../core/units/brands.ts';
+import { climatologySchema } from '../../core/weather/climatology-schema.ts';
 import type { Forecast, WeatherVariable } from '../../core/weather/forecast.ts';
 import { hourSeconds } from '../../core/weather/series.ts';
 import { weatherVariables } from '../../core/weather/variables.ts';
@@ -34,14 +35,7 @@ const ownForm = z.strictObject({
     z.enum(weatherVariables as [WeatherVariable, ...WeatherVariable[]]),
     z.array(z.number().nullable()),
   ),
-  climatology: z
-    .strictObject({
-      meanAirCByDayOfYear: z.array(z.number().min(-60).max(60)).length(366),
-      spreadC: z.number().gt(0).max(20),
-      years: z.int().min(1),
-      source: z.string().min(1).max(200),
-    })
-    .exactOptional(),
+  climatology: climatologySchema.exactOptional(),
   precipitationMembersMm: z.array(z.array(z.number().nullable())).exactOptional(),
 });
 

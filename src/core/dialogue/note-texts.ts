@@ -12,6 +12,7 @@ import { momentOf } from './note-down.ts';
 import type { Note, NotedReading, PlainNote } from './notes.ts';
 import { packQuestion } from './open-question.ts';
 import type { State } from './state.ts';
+import { isUnderstood } from './understand/languages.ts';
 import type { ViewContext } from './view-context.ts';
 import { ruleText } from './worded-reason.ts';
 
@@ -28,6 +29,8 @@ const sayings: { readonly [K in Spoken]: Say<K> } = {
       ...(field ? [words.dialogue.field(field.name, field.invented, day && showDay(day, words))] : []),
       ...(field?.note === undefined ? [] : [noteIn(field.note, words)]),
       words.dialogue.hello,
+      ...(pack.languages.includes(words.language) ? [] : [words.dialogue.packInEnglish]),
+      ...(isUnderstood(words.language) ? [] : [words.dialogue.readAsEnglish]),
     ].join(' ');
   },
   'not-understood': ({ pieces }, _, { words }) =>

@@ -1,6 +1,6 @@
 import type { FactId } from '../facts/registry/index.ts';
 import { operators } from './operators.ts';
-import type { Comparison, Condition, Rule } from './types.ts';
+import type { Comparison, CompiledComparison, CompiledCondition, Condition, Rule } from './types.ts';
 
 /** What a condition reads, references followed. */
 export interface Reads {
@@ -35,6 +35,12 @@ export function comparisonsOf(
     return comparisonsOf(rule.when, rules, seen);
   }
   return membersOf(condition).flatMap((member) => comparisonsOf(member, rules, seen));
+}
+
+/** Every comparison of a compiled condition, references expanded, in written order. */
+export function comparisonsIn(condition: CompiledCondition): CompiledComparison[] {
+  if (condition.kind === 'comparison') return [condition];
+  return 'member' in condition ? comparisonsIn(condition.member) : condition.members.flatMap(comparisonsIn);
 }
 
 /** Ids of the rules that a condition names directly. */

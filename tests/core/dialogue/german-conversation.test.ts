@@ -9,9 +9,9 @@ const world = { pack, forecast: null };
 const begin = { ...started(pack, fieldLess(fitMorning, 'soil.temperature30cmC')), language: 'de' } as Told;
 const german = (text: string): Told => ({ ...said(text), language: 'de' }) as Told;
 
-/** Every sentence of a catalogue that stands as it is, long enough not to be a name or a number. */
+/** Every sentence of a catalogue that stands as it is, long enough not to be a name, an id or a number. */
 function sentencesOf(value: unknown): string[] {
-  if (typeof value === 'string') return value.length > 12 ? [value] : [];
+  if (typeof value === 'string') return value.length > 12 && value.includes(' ') ? [value] : [];
   return value !== null && typeof value === 'object' ? Object.values(value).flatMap(sentencesOf) : [];
 }
 

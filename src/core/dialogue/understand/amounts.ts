@@ -80,7 +80,7 @@ const turned = { below: 'least', most: 'above', above: 'most', least: 'below' } 
 
 /** "No ditch within 100 m": what is not within a distance is at least that far off; "it hasn't got below 10" is at least 10. */
 function outsideOf(quantity: Quantity, scan: Scan, at: number, { asked }: ReaderContext): Quantity {
-  const isTurned = scan.cues.some(({ entry, to }) => to < at && entry.flags.includes('not'));
+  const isTurned = scan.cues.some(({ entry, to }) => to <= at && entry.flags.includes('not'));
   if (
     isTurned &&
     !scan.subjects.some(({ subject }) => subject === 'water') &&
@@ -111,7 +111,8 @@ function bareCount(amounts: readonly Amount[], scan: Scan): number {
   return scan.subjects.some(({ subject }) => !neutral.has(subject)) ? 0 : bare.length;
 }
 
-function isDenied({ at }: Amount, scan: Scan): boolean {
+function isDenied({ at, quantity }: Amount, scan: Scan): boolean {
+  if (quantity.bound !== null && quantity.bound !== 'near') return false;
   return scan.cues.some(({ entry, to }) => to === at && entry.flags.includes('not'));
 }
 

@@ -32,6 +32,7 @@ export function splitClauses(items: readonly Item[], { little, units }: Language
       close(item.text);
       if (item.text === '?') markQuestion(clauses);
     } else if (isSo(items, at, little) && current.length > 0) close('so');
+    else if (isPair(items, at, little)) current.push(item as Clause['items'][number]);
     else if (item.kind === 'word' && little.clause.has(item.text)) {
       const isBetween =
         item.text === units.betweenJoiner && current.some((one) => one.kind === 'word' && one.text === units.between);
@@ -48,6 +49,13 @@ function isSo(items: readonly Item[], at: number, { soBefore }: Language['little
   const [item, next] = [items[at], items[at + 1]];
   if (item?.kind !== 'word' || item.text !== 'so' || soBefore === undefined) return false;
   return next?.kind === 'quantity' || (next?.kind === 'word' && soBefore.has(next.text));
+}
+
+/** True for the "and" of an idiom: "on and off". */
+function isPair(items: readonly Item[], at: number, { pairs, and }: Language['little']): boolean {
+  const [before, item, next] = [items[at - 1], items[at], items[at + 1]];
+  if (item?.kind !== 'word' || item.text !== and || before?.kind !== 'word' || next?.kind !== 'word') return false;
+  return pairs?.has(`${before.text}-${next.text}`) === true;
 }
 
 /** Every clause of the sentence that has just ended was part of a question. */

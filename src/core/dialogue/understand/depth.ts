@@ -43,6 +43,8 @@ function depthCm(amount: Amount, scan: Scan, isSoilAsked: boolean, isRainAsked: 
     const isOfSoil =
       isSoilAsked || scan.subjects.some(({ subject }) => subject === 'soil' || subject === 'temperature');
     const isTemperature = scan.amounts.some((other) => other.quantity.unit === 'C' || other.quantity.unit === 'deg');
+    const isLead = isAt && numeral.value >= 10 && scan.amounts.some((other) => other.at > at && !other.isAt);
+    if (isLead && scan.subjects.some(({ subject }) => subject === 'soil')) return numeral.value;
     return isMarked && isTold && (isOfSoil || isTemperature || numeral.value >= 10) ? numeral.value : null;
   }
   if (!isLength(unit)) return null;

@@ -107,6 +107,8 @@ export interface LittleWords {
   readonly notBefore: ReadonlySet<string>;
   /** Verbs with which a person or an instrument tells a number. */
   readonly telling?: ReadonlySet<string>;
+  /** Pairs of words that "and" joins into one idiom, by a hyphen: "on and off". */
+  readonly pairs?: ReadonlySet<string>;
   /** Words that begin a clause after "so". */
   readonly soBefore?: ReadonlySet<string>;
   /** Words that part a sentence into clauses beside punctuation. */

@@ -9,7 +9,7 @@ import { measures } from './measures.ts';
 import { mergeReadings } from './merge.ts';
 import { isEmpty, readClause } from './read-clause.ts';
 import type { ReaderContext } from './reader-context.ts';
-import { agoOf, dateBack, depthBack, doubtBack, type Gathered, type Left, spreadBack } from './said-after.ts';
+import { agoOf, dateBack, depthBack, doubtBack, endBack, type Gathered, type Left, spreadBack } from './said-after.ts';
 import type { UnderstandContext, Understanding } from './types.ts';
 
 /** Reads a text clause by clause; what one clause leaves open the next may settle. */
@@ -102,6 +102,7 @@ function readOne(kind: ClauseKind, quote: string, left: Left, around: Around, ga
     doubtBack(gathered, left);
     return { ...next, agoHours: left.agoHours };
   }
+  if (isOnlyEnded(kind) && endBack(gathered, left)) return { ...next, reading: left.reading, agoHours: left.agoHours };
   if (depthBack(gathered, reading, left, context)) return { ...next, reading: left.reading, agoHours: left.agoHours };
   const isOnlyTime = isEmpty(kind.rest) && kind.rest.agoHours !== undefined;
   if (isOnlyTime) dateBack(gathered, kind.rest.agoHours, context.pack.facts);
@@ -134,6 +135,12 @@ function isUnsureOf({ intent }: ClauseKind, { reading }: Left, { asked }: Unders
 function isOnlyDoubt({ rest }: ClauseKind): boolean {
   if (rest === null || !rest.flags.has('doubt') || rest.unknown + rest.amounts.length > 0) return false;
   return rest.cues.every(({ entry }) => entry.flags.some((flag) => flag === 'doubt' || flag === 'filler'));
+}
+
+/** True where a clause says no more than that something is there no more: "but it's gone". */
+function isOnlyEnded({ rest }: ClauseKind): boolean {
+  if (rest === null || !rest.flags.has('ended') || rest.unknown + rest.amounts.length > 0) return false;
+  return rest.cues.every(({ entry }) => entry.flags.some((flag) => flag === 'ended' || flag === 'filler'));
 }
 
 /** True where an unsure answer is said of what the clause before told: "9, probably". */

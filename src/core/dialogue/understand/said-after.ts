@@ -31,6 +31,17 @@ export function doubtBack({ offered }: Gathered, { reading }: Left): void {
   for (let at = offered.length - count; at < offered.length; at += 1) offered[at] = { ...offered[at]!, doubtful: true };
 }
 
+/** "There was a puddle, but it's gone": the signs said just before are there no more. */
+export function endBack({ offered }: Gathered, { reading }: Left): boolean {
+  const last = offered.at(-1);
+  if (last?.reading.type !== 'signs' || reading?.found.length !== 1 || last.fact !== reading.found[0]?.fact)
+    return false;
+  const { present, absent } = last.reading;
+  if (present.length === 0) return false;
+  offered[offered.length - 1] = { ...last, reading: { ...last.reading, present: [], absent: [...absent, ...present] } };
+  return true;
+}
+
 /** "9, half a degree either way": the number of the clause is how far the one before may be out. */
 export function spreadBack({ offered }: Gathered, { rest }: ClauseKind, { reading }: Left): boolean {
   const [amount, ...more] = rest?.amounts ?? [];

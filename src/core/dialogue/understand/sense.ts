@@ -19,6 +19,7 @@ export interface Sense extends FactReading {
 export function readSenses(scan: Scan, context: ReaderContext): { senses: readonly Sense[]; lost: number } {
   const picked = new Map(scan.cues.map((cue) => [cue, cue.entry.rows.length > 0 ? pickRow(cue, scan, context) : null]));
   for (const [cue, row] of picked) if (row && isOutOfTime(row.fact, scan)) picked.set(cue, null);
+  for (const [cue, row] of picked) if (row && turnsNext(cue, row, picked)) picked.set(cue, null);
   const said = scan.cues.filter((cue) => picked.get(cue));
   let lost = scan.cues.filter((cue) => !picked.get(cue) && isMeant(cue)).length;
   const nots = boundBy(scan, said, 'not');
@@ -45,6 +46,12 @@ export function readSenses(scan: Scan, context: ReaderContext): { senses: readon
     );
   }
   return { senses, lost };
+}
+
+/** True for a "never" or "none" that is an answer alone, where what it denies follows: "never drained". */
+function turnsNext(cue: Cue, { fact }: Row, picked: ReadonlyMap<Cue, Row | null>): boolean {
+  if (!cue.entry.flags.includes('not')) return false;
+  return [...picked].some(([other, row]) => row?.fact === fact && other.from >= cue.to);
 }
 
 /** A phrase that only tells what is spoken of, or fills, is not lost where its meanings do not hold. */

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { climatologySchema } from '../../weather/climatology-schema.ts';
 import type { Forecast, WeatherVariable } from '../../weather/forecast.ts';
 import { momentSchema, textSchema } from './fact-schema.ts';
 
@@ -40,14 +41,7 @@ export const forecastSchema: z.ZodType<Forecast> = z
     attribution: textSchema,
     invented: z.exactOptional(z.literal(true)),
     note: z.exactOptional(textSchema),
-    climatology: z.exactOptional(
-      z.strictObject({
-        meanAirCByDayOfYear: z.array(z.number().min(-60).max(60)).length(366),
-        spreadC: z.number().gt(0).max(20),
-        years: z.int().min(1),
-        source: textSchema,
-      }),
-    ),
+    climatology: z.exactOptional(climatologySchema),
     times: z.array(momentSchema).max(mostHours),
     values: z.strictObject(columns).partial(),
     precipitationMembersMm: z.exactOptional(z.array(column).max(100)),

@@ -1,7 +1,8 @@
 import type { FactId } from '../../facts/registry/index.ts';
 import type { ResolvedFacts } from '../../facts/resolved.ts';
 import type { FactDefinition, Known } from '../../facts/types.ts';
-import type { CompiledComparison, CompiledCondition, CompiledRule } from '../types.ts';
+import { comparisonsIn } from '../reads.ts';
+import type { CompiledRule } from '../types.ts';
 import { cellsOf } from './cells.ts';
 
 /** The registry entry of a fact. */
@@ -46,10 +47,4 @@ export function someCell({ facts, cells, size }: CellSpace, visit: (facts: Resol
     if (visit(known)) return true;
   }
   return false;
-}
-
-/** Every comparison of a compiled condition, references expanded, in written order. */
-export function comparisonsIn(condition: CompiledCondition): CompiledComparison[] {
-  if (condition.kind === 'comparison') return [condition];
-  return 'member' in condition ? comparisonsIn(condition.member) : condition.members.flatMap(comparisonsIn);
 }

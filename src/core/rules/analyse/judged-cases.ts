@@ -1,14 +1,9 @@
-import { codedError, isLoamwardError } from '../../errors/coded-error.ts';
-import { localDate } from '../../facts/local-day.ts';
-import { momentOfFacts, parseFacts } from '../../facts/parse/index.ts';
-import { resolveFacts } from '../../facts/resolve.ts';
+import { isLoamwardError } from '../../errors/coded-error.ts';
 import type { ResolvedFacts } from '../../facts/resolved.ts';
-import { parseInstant } from '../../units/instant.ts';
-import { parametersOn } from '../../units/parameter.ts';
 import { compileRules } from '../compile.ts';
 import type { Path, Report } from '../pack/findings.ts';
 import type { Pack, PackCase } from '../pack-types.ts';
-import { reachedFacts } from '../reach.ts';
+import { resolveCase } from '../resolve-case.ts';
 import type { CompiledRule, CompiledRules } from '../types.ts';
 
 /** A case with its facts and the rules of its day. */
@@ -25,7 +20,7 @@ export function judgeCases(pack: Pack, cases: readonly PackCase[], report: Repor
     const index = seen.get(one.file) ?? 0;
     seen.set(one.file, index + 1);
     try {
-      const { day, facts } = resolveCase(pack, one);
+      const { day, facts } = resolveCase(one, pack);
       const rules = byDay.get(day) ?? rulesById(compileRules(pack, day));
       byDay.set(day, rules);
       return [{ facts, rules }];
@@ -40,27 +35,6 @@ export function judgeCases(pack: Pack, cases: readonly PackCase[], report: Repor
   });
 }
 
-function resolveCase(pack: Pack, { at: moment, facts: given, name }: PackCase) {
-  const { zone, parameters, facts: all } = pack;
-  const at = moment === undefined ? momentOfFacts(given, zone, all) : parseInstant(moment);
-  if (at === null) throw noMoment(name);
-  const day = localDate(at, zone);
-  const observations = parseFacts(given, at, zone, all);
-  const facts = resolveFacts({
-    observations,
-    forecast: null,
-    at,
-    zone,
-    parameters: parametersOn(parameters, day),
-    registry: reachedFacts(pack),
-  });
-  return { day, facts };
-}
-
 function rulesById({ rules }: CompiledRules): ReadonlyMap<string, CompiledRule> {
   return new Map(rules.map((one) => [one.rule.id, one]));
-}
-
-function noMoment(name: string) {
-  return codedError('CASE_MISFIT', { expected: '"at", or "date" among the facts', came: name });
 }

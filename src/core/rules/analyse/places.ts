@@ -1,7 +1,7 @@
 import type { Path, Place } from '../pack/findings.ts';
 import { isObject } from '../pack/findings.ts';
+import { comparisonsIn } from '../reads.ts';
 import type { CompiledComparison, CompiledCondition, CompiledRule } from '../types.ts';
-import { comparisonsIn } from './every-cell.ts';
 
 /** Where the parts of a pack stand in its files. */
 export interface PlaceOf {

@@ -1,6 +1,7 @@
 import type { FactId } from '../../facts/registry/index.ts';
 import type { ResolvedFacts } from '../../facts/resolved.ts';
 import { outcomeOf } from '../outcome.ts';
+import { comparisonsIn } from '../reads.ts';
 import type { Outcome } from '../trace-types.ts';
 import type { CompiledComparison, CompiledCondition, CompiledRule } from '../types.ts';
 import { type Cell, cellsOf } from './cells.ts';
@@ -27,7 +28,7 @@ export function ruleCells(
   year: number,
   further: readonly CompiledComparison[] = [],
 ): RuleCells {
-  const comparisons = [...comparisonsOf(condition), ...further];
+  const comparisons = [...comparisonsIn(condition), ...further];
   const facts = [...new Set(comparisons.map(({ fact }) => fact))];
   return facts.map((fact) => {
     const reading = comparisons.filter((one) => one.fact === fact);
@@ -75,7 +76,7 @@ export function tellApart(
   year: number,
   most = 20,
 ): ToldApart {
-  const all = ruleCells(original, definitionOf, year, comparisonsOf(changed.condition));
+  const all = ruleCells(original, definitionOf, year, comparisonsIn(changed.condition));
   const whole = all.reduce((product, [, cells]) => product * cells.length, 1) <= mostAssignments;
   const cells = whole ? all : all.map(([fact, each]) => [fact, each.filter(({ cost }) => cost === 0)] as const);
   const differing: Assignment[] = [];
@@ -91,10 +92,4 @@ export function tellApart(
 
 function resolvedOf(cells: readonly (readonly [FactId, Cell])[]): ResolvedFacts {
   return Object.fromEntries(cells.map(([fact, cell]) => [fact, cell.resolved]));
-}
-
-/** Every comparison of a compiled condition, references followed, in written order. */
-export function comparisonsOf(condition: CompiledCondition): CompiledComparison[] {
-  if (condition.kind === 'comparison') return [condition];
-  return 'member' in condition ? comparisonsOf(condition.member) : condition.members.flatMap(comparisonsOf);
 }

@@ -5,11 +5,11 @@ import { type Assignment, assignmentsOf, ruleCells, tellApart } from '../../rule
 import { applyChange, type Change, type RuleSet } from '../../rules/mutate/types.ts';
 import type { Pack, PackCase } from '../../rules/pack-types.ts';
 import { evaluateReference } from '../../rules/reference.ts';
+import { type ResolvedCase, resolveCase } from '../../rules/resolve-case.ts';
 import type { Trace } from '../../rules/trace-types.ts';
 import type { CompiledRule } from '../../rules/types.ts';
 import { verdictWord } from '../verdict-of.ts';
 import { caseHolds } from './judge-case.ts';
-import { type ResolvedCase, resolveCase } from './resolve-case.ts';
 import { affectedBy } from './trace-cases.ts';
 
 /** A change that no case notices, and what would. */

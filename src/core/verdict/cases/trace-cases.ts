@@ -2,10 +2,10 @@ import { compileRules } from '../../rules/compile.ts';
 import type { Change, RuleSet } from '../../rules/mutate/types.ts';
 import { readsOf, referencesOf } from '../../rules/reads.ts';
 import { evaluateReference, evaluateRule } from '../../rules/reference.ts';
+import type { ResolvedCase } from '../../rules/resolve-case.ts';
 import type { Trace } from '../../rules/trace-types.ts';
 import type { CompiledRules, Rule } from '../../rules/types.ts';
 import { parametersOn } from '../../units/parameter.ts';
-import type { ResolvedCase } from './resolve-case.ts';
 
 /** A case with its trace; `period` names the versions of parameters in force on its day. */
 export interface TracedCase extends ResolvedCase {

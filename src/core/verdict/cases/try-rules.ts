@@ -3,9 +3,9 @@ import type { DefinitionOf } from '../../rules/mutate/change-conditions.ts';
 import { changesOf } from '../../rules/mutate/changes.ts';
 import { applyChange, type Change } from '../../rules/mutate/types.ts';
 import type { Pack, PackCase } from '../../rules/pack-types.ts';
+import { type ResolvedCase, resolveCase } from '../../rules/resolve-case.ts';
 import { caseHolds } from './judge-case.ts';
 import { type KillWorld, killOf, type Survivor } from './kill.ts';
-import { type ResolvedCase, resolveCase } from './resolve-case.ts';
 import { affectedBy, type TracedCase, traceCases, tracesAfter } from './trace-cases.ts';
 
 /** What came of trying every single change of a rule set against its cases. */

@@ -3,6 +3,9 @@ import type { Catalogue } from '../catalogue.ts';
 /** What the assistant says in a conversation beside questions and verdicts. */
 export const dialogueWords: Catalogue['dialogue'] = {
   hello: 'Wählen Sie eine Antwort oder sagen Sie es mit eigenen Worten; „weiß nicht“ ist auch eine Antwort.',
+  packInEnglish:
+    'Fragen, Regeln und Aufgaben sind auf Englisch: Diese Regeln sind noch nicht in diese Sprache übersetzt.',
+  readAsEnglish: 'Was getippt oder gesprochen wird, wird als Englisch gelesen; die Knöpfe gehen wie immer.',
   field: (name, invented, day) => {
     if (!invented) return `${name}.`;
     return day === null ? `${name}, ein erfundenes Feld.` : `${name}, ein erfundenes Feld am ${day}.`;

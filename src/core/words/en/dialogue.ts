@@ -1,6 +1,8 @@
 /** What the assistant says in a conversation beside questions and verdicts. */
 export const dialogueWords = {
   hello: 'Choose an answer or say it in your own words; "don\'t know" is an answer too.',
+  packInEnglish: 'Questions, rules and jobs are in English: these rules are not translated into this language yet.',
+  readAsEnglish: 'What is typed or spoken is read as English; the buttons work as always.',
   field: (name: string, invented: boolean, day: string | null) => {
     if (!invented) return `${name}.`;
     return day === null ? `${name}, an invented field.` : `${name}, an invented field on ${day}.`;

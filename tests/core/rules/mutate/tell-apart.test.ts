@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { compileRules } from '../../../../src/core/rules/compile.ts';
 import { changeCondition } from '../../../../src/core/rules/mutate/change-conditions.ts';
-import { comparisonsOf, ruleCells, tellApart } from '../../../../src/core/rules/mutate/tell-apart.ts';
+import { ruleCells, tellApart } from '../../../../src/core/rules/mutate/tell-apart.ts';
 import { outcomeOf } from '../../../../src/core/rules/outcome.ts';
+import { comparisonsIn } from '../../../../src/core/rules/reads.ts';
 import type { CompiledRule, Condition, Rule } from '../../../../src/core/rules/types.ts';
 import { factDefinition, ofCore } from '../../../fixtures/core-facts.ts';
 import { generatedParameters, ruleSet } from '../../../generators/conditions.ts';
@@ -64,7 +65,7 @@ test('what the cells cannot tell apart no generated facts can, over changes of g
         const changes = changeCondition(rule!.when, factDefinition);
         const after = compile({ ...rule!, when: changes[pick % changes.length]!.when });
         const before = compile(rule!);
-        const cells = ruleCells(before, factDefinition, 2026, comparisonsOf(after.condition));
+        const cells = ruleCells(before, factDefinition, 2026, comparisonsIn(after.condition));
         fc.pre(cells.reduce((product, [, each]) => product * each.length, 1) <= 20_000);
         const isEqual = tellApart(before, after, factDefinition, 2026).ways.length === 0;
         for (const facts of all) {

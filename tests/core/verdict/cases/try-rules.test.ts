@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { applyChange } from '../../../../src/core/rules/mutate/types.ts';
 import { loadPack } from '../../../../src/core/rules/pack/load-pack.ts';
 import type { PackCase } from '../../../../src/core/rules/pack-types.ts';
+import { resolveCase } from '../../../../src/core/rules/resolve-case.ts';
 import { caseHolds } from '../../../../src/core/verdict/cases/judge-case.ts';
-import { resolveCase } from '../../../../src/core/verdict/cases/resolve-case.ts';
 import { affectedBy, traceCases } from '../../../../src/core/verdict/cases/trace-cases.ts';
 import { tryRules } from '../../../../src/core/verdict/cases/try-rules.ts';
 import { shipped } from '../../../cases/shipped-pack.ts';
@@ -53,7 +53,12 @@ describe('changes that no case notices', () => {
 
   test('a limit is shown by the value at it or one step off it', () => {
     const wind = survivors.filter(({ change }) => change.before.id === 'windMostKmh');
-    expect(wind.map(({ facts }) => facts)).toEqual([{ 'wind.boomKmh': 9.61 }, { 'wind.boomKmh': 9.6 }]);
+    expect(wind.map(({ change, facts }) => [change.after, facts['wind.boomKmh']])).toMatchObject([
+      [{ value: 9.61 }, 9.61],
+      [{ value: 9.59 }, 9.6],
+      [{ value: 9.7 }, 9.61],
+      [{ value: 9.5 }, 9.6],
+    ]);
   });
 });
 

@@ -15,7 +15,7 @@ export const answerWords: AnswerWords = {
     no, nope, nah, nay, naw, n, negative, no way, not at all, not yet, not a bit, certainly|definitely|absolutely
     not, it isnt, its not, it is not, theyre not, they arent, they are not, there isnt, there arent, there is not,
     there are none, it hasnt, we havent, i havent, it doesnt, they dont, we dont, i dont, it wasnt, it didnt, we
-    didnt, not today, not now, false, thats wrong, wrong, no sir, none, not that i can see, not that i know of,
+    didnt, not today, not now, false, thats wrong, wrong, no sir, none, not that i can see|tell|spot|find, not that ive seen|noticed|found, not that i know of,
     none at all, nothing at all, not this season|year, nothing, never, not any, nil, not one, not a hope|prayer, no hope, not a hope in hell, fat chance, no fear, havent|hasnt|not got|gotten|come round|around to it|that|doing? yet?, still to do|be done, yet to do it, yet to be done, not done yet?, havent done it|that|so|any, not been done, neither, none of them is|are|do|does|has|have?, not one of them, not at the? moment|minute, not at this? moment|minute, not this time, not just? yet, not right now, not recently|lately, course not, of course not, never has|have|did|had, never has|have
     been, no need, far from it, no chance, not likely, there are not, it
     has not, we have not, not so far, none that i can see, oh no

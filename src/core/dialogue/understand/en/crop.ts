@@ -149,7 +149,7 @@ export const cropWords: readonly WordRow[] = [
     'no',
     '',
     words`
-    had none, had none yet, none yet, had nothing, not had any, hasnt had any, havent had any, the first, first
+    never had any|it|one on?, never been on|done|sprayed|treated, had none, had none yet, none yet, had nothing, not had any, hasnt had any, havent had any, the first, first
     one|time|application|go, nothing on yet, not touched, nothing yet, nothing so far, not on yet, not been on, not been done, not done yet?, no not yet, not this crop, not on this crop, first time, not a drop, hasnt been touched, wasnt, still to do, not had it|any, untreated, not|hasnt|havent
     been? sprayed|treated|applied yet?
   `,

@@ -40,7 +40,7 @@ export const feelWords: readonly WordRow[] = [
     'dry',
     '',
     words`
-    ${breaks} to|into nothing|dust|powder|bits|pieces, ${breaks} straight? apart, wont|doesnt|cant|will not|does not hold|bind|stick|stay|stick|go|make|form|ball|mould a|into|in? ball|shape|together|up?, runs|trickles|pours|slips through my|the|your? fingers, blows away,
+    ${breaks} to|into nothing|dust|powder|bits|pieces, ${breaks} straight? apart, wont|doesnt|cant|not hold|bind|stick|stay|go|make|form|mould a|into|in? ball|shape|together|up, wont|doesnt|cant|not hold|bind|ball|mould, runs|trickles|pours|slips through my|the|your? fingers,
     falls|falling apart, wont ball|bind, wont make|form|hold a ball, wont hold together, wont stick|hold together, doesnt hold together, runs through my? the? fingers, like dust, dust, loose
     and dry, flows|pours through my|the fingers, no ball, wont stay together, no moisture in it?, doesnt ball, not a bit of moisture, turns|goes to dust, powder, dry
   `,

@@ -9,7 +9,7 @@ export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string
     cant|cannot|couldnt|dont|didnt|never|couldnae find|see|spot|notice|detect a|any|one|many|much? single?, havent|not|hasnt|never seen|found|spotted|noticed|had a|any|one|many|much? single?, free from|of any?,
     clean|clear|empty of,
     unlikely to, not likely to,
-    nobody, noone, not, no, isnt, arent, aint, wasnt, werent, hasnt, havent, hadnt, dont, doesnt, didnt, wont, never, none,
+    not so much as, not even, nobody, noone, not, no, isnt, arent, aint, wasnt, werent, hasnt, havent, hadnt, dont, doesnt, didnt, wont, never, none,
     nothing, without, neither, cant see any, cannot see any, no sign|signs of, not any, no longer, not seen any,
     free of|from, zero, havent seen any, couldnt see any, absence of, not a single, nil, no evidence of, not yet,
     yet to be, lack of
@@ -46,7 +46,7 @@ export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string
     sure, have no idea, dont know if, difficult to say
   `,
   block: words`
-    over|for the? next week|fortnight|month, i said, other farm, the other farm, other side of the|farm, another farm, other place, next farm, down the road, brothers, brother, my dads,
+    over|for the? next week|fortnight|month, i said, other farm, the other farm, other side of the|farm, another farm, other place, next farm, down the road, mate says|reckons|said|told|had|has|got|down|of|who, my|a mate, mates field|farm|soil|drains, brothers, brother, my dads,
     cousin, cousins, uncle, uncles, on the mast, mast, weather station, met station, airfield, gauge, rain gauge, fell, fallen, weve had, weve had so far, this time last year, back in, years back, last time, used to be,
     when i was, grandad, in theory, in my experience, rule of thumb, as a rule, the book says, the guide says, the guidelines, too wet to, too dry to, far too, worried about, worry about, afraid of, in case, let me
     know, tell me if, they had|got, provided, as long as, so long as, once it|the|its|theyve|weve|ive|i|we|they, after it, waiting for, wait for, wait till, wait until, ive heard, heard that, read that, they reckon it, radio, telly, on tv, newspaper, everyone,

@@ -31,7 +31,7 @@ export const looseWishes: readonly LooseWish[] = [
       `${people} ${times} ${fit} or not no yes verdict answer decision upshot outcome result call word bottom line your you think reckon advice about out sprayer get crack cracking conditions suit suits suitable then will can could should shall`,
     ),
     needs: of(
-      'do spray spraying sprayed go fit ok okay suit suits suitable verdict answer decision upshot outcome result wait hold start yes bottom reckon think advise recommend cracking',
+      'spray spraying sprayed go fit ok okay suit suits suitable verdict answer decision upshot outcome result wait hold start yes bottom reckon think advise recommend cracking',
     ),
   },
   {
@@ -58,7 +58,7 @@ export const looseWishes: readonly LooseWish[] = [
   {
     intent: 'why',
     begins: words`
-      what dyou|dya need|want|wanna that|this|it, how is|does that|this|it, is|does that|this|it really? matter|important|relevant|necessary, do you really need, does it make any|a difference, whats|what has|is that|this|it got|to|for|about,
+      what dyou|dya need|want|wanna that|this|it, how is|does that|this|it, is|does that|this|it really? matter|important|relevant|necessary, do you really need, does it|that|this make any|a|much? difference, whats|what has|is that|this|it got|to|for|about,
       why on earth, and? why dyou|dya|do|would|are|did|should you|i|we, why you, what do you need|want that|this|it for, whats that|this|it for|to|got, what does that|it matter, why is|does|would that|this|it|the, what has|is that|this|it
       got|to, whats the point|reason|relevance, for what reason, what makes you, why should, whats it to, why ask, why bother, what difference does
     `,
@@ -69,7 +69,7 @@ export const looseWishes: readonly LooseWish[] = [
   {
     intent: 'needs',
     begins: words`
-      what|which bits|questions|answers|facts|things|info|information|other do|are you|we|i|still|left|missing, what still, how much|many more|else do you|i, what has to|needs to, what must, what will it take, what would get, what else,
+      what|which bits|questions|answers|facts|things|info|information|other do|are you|we|i|still|left|missing, what am i still|missing, what still, how much|many more|else do you|i, what has to|needs to, what must, what will it take, what would get, what else,
       what else, what do|would|should|must you|i|it still? need|want|require, whats needed|missing|left|outstanding|still|required|lacking, what is needed|missing|left|outstanding|still|required|lacking, what would it|have|need|make|get|change|help|allow|let, what has|needs|must
       to?, what are you waiting|missing|short, what havent|have i|we not?, what conditions, what do i|we still? need|have|want, what more, what am i missing, how do i get, how do we get, what can i do to|about, what could
       i do to|about, is there anything else, anything else, anything more, how many more questions?
@@ -81,7 +81,7 @@ export const looseWishes: readonly LooseWish[] = [
   {
     intent: 'what-said',
     begins: words`
-      remind|tell me|us what|of, can|could|will you remind|repeat|read|list|show|recap|summarise, what|which answers|facts|bits|things have|has|did, what have|do you got|have|think|know|reckon, so what have|do, say|read it|that all? back|again, let me see|hear|check what|my, just? recap|summarise, what have|did i|we|you told|tell|said|say|put|given|give|answered|answer|got|taken|noted|down|entered|recorded, what do you know|have|think, read me|it|that|them|back|out back|my?, remind me, where
+      sum|summarise|tot|total|tally up? what|it|everything|my|the, remind|tell me|us what|of, can|could|will you remind|repeat|read|list|show|recap|summarise, what|which answers|facts|bits|things have|has|did, what have|do you got|have|think|know|reckon, so what have|do, say|read it|that all? back|again, let me see|hear|check what|my, just? recap|summarise, what have|did i|we|you told|tell|said|say|put|given|give|answered|answer|got|taken|noted|down|entered|recorded, what do you know|have|think, read me|it|that|them|back|out back|my?, remind me, where
       have|are|had we, list my?|all|the|what|everything, show me my|what|the, go over|through, run|talk me? over|through, whats|what is on record|file, what you got|know|have, what facts, which answers, tell me what
       i|you, repeat what|my|it|that|everything, give me a|the, play it|that, recap
     `,
@@ -139,7 +139,7 @@ export const looseWishes: readonly LooseWish[] = [
   {
     intent: 'help',
     begins: words`
-      i? dont|didnt|cant|not understand|follow|get|sure|see|work, whats|what is this|that|the question? about|mean|asking, what does that|this|it mean|want, come again, say|explain that|this|it again, eh, youve lost me, you lost me, not with you, im|i am not? with|sure|following|lost|stuck|confused|struggling, help, how do|can|should i|we, how does|do this|it|that|you, what can|do|should|am|must i|we|you, i? dont understand|follow|get, im lost|stuck|confused|struggling, can you help|explain, give me a|some help|hand|hint, i need|want a|some|help|hand, what
+      i? dont|didnt|cant|not understand|follow|get|sure|see|work, whats|what is this|that|the question? about|mean|asking, what does that|this|it mean|want, come again, say|explain that|this|it again, eh, youve lost me, you lost me, not with you, im|i am not? with|sure|following|lost|stuck|confused|struggling, help, how do|can|should i|we, how does|do this|it|that|you, what can|do|should|must i|we|you, what am i supposed|meant|to, i? dont understand|follow|get, im lost|stuck|confused|struggling, can you help|explain, give me a|some help|hand|hint, i need|want a|some|help|hand, what
       happens|do now|next
     `,
     words: of(

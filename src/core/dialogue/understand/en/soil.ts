@@ -97,6 +97,7 @@ export const soilWords: readonly WordRow[] = [
   `,
     { strong: true },
   ),
+  choice('soil.drainsRunning', 'yes', '', words`drip, trickle, dribble, drop, spit`),
   choice(
     'soil.drainsRunning',
     'no',

@@ -1,12 +1,12 @@
-import { codedError } from '../../errors/coded-error.ts';
-import { localDate } from '../../facts/local-day.ts';
-import { momentOfFacts, parseFacts } from '../../facts/parse/index.ts';
-import { resolveFacts } from '../../facts/resolve.ts';
-import type { ResolvedFacts } from '../../facts/resolved.ts';
-import type { Pack, PackCase } from '../../rules/pack-types.ts';
-import { reachedFacts } from '../../rules/reach.ts';
-import { parseInstant } from '../../units/instant.ts';
-import { parametersOn } from '../../units/parameter.ts';
+import { codedError } from '../errors/coded-error.ts';
+import { localDate } from '../facts/local-day.ts';
+import { momentOfFacts, parseFacts } from '../facts/parse/index.ts';
+import { resolveFacts } from '../facts/resolve.ts';
+import type { ResolvedFacts } from '../facts/resolved.ts';
+import { parseInstant } from '../units/instant.ts';
+import { parametersOn } from '../units/parameter.ts';
+import type { Pack, PackCase } from './pack-types.ts';
+import { reachedFacts } from './reach.ts';
 
 /** A case with its facts resolved at its moment. */
 export interface ResolvedCase {

@@ -1,0 +1,25 @@
+import { describe, expect, test } from 'vitest';
+import { generatedLists, languagesIn, wordsFolder } from '../../src/tools/languages/lists.ts';
+import { findingsIn, generatedRecords, type WordsOf } from '../../src/tools/languages/records.ts';
+import { root, textOf } from './files.ts';
+
+const others = languagesIn(root, wordsFolder).filter((code) => code !== 'en');
+const wordsOf: WordsOf = async (code) => (await import(`../../web/words/${code}/index.ts`)).default;
+
+describe('what npm run languages writes', () => {
+  test('is fresh: the lists of languages hold every folder', () => {
+    for (const [path, text] of generatedLists(root)) expect(textOf(path), path).toBe(text);
+  });
+
+  test('is fresh: the records hold what each sentence was translated from', async () => {
+    const records = await generatedRecords(root, wordsOf);
+    expect(records.size).toBe(others.length);
+    for (const [path, text] of records) expect(textOf(path), `${path}: npm run languages`).toBe(text);
+  });
+});
+
+describe.each(others)('in %s', (code) => {
+  test('no sentence is missing, stale, too many or left in English: npm run languages -- --missing tells which', async () => {
+    expect(await findingsIn(root, code, wordsOf)).toEqual({ missing: [], stale: [], same: [], extra: [] });
+  });
+});
