@@ -2,7 +2,7 @@ import type * as z from 'zod';
 import type { Parameter } from '../../units/parameter.ts';
 import type { Rule } from '../types.ts';
 import { checkReferences } from './check-references.ts';
-import { checkLanguages, checkRuleTexts } from './check-texts.ts';
+import { checkLanguages, checkOrigin, checkRuleTexts } from './check-texts.ts';
 import { inside, type Place, type Report, show } from './findings.ts';
 import { parseCondition } from './parse-condition.ts';
 import { rulesSchema } from './schema.ts';
@@ -33,6 +33,7 @@ export function buildRules(
   for (const { raw, topic, place } of raws) {
     checkEffect(raw, place, report);
     checkLanguages(raw.text, languages, inside(place, 'text'), report);
+    checkOrigin(raw, languages, place, report);
     const when = parseCondition(raw.when, inside(place, 'when'), { parameters, ruleIds }, report);
     if (places.has(raw.id)) {
       const other = places.get(raw.id)?.file;
