@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { sourceIn } from '../../src/core/units/texts.ts';
 import { shipped } from './shipped-pack.ts';
 
 const { rules, questions, cautions } = shipped.pack;
@@ -69,7 +70,21 @@ describe('cautions always at hand', () => {
 });
 
 test('every limit says where it comes from and why', () => {
-  const { parameters } = shipped.pack;
-  const vague = parameters.filter(({ source, why }) => source.length < 10 || !/^[A-Z].*\.$/.test(why));
+  const { parameters, languages } = shipped.pack;
+  const vague = languages.flatMap((language) =>
+    parameters.filter(
+      ({ source, why }) => sourceIn(source, language).length < 10 || !/^[A-ZÄÖÜ].*\.$/.test(why[language] ?? ''),
+    ),
+  );
   expect(vague.map(({ id }) => id)).toEqual([]);
+});
+
+test('a source that says that it has none, or is from memory, says so in every language', () => {
+  const { parameters, rules, glossary, languages } = shipped.pack;
+  const prose = /\b(?:no source|our choice|from memory|second-hand|check the label)\b/;
+  const left = [...parameters, ...rules, ...glossary].filter(({ source }) => {
+    if (typeof source === 'string') return prose.test(source);
+    return languages.some((language) => language !== 'en' && prose.test(sourceIn(source, language)));
+  });
+  expect(left.map(({ id }) => id)).toEqual([]);
 });

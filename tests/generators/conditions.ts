@@ -14,7 +14,7 @@ export const generatedParameters: readonly Parameter[] = [
 ];
 
 function parameter(id: string, value: Parameter['value'], unit: string): Parameter {
-  return { id, value, unit, source: 'invented', why: 'test', validFrom: '2020-01-01', tighter: 'neither' };
+  return { id, value, unit, source: 'invented', why: { en: 'test' }, validFrom: '2020-01-01', tighter: 'neither' };
 }
 
 const orderOperator = fc.constantFrom('below', 'atMost', 'above', 'atLeast');
@@ -92,7 +92,7 @@ function rule(index: number): fc.Arbitrary<Rule> {
       lifts,
       protectedByPractice: false,
       source: 'invented',
-      why: 'test',
+      why: { en: 'test' },
       when,
       text: {},
     }));

@@ -57,6 +57,6 @@ export function testParameters(replaced: Readonly<Partial<Record<NeededParameter
 }
 
 function parameter(id: NeededParameter, value: number | string): Parameter {
-  const text = { source: 'test', why: 'test', validFrom: '2000-01-01', tighter: 'neither' } as const;
+  const text = { source: 'test', why: { en: 'test' }, validFrom: '2000-01-01', tighter: 'neither' } as const;
   return { id, value, unit: neededParameters[id], ...text };
 }

@@ -34,7 +34,7 @@ export function holdRule(id: string, when: Condition): Rule {
     lifts: 'hours',
     protectedByPractice: false,
     source: 'invented',
-    why: 'test',
+    why: { en: 'test' },
     when,
     text: {},
   };

@@ -2,9 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { createMemory } from '../../web/chat/memory.ts';
 import { buzzes } from '../../web/comfort/buzz.ts';
 import { comfortOf, showLook, standardComfort } from '../../web/comfort/settings.ts';
-import { regionalTag } from '../../web/speech/abilities.ts';
 import { textOfResults } from '../../web/speech/listen.ts';
 import { bestVoice } from '../../web/speech/speak.ts';
+import { loadWords, pageWords } from '../../web/words.ts';
 import { mapStorage } from './fake-means.ts';
 
 describe('settings of a device', () => {
@@ -72,8 +72,8 @@ describe('speech', () => {
   test.each([
     ['en', 'en-GB'],
     ['de', 'de-DE'],
-    ['cy', 'cy'],
-  ])('the page in %s is spoken as %s', (language, tag) => {
-    expect(regionalTag(language)).toBe(tag);
+  ])('the page in %s is spoken as %s', async (language, tag) => {
+    await loadWords(language);
+    expect(pageWords.tag).toBe(tag);
   });
 });

@@ -1,7 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { ErrorReport } from '../../src/core/errors/coded-error.ts';
 import { errorIn } from '../../src/core/words/errors.ts';
-import { regionalTag } from '../speech/abilities.ts';
 import { coreWords, pageWords } from '../words.ts';
 import { type Asked, listLinks, makeLink, removeLink, type ShownLink } from './links.ts';
 import { canShare, copy, type Sent, share } from './send.ts';
@@ -88,5 +87,5 @@ function problemText(error: ErrorReport | null): string {
 
 /** The day of an instant by this device's clock and language. `until` is epoch seconds. */
 function dayOf(until: number): string {
-  return new Date(until * 1000).toLocaleDateString(regionalTag(document.documentElement.lang), { dateStyle: 'long' });
+  return new Date(until * 1000).toLocaleDateString(pageWords.tag, { dateStyle: 'long' });
 }

@@ -33,8 +33,3 @@ export function canListen(): boolean {
 export function canSpeak(): boolean {
   return 'speechSynthesis' in globalThis && 'SpeechSynthesisUtterance' in globalThis;
 }
-
-/** Tag (BCP 47) of the language of the page with its country, as voices, recognisers and dates need it. */
-export function regionalTag(language: string): string {
-  return { en: 'en-GB', de: 'de-DE' }[language] ?? language;
-}

@@ -1,4 +1,5 @@
-import { type RecognitionResults, recogniserMaker, regionalTag } from './abilities.ts';
+import { pageWords } from '../words.ts';
+import { type RecognitionResults, recogniserMaker } from './abilities.ts';
 
 /** Why nothing was heard. */
 export type ListenProblem = 'refused' | 'no-microphone' | 'no-service' | 'heard-nothing' | 'failed';
@@ -27,7 +28,7 @@ export function listen({ onHeard, onEnd }: ListenListener): (() => void) | null 
   const recogniser = new Maker();
   let heard = '';
   let problem: ListenProblem | null = null;
-  recogniser.lang = regionalTag(document.documentElement.lang);
+  recogniser.lang = pageWords.tag;
   recogniser.continuous = false;
   recogniser.interimResults = true;
   recogniser.onresult = (event) => {

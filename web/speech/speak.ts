@@ -1,11 +1,12 @@
-import { canSpeak, regionalTag } from './abilities.ts';
+import { pageWords } from '../words.ts';
+import { canSpeak } from './abilities.ts';
 
 /** Reads sentences aloud in the language of the page; what was being read before is dropped. Silent where the browser cannot speak. */
 export function speak(sentences: readonly string[]): void {
   if (!canSpeak()) return;
   const { speechSynthesis } = globalThis;
   speechSynthesis.cancel();
-  const language = regionalTag(document.documentElement.lang);
+  const language = pageWords.tag;
   for (const sentence of sentences.filter((one) => one !== '')) {
     const utterance = new SpeechSynthesisUtterance(sentence);
     utterance.lang = language;

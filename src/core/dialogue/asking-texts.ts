@@ -1,11 +1,11 @@
 import { definitionIn, definitionsOf } from '../facts/registry/index.ts';
 import type { Pack } from '../rules/pack-types.ts';
+import { inLanguage, sourceIn } from '../units/texts.ts';
 import type { Catalogue } from '../words/catalogue.ts';
 import { labelOf } from '../words/facts.ts';
 import { showAgo, showTime } from '../words/times.ts';
 import { capital, joinWords } from '../words/units.ts';
 import { describeReading } from '../words/values.ts';
-import { inLanguage } from './decision.ts';
 import type { WordedReason } from './decision-types.ts';
 import { everyFieldLine, fieldLines } from './field-lines.ts';
 import { jobsFor } from './find-out.ts';
@@ -24,7 +24,10 @@ type AskedBack = NoteOf<'asked-back'>;
 export const askingSayings = {
   explained: ({ term }: NoteOf<'explained'>, _: State, { pack, words }: ViewContext) => {
     const found = pack.glossary.find(({ id }) => id === term);
-    return words.asking.explained(inLanguage(found?.text ?? {}, words.language), found?.source ?? '');
+    return words.asking.explained(
+      inLanguage(found?.text ?? {}, words.language),
+      found ? sourceIn(found.source, words.language) : '',
+    );
   },
   'not-explained': (note: NoteOf<'not-explained'>, _: State, { words }: ViewContext) =>
     words.asking.notExplained(note.words),

@@ -5,6 +5,7 @@ import type { Trace } from '../rules/trace-types.ts';
 import type { CompiledRules } from '../rules/types.ts';
 import { doseFor } from '../sprayer/dose.ts';
 import type { EpochSeconds } from '../units/brands.ts';
+import { inLanguage } from '../units/texts.ts';
 import { verdictOf } from '../verdict/verdict-of.ts';
 import type { Forecast } from '../weather/forecast.ts';
 import { catalogueOf } from '../words/catalogue.ts';
@@ -63,9 +64,4 @@ export function decisionFrom(input: DecisionInput): Decision {
     at: instantText(at),
     validUntil: verdict.validUntil === null ? null : instantText(verdict.validUntil),
   };
-}
-
-/** A text in a language, English where it lacks that one. */
-export function inLanguage(text: Readonly<Record<string, string>>, language: string): string {
-  return text[language] ?? text['en'] ?? '';
 }

@@ -1,6 +1,6 @@
 import type { Pack, Question } from '../rules/pack-types.ts';
+import { inLanguage } from '../units/texts.ts';
 import { catalogueOf } from '../words/catalogue.ts';
-import { inLanguage } from './decision.ts';
 import { openQuestion } from './open-question.ts';
 import type { State } from './state.ts';
 import { sentencesIn, termsIn } from './terms.ts';

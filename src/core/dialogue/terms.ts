@@ -1,7 +1,7 @@
 import type { GlossaryTerm, Pack } from '../rules/pack-types.ts';
+import { inLanguage, sourceIn } from '../units/texts.ts';
 import type { Catalogue } from '../words/catalogue.ts';
 import { markTerms } from '../words/mark-terms.ts';
-import { inLanguage } from './decision.ts';
 import type { TermView } from './view-types.ts';
 
 const glossaries = new WeakMap<readonly GlossaryTerm[], Map<Catalogue, readonly TermView[]>>();
@@ -40,7 +40,7 @@ export function glossaryIn(glossary: readonly GlossaryTerm[], words: Catalogue):
     return {
       id,
       said: [...own, ...(forms[words.language] ?? [])],
-      text: words.asking.explained(inLanguage(text, words.language), source),
+      text: words.asking.explained(inLanguage(text, words.language), sourceIn(source, words.language)),
     };
   });
   byWords.set(words, made);

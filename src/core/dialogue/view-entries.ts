@@ -1,11 +1,11 @@
 import type { ErrorReport } from '../errors/coded-error.ts';
 import { definitionIn, isFactOf } from '../facts/registry/index.ts';
+import { inLanguage } from '../units/texts.ts';
 import type { Catalogue } from '../words/catalogue.ts';
 import { errorIn } from '../words/errors.ts';
 import { showWhole } from '../words/numbers.ts';
 import { shortName } from '../words/phrases.ts';
 import { joinWords, unitSuffix } from '../words/units.ts';
-import { inLanguage } from './decision.ts';
 import type { GivenAnswer } from './events.ts';
 import { noteText, phrases } from './note-texts.ts';
 import type { Note } from './notes.ts';

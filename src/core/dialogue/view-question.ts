@@ -1,11 +1,11 @@
 import { definitionIn, definitionsOf, type FactId } from '../facts/registry/index.ts';
 import type { Question } from '../rules/pack-types.ts';
+import { inLanguage } from '../units/texts.ts';
 import type { Catalogue } from '../words/catalogue.ts';
 import { labelOf } from '../words/facts.ts';
 import { phraseOf } from '../words/phrases.ts';
 import { capital, joinWords } from '../words/units.ts';
 import { describeReading } from '../words/values.ts';
-import { inLanguage } from './decision.ts';
 import type { NotedReading, QuestionNote } from './notes.ts';
 import { type OpenQuestion, packQuestion, questionNote } from './open-question.ts';
 import { settlesNow, standingAnswer } from './settles-now.ts';

@@ -2,6 +2,7 @@ import { definitionIn, definitionsOf } from '../facts/registry/index.ts';
 import { resolvedFact } from '../facts/resolved.ts';
 import type { Pack } from '../rules/pack-types.ts';
 import type { RuleTrace } from '../rules/trace-types.ts';
+import { inLanguage, sourceIn } from '../units/texts.ts';
 import type { Catalogue } from '../words/catalogue.ts';
 import { labelOf } from '../words/facts.ts';
 import { describeParameter } from '../words/fill.ts';
@@ -42,8 +43,8 @@ function ruleView(rule: RuleTrace, decision: Decision, pack: Pack, words: Catalo
     outcomeText: describeOutcome(effect, outcome, words),
     effect,
     authority,
-    source: written?.source ?? '',
-    why: written?.why ?? '',
+    source: written ? sourceIn(written.source, words.language) : '',
+    why: written ? inLanguage(written.why, words.language) : '',
     facts: rule.facts.map((fact) => {
       const definition = definitionIn(pack.facts, fact);
       const resolved = resolvedFact(decision.facts, fact);
@@ -57,7 +58,9 @@ function ruleView(rule: RuleTrace, decision: Decision, pack: Pack, words: Catalo
     }),
     limits: rule.parameters.flatMap((parameter) => {
       const found = parameters.get(parameter);
-      return found ? [{ parameter, value: describeParameter(found, words), source: found.source }] : [];
+      return found
+        ? [{ parameter, value: describeParameter(found, words), source: sourceIn(found.source, words.language) }]
+        : [];
     }),
     margins: describeMargins(rule, definitionsOf(pack.facts), words),
   };

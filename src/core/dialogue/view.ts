@@ -1,9 +1,9 @@
 import type { Pack } from '../rules/pack-types.ts';
 import type { EpochSeconds } from '../units/brands.ts';
+import { inLanguage } from '../units/texts.ts';
 import { catalogueOf } from '../words/catalogue.ts';
 import { secondsOf, showTime } from '../words/times.ts';
 import type { Conversation } from './conversation.ts';
-import { inLanguage } from './decision.ts';
 import { fieldLines } from './field-lines.ts';
 import { instantText } from './moment.ts';
 import { openQuestion } from './open-question.ts';

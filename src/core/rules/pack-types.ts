@@ -1,6 +1,7 @@
 import type { FactId, FactRegistry } from '../facts/registry/index.ts';
 import type { Reading } from '../facts/types.ts';
 import type { Parameter } from '../units/parameter.ts';
+import type { Source } from '../units/texts.ts';
 import type { PictureId } from './pack/picture-ids.ts';
 import type { Lifts, Rule } from './types.ts';
 
@@ -62,7 +63,7 @@ export interface GlossaryTerm {
   readonly forms?: Readonly<Record<string, readonly string[]>>;
   readonly text: Readonly<Record<string, string>>;
   /** Where the explanation comes from, or "common practice, no source". */
-  readonly source: string;
+  readonly source: Source;
 }
 
 /** A readable example with the verdict and outcomes expected; `facts` is as in a facts file of the command line. */

@@ -1,5 +1,6 @@
 import type { FactId, FactRegistry } from '../facts/registry/index.ts';
 import type { Parameters } from '../units/parameter.ts';
+import type { Source, Texts } from '../units/texts.ts';
 
 /** What a met rule does to the verdict. */
 export type Effect = 'stop' | 'hold' | 'advise';
@@ -60,8 +61,8 @@ export interface Rule {
   readonly lifts: Lifts | null;
   /** True for practice rules that an overlay may only tighten. */
   readonly protectedByPractice: boolean;
-  readonly source: string;
-  readonly why: string;
+  readonly source: Source;
+  readonly why: Texts;
   readonly when: Condition;
   readonly text: Readonly<Record<string, RuleText>>;
 }

@@ -1,4 +1,5 @@
 import { codedError } from '../errors/coded-error.ts';
+import type { Source, Texts } from './texts.ts';
 
 /** Which way a parameter may be moved without letting more through. */
 export type Tighter = 'lower' | 'higher' | 'fewer' | 'more' | 'neither';
@@ -9,8 +10,8 @@ export interface Parameter {
   readonly value: number | string | readonly string[];
   /** Unit symbol; `month-day` for a day of the year, `list` for a list. */
   readonly unit: string;
-  readonly source: string;
-  readonly why: string;
+  readonly source: Source;
+  readonly why: Texts;
   /** First day on which it holds, ISO date. */
   readonly validFrom: string;
   /** Last day on which it holds, ISO date; absent where it has no end. */

@@ -1,6 +1,7 @@
 import type { Pack } from '../../core/rules/pack-types.ts';
 import type { Rule } from '../../core/rules/types.ts';
 import { type Parameters, parametersOn } from '../../core/units/parameter.ts';
+import { inLanguage, sourceIn } from '../../core/units/texts.ts';
 import { conditionText } from './condition-text.ts';
 import { markdownTable } from './table.ts';
 
@@ -49,9 +50,9 @@ function ruleSection(rule: Rule, parameters: Parameters): string {
     '',
     `Met when ${conditionText(rule.when, parameters)}.`,
     '',
-    `Why: ${rule.why}`,
+    `Why: ${inLanguage(rule.why, 'en')}`,
     '',
-    `Source: ${rule.source}`,
+    `Source: ${sourceIn(rule.source, 'en')}`,
   ].join('\n');
 }
 
@@ -71,8 +72,8 @@ function parameterTable(parameters: Parameters): string {
     .map((parameter) => [
       `\`${parameter.id}\``,
       `${Array.isArray(parameter.value) ? parameter.value.join(', ') : parameter.value} ${parameter.unit}`,
-      parameter.why,
-      parameter.source,
+      inLanguage(parameter.why, 'en'),
+      sourceIn(parameter.source, 'en'),
       parameter.tighter,
     ]);
   return markdownTable(['Parameter', 'Value', 'Why', 'Source', 'Tighter is'], rows);

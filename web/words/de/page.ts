@@ -4,6 +4,7 @@ import { comfort, handOver, offline } from './device.ts';
 /** What the page itself says in German: labels of its parts and states of the connection. */
 export const page: PageWords = {
   name: 'Loamward',
+  tag: 'de-DE',
   skip: 'Zur Frage springen',
   invented: 'Erfunden',
   inventedNote: 'Erfundener Hof, erfundener Tag, erfundenes Wetter: nichts hier betrifft ein wirkliches Feld.',

@@ -3,6 +3,8 @@ import { comfort, handOver, offline } from './device.ts';
 /** What the page itself says in English: labels of its parts and states of the connection. */
 export const page = {
   name: 'Loamward',
+  /** Tag (BCP 47) of the language with its country, by which voices, recognisers and dates are chosen. */
+  tag: 'en-GB',
   skip: 'Skip to the question',
   invented: 'Invented',
   inventedNote: 'Invented farm, invented day, invented weather: nothing here is about a real field.',

@@ -7,6 +7,8 @@ export interface Speller {
   readonly known: ReadonlySet<string>;
   /** Words that a mistyped one may stand for, by each spelling of theirs. */
   readonly near: ReadonlyMap<string, readonly string[]>;
+  /** Words that may be said in the plural. */
+  readonly mendable: ReadonlySet<string>;
   /** Words by their stem, for other forms of them. */
   readonly stems: ReadonlyMap<string, string>;
 }
@@ -60,7 +62,7 @@ export function spellerOf(words: LanguageWords, properWords: readonly string[]):
       near.set(spelling, [...(near.get(spelling) ?? []), word]);
     if (!stems.has(stemOf(word))) stems.set(stemOf(word), word);
   }
-  return { known, near, stems };
+  return { known, near, mendable: new Set([...meant].filter((word) => !barred.has(word))), stems };
 }
 
 /** Puts mistyped words right where one word alone is a letter away; what is said with them is doubtful. */
@@ -71,7 +73,7 @@ export function mendWords(tokens: readonly Token[], { speller }: Language): read
     const whole = `${token.text}g`;
     if (token.text.endsWith('in') && speller.known.has(whole)) return { ...token, text: whole };
     const single = token.text.replace(/s$/, '');
-    if (single !== token.text && speller.known.has(single)) return { ...token, text: single };
+    if (single !== token.text && speller.mendable.has(single)) return { ...token, text: single };
     const meant = meantBy(token.text, speller) ?? speller.stems.get(stemOf(token.text)) ?? null;
     return meant === null ? token : { ...token, text: meant, isMended: true };
   });

@@ -13,7 +13,7 @@ const lasting: readonly (Lifts | null)[] = [null, 'hours', 'days', 'person', 'se
  * Reports each rule that adds nothing to another one: RULE_SAID_TWICE where both have the same effect and come out alike with
  * every value of their facts, RULE_HIDDEN where the other is met whenever it is and weighs at least as much in effect,
  * authority and what lifts it. A rule that another one refers to is a part of it and is left out. Rules that read no fact in
- * common are not compared.
+ * common are not compared, nor is one that is too big by itself, which is said elsewhere.
  */
 export function findNested(
   rules: readonly CompiledRule[],
@@ -21,8 +21,9 @@ export function findNested(
   places: PlaceOf,
   report: Report,
 ): void {
-  rules.forEach((one, index) => {
-    for (const other of rules.slice(index + 1)) comparePair(one, other, definitionOf, places, report);
+  const small = rules.filter((rule) => cellSpaceOf([rule], definitionOf).size <= mostCells);
+  small.forEach((one, index) => {
+    for (const other of small.slice(index + 1)) comparePair(one, other, definitionOf, places, report);
   });
 }
 

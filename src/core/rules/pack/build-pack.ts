@@ -8,7 +8,7 @@ import { buildRules } from './build-rules.ts';
 import { checkCases } from './check-cases.ts';
 import { checkNeeded, checkParameters } from './check-parameters.ts';
 import { checkQuestions } from './check-questions.ts';
-import { checkLanguages } from './check-texts.ts';
+import { checkLanguages, checkOrigin } from './check-texts.ts';
 import { type FileKinds, glossaryFile } from './file-kinds.ts';
 import { inside, type Report, show } from './findings.ts';
 import {
@@ -36,8 +36,8 @@ export function buildPack(
   const rawParameters = read(parametersSchema, 'parameters.json');
   if (!head || !rawParameters) return null;
   const { languages } = head;
+  const parameters = checkParameters(rawParameters.parameters, 'parameters.json', languages, report);
   const registry = coreFacts;
-  const parameters = checkParameters(rawParameters.parameters, 'parameters.json', report);
   const { rules, sound } = buildRules(kinds.rules, parsed, { parameters, registry }, languages, report);
   const rawQuestions = read(questionsSchema, 'questions.json');
   const limitsOf = collectLimits(rules, parameters);
@@ -58,6 +58,7 @@ export function buildPack(
     for (const key of ['text', 'words'] as const) {
       checkLanguages(term[key], languages, { file: glossaryFile, path: ['terms', index, key] }, report);
     }
+    checkOrigin(term, languages, { file: glossaryFile, path: ['terms', index] }, report);
   });
   const ruleIds = new Set(rules.keys());
   const cases = kinds.cases.flatMap((file) => {

@@ -1,7 +1,7 @@
 import type * as z from 'zod';
 import type { Rule } from '../types.ts';
 import { checkReferences } from './check-references.ts';
-import { checkLanguages, checkRuleTexts } from './check-texts.ts';
+import { checkLanguages, checkOrigin, checkRuleTexts } from './check-texts.ts';
 import { inside, type Place, type Report, show } from './findings.ts';
 import { type ConditionWorld, parseCondition } from './parse-condition.ts';
 import { rulesSchema } from './schema.ts';
@@ -32,6 +32,7 @@ export function buildRules(
   for (const { raw, topic, place } of raws) {
     checkEffect(raw, place, report);
     checkLanguages(raw.text, languages, inside(place, 'text'), report);
+    checkOrigin(raw, languages, place, report);
     const when = parseCondition(raw.when, inside(place, 'when'), { parameters, ruleIds, registry }, report);
     if (places.has(raw.id)) {
       const other = places.get(raw.id)?.file;

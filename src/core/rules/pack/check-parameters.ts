@@ -2,6 +2,7 @@ import type * as z from 'zod';
 import { neededParameters, parametersFor } from '../../facts/needed-parameters.ts';
 import type { FactRegistry } from '../../facts/registry/index.ts';
 import type { Parameter } from '../../units/parameter.ts';
+import { checkOrigin } from './check-texts.ts';
 import { type Place, type Report, show } from './findings.ts';
 import type { parametersSchema } from './schema.ts';
 
@@ -15,11 +16,13 @@ const longestMonths = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 export function checkParameters(
   parameters: z.output<typeof parametersSchema>['parameters'],
   file: string,
+  languages: readonly string[],
   report: Report,
 ): ParametersById {
   const byId = new Map<string, Parameter[]>();
   parameters.forEach((parameter, index) => {
     const place = { file, path: ['parameters', index] };
+    checkOrigin(parameter, languages, place, report);
     if (!valueFits(parameter.value, parameter.unit, place, report)) return;
     const checked = parameter as Parameter;
     const versions = byId.get(parameter.id) ?? [];

@@ -1,3 +1,4 @@
+import type { Source, Texts } from '../../units/texts.ts';
 import { type Reads, readsOf } from '../reads.ts';
 import type { Rule, RuleText } from '../types.ts';
 import { inside, type Place, type Report, show } from './findings.ts';
@@ -18,6 +19,17 @@ export function checkLanguages(
     if (languages.includes(language)) continue;
     report('PACK_LANGUAGE_MISSING', inside(place, language), { expected, came: show(language), among: languages });
   }
+}
+
+/** Checks why something is so and where it comes from; a source that is a title reads the same in every language. */
+export function checkOrigin(
+  { why, source }: { readonly why?: Texts; readonly source: Source },
+  languages: readonly string[],
+  place: Place,
+  report: Report,
+): void {
+  if (why) checkLanguages(why, languages, inside(place, 'why'), report);
+  if (typeof source !== 'string') checkLanguages(source, languages, inside(place, 'source'), report);
 }
 
 /** Checks a rule's sentences: the lift sentence where there is one to give, and placeholders that the rule reads. */

@@ -19,6 +19,7 @@ const instant = z
   );
 const words = z.string().regex(/\S/, 'a text that is not empty');
 const localised = z.record(z.string(), words);
+const source = z.union([words, localised], 'a title, or a text in each language');
 const authority = z.enum(['law', 'label', 'water', 'practice']);
 
 /** pack.json. */
@@ -39,8 +40,8 @@ export const parametersSchema = strict({
       id: camel,
       value: z.unknown(),
       unit: words,
-      source: words,
-      why: words,
+      source,
+      why: localised,
       validFrom: isoDay,
       validTo: isoDay.optional(),
       tighter: z.enum(['lower', 'higher', 'fewer', 'more', 'neither']),
@@ -58,8 +59,8 @@ export const rulesSchema = strict({
       authority,
       lifts: z.enum(['hours', 'days', 'person', 'season']).optional(),
       protected: z.boolean().optional(),
-      source: words,
-      why: words,
+      source,
+      why: localised,
       when: z.record(z.string(), z.unknown()),
       text: z.record(z.string(), strict({ title: words, met: words, unknown: words, lift: words.optional() })),
     }),
@@ -105,7 +106,7 @@ export const glossarySchema = strict({
       words: z.record(z.string(), z.array(words).min(1, 'at least one word')),
       forms: z.exactOptional(z.record(z.string(), z.array(words).min(1, 'at least one form'))),
       text: localised,
-      source: words,
+      source,
     }),
   ),
 });

@@ -43,8 +43,10 @@ function reportIssue(issue: z.core.$ZodIssue, root: unknown, place: Place, repor
       report(code, at, { expected, came: show(came), among: came === undefined ? [] : right });
       return;
     }
-    default:
-      report('PACK_VALUE_WRONG', at, { expected: issue.message, came: show(came) });
+    default: {
+      const code = came === undefined ? 'PACK_KEY_MISSING' : 'PACK_VALUE_WRONG';
+      report(code, at, { expected: issue.message, came: show(came) });
+    }
   }
 }
 
@@ -53,9 +55,11 @@ function kindOf(path: Path, type: string): string {
   return type === 'nonoptional' ? key : `${key} (${type})`;
 }
 
+const jsonTypes: Readonly<Record<string, string>> = { record: 'object' };
+
 /** The JSON type of what a schema expects: a record of any names is an object. */
 function jsonType(type: string): string {
-  return type === 'record' ? 'object' : type;
+  return jsonTypes[type] ?? type;
 }
 
 function valueAt(root: unknown, path: Path): unknown {

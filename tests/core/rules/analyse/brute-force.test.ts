@@ -36,7 +36,7 @@ const parameters = Object.entries(limits).map(
     value,
     unit: typeof value === 'number' ? 'km/h' : 'month-day',
     source: 'invented',
-    why: 'test',
+    why: { en: 'test' },
     validFrom: '2020-01-01',
     tighter: 'neither',
   }),

@@ -50,3 +50,21 @@ describe('the analysis', () => {
     for (const { code } of analysisExamples) expect(page).toContain(`\n## ${code}\n`);
   });
 });
+
+test('a rule that is too big is said so once, and nothing else is said of it', () => {
+  const files = filesWith(analysisExamples.find(({ code }) => code === 'RULE_TOO_BIG')!);
+  const said = checkThoroughly(files, day).findings.filter(({ rule }) => rule === 'of-many');
+  expect(said.map(({ code }) => code).filter((code) => code !== 'RULE_LIMIT_WITHOUT_CASE')).toEqual(['RULE_TOO_BIG']);
+});
+
+test('two rules that are too big only together are named as not compared', () => {
+  const parsed = thoroughPack();
+  const { changes } = analysisExamples.find(({ code }) => code === 'RULE_TOO_BIG')!;
+  const [, , whole] = changes[0]!;
+  const { when } = whole as { when: { any: unknown[] } };
+  const advice = (id: string, any: unknown[]) => ({ ...(whole as object), id, when: { any } });
+  put(parsed, 'a.rules.json', '/rules/-', advice('first-half', when.any.slice(0, 9)));
+  put(parsed, 'a.rules.json', '/rules/-', advice('second-half', when.any.slice(8)));
+  const said = checkThoroughly(writtenOut(parsed), day).findings.filter(({ code }) => code === 'RULE_TOO_BIG');
+  expect(said).toMatchObject([{ rule: 'second-half', came: '65536: the two are not compared' }]);
+});

@@ -21,7 +21,7 @@ const parameter = (id: string, value: unknown, unit: string) => ({
   value,
   unit,
   source: 'invented for tests',
-  why: 'a test needs it',
+  why: { en: 'a test needs it' },
   validFrom: '2020-01-01',
   tighter: 'lower',
 });
@@ -36,7 +36,7 @@ const advice = (id: string, when: unknown) => ({
   effect: 'advise',
   authority: 'practice',
   source: 'invented for tests',
-  why: 'a test needs it',
+  why: { en: 'a test needs it' },
   when,
   text: { en: { title: 'T', met: 'M', unknown: 'U' } },
 });

@@ -72,7 +72,7 @@ export const feelWords: readonly WordRow[] = [
     'wet',
     '',
     words`
-    water|wet|moisture on|over|left hands|fingers|palm, fingers|hands|hand|palm come|comes|came|are|is|get|gets|left wet, leaves hands|hand|fingers|palm wet,
+    water|wet|moisture on|over|left hands|fingers|palm, fingers|hands|hand|palm come|comes|came|are|is|get|gets|left wet, leaves hands|hand|fingers|palm wet, leaves wet marks|mark|smear|patch|print on?,
     wets my|the hand|hands|palm|fingers, hand is|comes wet, leaves my|the hand|hands|palm|fingers wet, wet outline, leaves a wet outline, water on my|the fingers|hand, wet hand|hands, makes my hand|hands|palm wet, slick, slippery
   `,
     { strong: true, doubtful: true },

@@ -23,6 +23,7 @@ export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string
   or: words`or, /, nor`,
   doubt: words`
     i? doubt, i? doubt if|whether|that,
+    by my reckoning|guess|estimate|judgement|eye, when i, when we,
     i? reckon|expect|think|guess|imagine|suppose|fancy it|thatll|itll|theyll will? be, it|that will be about|around|roughly|near|nearly|something|somewhere, bound to be about|around, ought to be,
     if anything, if the? my? thermometer|probe|meter|gauge is? right|accurate|correct, if the? my? thermometer|probe|meter|gauge is? to be trusted|believed, if its right|accurate|correct, if i read it right, if memory serves,
     if memory serves me right?, if im not mistaken|wrong, if i remember rightly|correctly, unless im mistaken|wrong, as best i can tell, best i can tell, by eye, by the look of it, by the looks of it, going by feel, at a push, depending on? where|how you stand|look|measure|dig|check|go, it? depends where you look|stand|dig, i? should think, i?
@@ -43,7 +44,7 @@ export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string
     cant remember, wouldnt know, dont really know, no clue, havent a clue, not a clue, havent
     checked|looked|measured, didnt check|look|measure, not checked|looked|measured, i? wonder, wondering, whether,
     hard to say|tell, not measured it? yet?, not so sure, not too sure, not entirely sure, not quite
-    sure, have no idea, dont know if, difficult to say
+    sure, nothing to measure|check|test|read|judge|gauge it? with|by, have no idea, dont know if, difficult to say
   `,
   block: words`
     over|for the? next week|fortnight|month, i said, other farm, the other farm, other side of the|farm, another farm, other place, next farm, down the road, mate says|reckons|said|told|had|has|got|down|of|who, my|a mate, mates field|farm|soil|drains, brothers, brother, my dads,

@@ -69,13 +69,13 @@ export const looseWishes: readonly LooseWish[] = [
   {
     intent: 'needs',
     begins: words`
-      what|which bits|questions|answers|facts|things|info|information|other do|are you|we|i|still|left|missing, what am i still|missing, what still, how much|many more|else do you|i, what has to|needs to, what must, what will it take, what would get, what else,
+      what|which bits|questions|answers|facts|things|info|information|other do|are you|we|i|still|left|missing, what am i still|missing, what else dyou|dya, what still, how much|many more|else do you|i, what has to|needs to, what must, what will it take, what would get, what else,
       what else, what do|would|should|must you|i|it still? need|want|require, whats needed|missing|left|outstanding|still|required|lacking, what is needed|missing|left|outstanding|still|required|lacking, what would it|have|need|make|get|change|help|allow|let, what has|needs|must
       to?, what are you waiting|missing|short, what havent|have i|we not?, what conditions, what do i|we still? need|have|want, what more, what am i missing, how do i get, how do we get, what can i do to|about, what could
       i do to|about, is there anything else, anything else, anything more, how many more questions?
     `,
     words: of(
-      `${people} ${times} ${fit} from need needs needed want know hear tell told answer answered say yes make change changed happen different what else there left more questions question up find out check green let`,
+      `${people} ${times} ${fit} from need needs needed want know hear tell told answer answered say yes make change changed happen different what else there left more questions question dyou dya up find out check green let`,
     ),
   },
   {
@@ -139,11 +139,11 @@ export const looseWishes: readonly LooseWish[] = [
   {
     intent: 'help',
     begins: words`
-      i? dont|didnt|cant|not understand|follow|get|sure|see|work, whats|what is this|that|the question? about|mean|asking, what does that|this|it mean|want, come again, say|explain that|this|it again, eh, youve lost me, you lost me, not with you, im|i am not? with|sure|following|lost|stuck|confused|struggling, help, how do|can|should i|we, how does|do this|it|that|you, what can|do|should|must i|we|you, what am i supposed|meant|to, i? dont understand|follow|get, im lost|stuck|confused|struggling, can you help|explain, give me a|some help|hand|hint, i need|want a|some|help|hand, what
+      i? im? not sure|certain|clear what|how, i? dont|didnt|cant|not understand|follow|get|sure|see|work, whats|what is this|that|the question? about|mean|asking, what does that|this|it mean|want, come again, say|explain that|this|it again, eh, youve lost me, you lost me, not with you, im|i am not? with|sure|following|lost|stuck|confused|struggling, help, how do|can|should i|we, how does|do this|it|that|you, what can|do|should|must i|we|you, what am i supposed|meant|to, i? dont understand|follow|get, im lost|stuck|confused|struggling, can you help|explain, give me a|some help|hand|hint, i need|want a|some|help|hand, what
       happens|do now|next
     `,
     words: of(
-      `me us you this that it do i say type ask tell answer meant meaning supposed confused lost stuck put write enter press click tap use work works how what now next here with help hand some a bit please to the understand question mean means start measure check find out get all supposed go on need asking all thing`,
+      `me us you this that it do i say type ask asking asked youre want wanting after tell answer meant meaning supposed confused lost stuck put write enter press click tap use work works how what now next here with help hand some a bit please to the understand question mean means start measure check find out get all supposed go on need asking all thing`,
     ),
   },
 ];

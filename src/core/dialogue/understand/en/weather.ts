@@ -96,7 +96,7 @@ export const weatherWords: readonly WordRow[] = [
     'yes',
     'none wind',
     words`
-    blowing|blows|carrying|carries|going|goes|drifting|heading|pushing|pointing|coming|headed ${towards} ${sensitive}, blowing|carrying|going|drifting|heading|pushing? ${towards} next|neighbours|neighbour|another doors|door? ${crops},
+    blowing|blows|carrying|carries|going|goes|drifting|heading|pushing|pointing|coming|headed ${towards} ${sensitive}, heading|making|headed|going|bound for ${sensitive}, blowing|carrying|going|drifting|heading|pushing? ${towards} next|neighbours|neighbour|another doors|door? ${crops},
     blowing|blows ${towards} at? the|our|my|a? ${sensitive}, blowing straight|right|directly
     at|to|towards|over|onto the|our|a? ${sensitive}, blowing towards|at anything, towards something sensitive
   `,

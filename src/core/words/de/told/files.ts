@@ -1,6 +1,5 @@
 /** What errors of files, packs and the command line expected and got: German by the English phrase, `{}` for what was put in. */
 export const filePhrases: Readonly<Record<string, string>> = {
-  '"at", or "date" among the facts': '"at", oder "date" unter den Angaben',
   '"at", or "date" among its facts': '"at", oder "date" unter seinen Angaben',
   '"{}" twice': '"{}" zweimal',
   '--day with a day as YYYY-MM-DD': '--day mit einem Tag in der Form JJJJ-MM-TT',
@@ -51,6 +50,7 @@ export const filePhrases: Readonly<Record<string, string>> = {
   'a text for each of {}': 'ein Text für jede von {}',
   'a text that is not empty': 'ein Text, der nicht leer ist',
   'a two-letter ISO 639-1 code': 'ein ISO-639-1-Kürzel aus zwei Buchstaben',
+  'a title, or a text in each language': 'ein Titel, oder ein Text in jeder Sprache',
   'a type that is one of {}': 'eine Art aus {}',
   'a value in {}': 'ein Wert in {}',
   'a value in force on {}': 'ein Wert, der am {} gilt',
