@@ -23,7 +23,10 @@ export function decisionText(decision: Decision, pack: Pack, words: Catalogue): 
       sections.advice,
       decision.advice.map((one) => adviceLine(one, words)),
     ),
-    ...section(sections.dose, decision.verdict === 'do-not-spray' ? [] : [decision.doseText]),
+    ...section(
+      sections.dose,
+      decision.verdict === 'do-not-spray' || decision.doseText === '' ? [] : [decision.doseText],
+    ),
     ...section(
       sections.cautions,
       decision.cautions.map(({ text }) => text),

@@ -69,7 +69,9 @@ export function VerdictCard({ verdict, isOld, isNew, onRequest, handOver }: Verd
       <ReasonList title={words.reasons[verdict.verdict]} reasons={verdict.reasons} why={verdict.why} />
       {hasMet && <JobList verdict={verdict} />}
       <ReasonList title={words.advice} reasons={verdict.advice} />
-      {verdict.verdict !== 'do-not-spray' && <Dose verdict={verdict} onRequest={onRequest} />}
+      {verdict.verdict !== 'do-not-spray' && verdict.doseText !== '' && (
+        <Dose verdict={verdict} onRequest={onRequest} />
+      )}
       {verdict.canCheckRest && (
         <button type="button" class="button" onClick={() => onRequest('check-the-rest')}>
           {words.checkRest}

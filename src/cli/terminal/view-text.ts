@@ -51,7 +51,10 @@ export function verdictLines(verdict: VerdictView, words: Catalogue): string[] {
   const isAsBefore = verdict.change === words.verdict.change.same(words.verdict.names[verdict.verdict]);
   const open = notJudged(verdict.reasons, words);
   const cautions = cautionLines(verdict, words);
-  const dose = titled(sections.dose, verdict.verdict === 'do-not-spray' ? [] : [verdict.doseText]);
+  const dose = titled(
+    sections.dose,
+    verdict.verdict === 'do-not-spray' || verdict.doseText === '' ? [] : [verdict.doseText],
+  );
   const validUntil = verdict.validUntilText ? [verdict.validUntilText] : [];
   if (isAsBefore) return ['', verdict.headline.toUpperCase(), verdict.change ?? '', ...dose, ...validUntil];
   return [

@@ -1,5 +1,6 @@
 import { localDate } from '../facts/local-day.ts';
 import { definitionIn, definitionsOf } from '../facts/registry/index.ts';
+import { givesDose } from '../rules/reach.ts';
 import { labelOf } from '../words/facts.ts';
 import { noteIn } from '../words/notes.ts';
 import { phraseOf } from '../words/phrases.ts';
@@ -82,8 +83,9 @@ const sayings: { readonly [K in Spoken]: Say<K> } = {
   },
   ...askingSayings,
   'past-verdict': ({ headline }, _, { words }) => words.dialogue.earlierVerdict(headline),
-  dose: ({ decision }, _, { words }) => {
+  dose: ({ decision }, _, { pack, words }) => {
     if (decision?.verdict === 'do-not-spray') return words.dialogue.doseNone;
+    if (!givesDose(pack.parameters)) return words.dialogue.doseOnLabel;
     return decision && !('needs' in decision.dose) ? decision.doseText : words.dialogue.doseAsked;
   },
 };

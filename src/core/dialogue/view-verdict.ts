@@ -31,7 +31,7 @@ export function verdictView(
     advice: decision.advice,
     jobs: jobsFor(decision, pack, words.language),
     doseText: decision.doseText,
-    doseNeeds: decision.verdict !== 'do-not-spray' && 'needs' in decision.dose,
+    doseNeeds: decision.verdict !== 'do-not-spray' && 'needs' in decision.dose && decision.dose.needs.length > 0,
     cautions: decision.cautions,
     forecastText: describeForecast(decision.forecast, moment, words),
     packText: describePack(decision.pack, words),

@@ -8,7 +8,8 @@ import type { FactContext, FactSource, TrustedForecast } from './context.ts';
 import { cautiousEnd, cautiousNote } from './observed-known.ts';
 import { atPrecision } from './precision.ts';
 import { type CoreFactId, definitionIn, type FactId, type FactRegistry, isFactOf } from './registry/index.ts';
-import type { Resolved } from './types.ts';
+import { takenFrom } from './taken-facts.ts';
+import type { ForecastTaking, Resolved } from './types.ts';
 
 /** Hours over which rain ahead is judged: those of the facts `rain.next48h*`. */
 export const rainAheadHours = 48;
@@ -32,7 +33,8 @@ const forecastFacts: Readonly<Partial<Record<FactId, FactSource>>> = {
 
 /** How a forecast gives a fact of a registry; undefined where it does not. */
 export function forecastSourceOf(id: FactId, registry: FactRegistry): FactSource | undefined {
-  return isFactOf(registry, id) ? forecastFacts[id] : undefined;
+  const taking = isFactOf(registry, id) ? registry[id]?.forecast : undefined;
+  return taking === undefined ? forecastFacts[id] : taken(id, taking);
 }
 
 function now(id: CoreFactId, value: NowValue, note?: string): FactSource {
@@ -55,6 +57,15 @@ function ahead(id: CoreFactId, part: (rain: RainAhead) => Banded): FactSource {
     });
 }
 
+function taken(id: FactId, taking: ForecastTaking): FactSource {
+  return (context) =>
+    withForecast(context, (trusted) => {
+      const { goodFor } = definitionIn(context.registry, id);
+      const seen = taking.over === 'now' && goodFor.kind === 'hours' ? goodFor.parameter : 'forecastFreshHours';
+      return knownForecast(context, trusted, id, takenFrom(taking, context, trusted), seen);
+    });
+}
+
 function withForecast(context: FactContext, value: (trusted: TrustedForecast) => Resolved): Resolved | null {
   return context.trusted === null ? context.untrusted : value(context.trusted);
 }
@@ -62,9 +73,9 @@ function withForecast(context: FactContext, value: (trusted: TrustedForecast) =>
 function knownForecast(
   { at, parameters, registry }: FactContext,
   { oldestAt }: TrustedForecast,
-  id: CoreFactId,
+  id: FactId,
   banded: Banded | null,
-  goodFor: 'goodForSeenNowHours' | 'forecastFreshHours',
+  goodFor: string,
   note?: string,
 ): Resolved {
   if (banded === null) return { known: false, reason: 'forecast-gap' };
@@ -80,9 +91,10 @@ function knownForecast(
   });
   const until = at + numberParameter(parameters, goodFor) * hourSeconds;
   const origin = { source: 'forecast', at, goodUntil: epochSeconds(Math.min(until, oldestAt)) } as const;
-  if (definition.cautiousEnd !== undefined) {
+  const end = definition.cautiousEnd ?? definition.forecast?.end;
+  if (end !== undefined) {
     const cautious = cautiousNote(kept.low, kept.high);
-    return { known: true, type: 'number', ...cautiousEnd(kept.high), ...origin, note: cautious };
+    return { known: true, type: 'number', ...cautiousEnd(kept[end]), ...origin, note: cautious };
   }
   return { known: true, type: 'number', ...kept, ...origin, ...(note === undefined ? {} : { note }) };
 }

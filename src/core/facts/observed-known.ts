@@ -36,9 +36,9 @@ function knownNumber(definition: FactDefinition, reading: Extract<Reading, { typ
   return { known: true, type: 'number', ...cautiousEnd(kept.high), ...origin, note: cautiousNote(kept.low, kept.high) };
 }
 
-/** The high end standing for a whole band. */
-export function cautiousEnd(high: number): { readonly value: number; readonly low: number; readonly high: number } {
-  return { value: high, low: high, high };
+/** One end standing for a whole band. */
+export function cautiousEnd(end: number): { readonly value: number; readonly low: number; readonly high: number } {
+  return { value: end, low: end, high: end };
 }
 
 /** Says that the high end of a band stands for it. */

@@ -11,9 +11,11 @@ export const doseFacts = ['product.activeGPerL', 'product.labelMaxGPerHa'] as co
 /**
  * Active and product per hectare: the usual dose, or the severe one where the weed surely stands at the severe density
  * or more; cut to the label's maximum; product rounded down to the pack's step. From bands the end is taken that gives
- * less (highest concentration, lowest maximum). Says what is needed where concentration or maximum is unknown.
+ * less (highest concentration, lowest maximum). Says what is needed where concentration or maximum is unknown; nothing is where
+ * the pack gives no dose.
  */
 export function doseFor(facts: ResolvedFacts, parameters: Parameters): Dose {
+  if (!parameters.has('usualDoseGPerHa')) return { needs: [] };
   const concentration = numberFact(facts, 'product.activeGPerL');
   const labelMax = numberFact(facts, 'product.labelMaxGPerHa');
   if (concentration === null || labelMax === null) {

@@ -16,6 +16,7 @@ export function describeDose(
   words: Catalogue,
 ): string {
   if ('needs' in dose) {
+    if (dose.needs.length === 0) return '';
     return words.dose.needs(
       joinWords(
         dose.needs.map((id) => labelOf(id, definitionOf, words)),

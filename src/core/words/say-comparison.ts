@@ -17,7 +17,7 @@ export function sayComparison(comparison: CompiledComparison, definitionOf: Defi
   const label = labelOf(fact, definitionOf, words);
   if (limit.kind === 'choices') {
     const names = joinWords(
-      limit.values.map((value) => showChoice(value, words)),
+      limit.values.map((value) => showChoice(value, words, definitionOf(fact))),
       words.values.or,
     );
     return say.choice[op as ChoiceOperator](label, parameter === null ? names : say.named(names, parameter));

@@ -7,8 +7,8 @@ import { joinWords, unitSuffix } from './units.ts';
 type KnownOf<T extends Known['type']> = Extract<Known, { type: T }>;
 
 /** The name of a choice or sign for a person. Countries that have no name of their own here keep their ISO code. */
-export function showChoice(choice: string, words: Catalogue): string {
-  return words.values.choices[choice] ?? choice;
+export function showChoice(choice: string, words: Catalogue, definition?: FactDefinition): string {
+  return definition?.choiceLabels?.[choice]?.[words.language] ?? words.values.choices[choice] ?? choice;
 }
 
 /**
@@ -24,9 +24,9 @@ export function describeValue(
   if (!resolved.known) return words.values.unknown(words.values.reasons[resolved.reason]);
   if (resolved.type === 'number') return describeNumber(definition, resolved, words, limits);
   if (resolved.type === 'date') return showDay(resolved.iso, words);
-  if (resolved.type === 'signs') return describeSigns(resolved, words);
+  if (resolved.type === 'signs') return describeSigns(definition, resolved, words);
   return joinWords(
-    resolved.possible.map((choice) => showChoice(choice, words)),
+    resolved.possible.map((choice) => showChoice(choice, words, definition)),
     words.values.or,
   );
 }
@@ -44,8 +44,8 @@ function describeNumber(
   return words.values.band(shown, showLow(words, low, decimals), showHigh(words, high, decimals), unit);
 }
 
-function describeSigns({ present, possible }: KnownOf<'signs'>, words: Catalogue): string {
-  const name = (sign: string) => showChoice(sign, words);
+function describeSigns(definition: FactDefinition, { present, possible }: KnownOf<'signs'>, words: Catalogue): string {
+  const name = (sign: string) => showChoice(sign, words, definition);
   const unsure = possible.filter((sign) => !present.includes(sign)).map(name);
   const sure = joinWords(present.map(name), words.values.and);
   const perhaps = unsure.length === 0 ? '' : words.values.perhaps(joinWords(unsure, words.values.or));
@@ -56,10 +56,10 @@ function describeSigns({ present, possible }: KnownOf<'signs'>, words: Catalogue
 export function describeReading(definition: FactDefinition, reading: Reading, words: Catalogue): string {
   if (reading.type === 'does-not-know') return words.values.doesNotKnow;
   if (reading.type === 'date') return showDay(reading.iso, words);
-  if (reading.type === 'signs') return describeSignsRead(reading, words);
+  if (reading.type === 'signs') return describeSignsRead(definition, reading, words);
   if (reading.type === 'choice') {
     return joinWords(
-      reading.possible.map((choice) => showChoice(choice, words)),
+      reading.possible.map((choice) => showChoice(choice, words, definition)),
       words.values.or,
     );
   }
@@ -72,8 +72,12 @@ export function describeReading(definition: FactDefinition, reading: Reading, wo
   return words.values.workedOut(banded, showWhole(words, valueC), showWhole(words, depthCm), hour);
 }
 
-function describeSignsRead(reading: Extract<Reading, { type: 'signs' }>, words: Catalogue): string {
-  const name = (sign: string) => showChoice(sign, words);
+function describeSignsRead(
+  definition: FactDefinition,
+  reading: Extract<Reading, { type: 'signs' }>,
+  words: Catalogue,
+): string {
+  const name = (sign: string) => showChoice(sign, words, definition);
   const present = joinWords(reading.present.map(name), words.values.and);
   const { gone, goneAll } = words.phrases;
   const absent = reading.absent.map(name);

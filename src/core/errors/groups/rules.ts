@@ -93,6 +93,18 @@ export const ruleErrors = {
     says: 'The fact is not kept ten times finer than the last decimal place of this limit.',
     next: 'State the limit with fewer decimals, or have the fact kept finer in the registry.',
   },
+  PACK_FACT_BUILT_IN: {
+    says: 'A pack gives a fact that is built in.',
+    next: 'Take another id, or leave the entry away: the fact built in can be read as it is.',
+  },
+  PACK_FACT_MISFIT: {
+    says: 'The parts of a fact of the pack do not fit each other.',
+    next: 'Give the parts that its type needs, as docs/packs.md says.',
+  },
+  PACK_FACT_UNUSED: {
+    says: 'A fact of the pack is read by no rule and no question.',
+    next: 'Remove it, or read it.',
+  },
   CHOICE_STRADDLES_LIMIT: {
     says: 'An answer offered lies on both sides of a limit, so that it would settle nothing.',
     next: 'Split the answer at the limit.',

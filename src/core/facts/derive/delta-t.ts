@@ -19,7 +19,8 @@ export const deriveDeltaT: FactSource = (context) => {
   return derivedNumber('air.deltaTC', banded, context.at, earliest(air.goodUntil, humidity.goodUntil), note);
 };
 
-function pressureOf({ trusted }: FactContext): number {
+/** Air pressure at the height of the forecast's cell, kPa; that at sea level where the height is not known. */
+export function pressureOf({ trusted }: FactContext): number {
   const elevationM = trusted?.forecast.place.elevationM ?? null;
   return elevationM === null || !(elevationM >= -500 && elevationM <= 9000)
     ? seaLevelPressureKPa

@@ -1,15 +1,17 @@
 import { IANAZone } from 'luxon';
 import { parametersFor } from '../../facts/needed-parameters.ts';
-import { coreFacts } from '../../facts/registry/index.ts';
+import { isFactOf } from '../../facts/registry/index.ts';
 import type { Caution, GlossaryTerm, Pack, PackCase } from '../pack-types.ts';
 import { givesDose, reachedFacts } from '../reach.ts';
 import { readsOf } from '../reads.ts';
+import { buildFacts } from './build-facts.ts';
 import { buildRules } from './build-rules.ts';
 import { checkCases } from './check-cases.ts';
 import { checkNeeded, checkParameters } from './check-parameters.ts';
 import { checkQuestions } from './check-questions.ts';
 import { checkLanguages, checkOrigin } from './check-texts.ts';
-import { type FileKinds, glossaryFile } from './file-kinds.ts';
+import { factsSchema } from './facts-schema.ts';
+import { type FileKinds, factsFile, glossaryFile } from './file-kinds.ts';
 import { inside, type Report, show } from './findings.ts';
 import {
   casesSchema,
@@ -37,7 +39,9 @@ export function buildPack(
   if (!head || !rawParameters) return null;
   const { languages } = head;
   const parameters = checkParameters(rawParameters.parameters, 'parameters.json', languages, report);
-  const registry = coreFacts;
+  const rawFacts = read(factsSchema, factsFile);
+  if (parsed.has(factsFile) && !rawFacts) return null;
+  const registry = buildFacts(rawFacts?.facts ?? [], { languages, parameters }, report);
   const { rules, sound } = buildRules(kinds.rules, parsed, { parameters, registry }, languages, report);
   const rawQuestions = read(questionsSchema, 'questions.json');
   const limitsOf = collectLimits(rules, parameters);
@@ -80,6 +84,11 @@ export function buildPack(
   checkNeeded(parameters, reached, 'parameters.json', report);
   const ids = rawParameters.parameters.map(({ id }) => id);
   checkUnused(rules, ids, parametersFor(reached, givesDose(pack.parameters)), report);
+  for (const [index, id] of (rawFacts?.facts ?? []).map(({ id }) => id).entries()) {
+    if (isFactOf(reached, id) || !isFactOf(registry, id)) continue;
+    const place = { file: factsFile, path: ['facts', index, 'id'] };
+    report('PACK_FACT_UNUSED', place, { expected: 'a rule or question that reads it', came: id, fact: id }, 'warning');
+  }
   return { pack: { ...pack, hash: '' }, cases };
 }
 

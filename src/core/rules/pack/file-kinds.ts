@@ -10,6 +10,9 @@ export interface FileKinds {
 
 const single = ['pack.json', 'parameters.json', 'questions.json', 'cautions.json'];
 
+/** The pack's own facts; a pack may do without. */
+export const factsFile = 'facts.json';
+
 /** The trade terms explained; a pack may do without. */
 export const glossaryFile = 'glossary.json';
 
@@ -17,14 +20,14 @@ export const glossaryFile = 'glossary.json';
 export function readKinds(names: readonly string[], report: Report): FileKinds {
   const rules = names.filter((name) => /^[^/]+\.rules\.json$/.test(name));
   const cases = names.filter((name) => /^cases\/[^/]+\.json$/.test(name));
-  const known = new Set([...single, glossaryFile, ...rules, ...cases, 'CHANGELOG.md']);
+  const known = new Set([...single, factsFile, glossaryFile, ...rules, ...cases, 'CHANGELOG.md']);
   for (const name of names) {
     if (known.has(name) || name.startsWith('overlays/')) continue;
     report(
       'PACK_FILE_UNEXPECTED',
       { file: name, path: [] },
       {
-        expected: `${single.join(', ')}, ${glossaryFile}, *.rules.json, cases/*.json, overlays/ or CHANGELOG.md`,
+        expected: `${single.join(', ')}, ${factsFile}, ${glossaryFile}, *.rules.json, cases/*.json, overlays/ or CHANGELOG.md`,
         came: name,
         among: [...single, 'CHANGELOG.md'],
       },

@@ -59,6 +59,7 @@ export const dialogueWords: Catalogue['dialogue'] = {
   doseAsked:
     'Für die Aufwandmenge frage ich zwei Angaben aus der Gebrauchsanleitung, sobald sonst nichts mehr offen ist.',
   doseNone: 'Keine Aufwandmenge, solange die Antwort „nicht spritzen“ heißt.',
+  doseOnLabel: 'Diese Regeln nennen keine Aufwandmenge: Sie steht in der Gebrauchsanleitung des Mittels.',
   earlierVerdict: (headline) => `Die Antwort damals: ${headline}`,
   withdrawnOld: (time) =>
     `„Heute spritzen“ galt bis ${time} und ist zurückgezogen: Etwas, worauf es beruhte, ist zu alt. Sehen Sie noch einmal nach.`,

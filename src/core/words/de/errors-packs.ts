@@ -135,6 +135,18 @@ export const packErrors: ErrorWordsOf = {
     says: 'Die Angabe wird nicht zehnmal feiner geführt als die letzte Stelle dieser Grenze.',
     next: 'Nennen Sie die Grenze mit weniger Nachkommastellen oder lassen Sie die Angabe im Verzeichnis feiner führen.',
   },
+  PACK_FACT_BUILT_IN: {
+    says: 'Ein Regelpaket gibt eine Angabe, die schon eingebaut ist.',
+    next: 'Nehmen Sie eine andere Kennung, oder lassen Sie den Eintrag weg: Die eingebaute Angabe lässt sich so lesen, wie sie ist.',
+  },
+  PACK_FACT_MISFIT: {
+    says: 'Die Teile einer Angabe des Regelpakets passen nicht zueinander.',
+    next: 'Geben Sie die Teile an, die ihr Typ braucht; siehe docs/packs.md.',
+  },
+  PACK_FACT_UNUSED: {
+    says: 'Eine Angabe des Regelpakets wird von keiner Regel und keiner Frage gelesen.',
+    next: 'Entfernen Sie sie, oder lesen Sie sie.',
+  },
   CHOICE_STRADDLES_LIMIT: {
     says: 'Eine angebotene Antwort liegt auf beiden Seiten einer Grenze und würde nichts klären.',
     next: 'Teilen Sie die Antwort an der Grenze.',

@@ -54,6 +54,7 @@ export const dialogueWords = {
   forecastCame: (time: string, attribution: string) => `Forecast fetched at ${time}. ${attribution}`.trim(),
   doseAsked: 'For the dose I ask two things from the label in hand, once nothing else is open.',
   doseNone: 'No dose while the answer is do not spray.',
+  doseOnLabel: 'These rules tell no dose: it stands on the label in hand.',
   earlierVerdict: (headline: string) => `The answer then: ${headline}`,
   withdrawnOld: (time: string) =>
     `"Spray today" was good until ${time} and is withdrawn: something that it rested on is too old. Look again.`,
