@@ -39,5 +39,6 @@ export const terminalWords: Catalogue['terminal'] = {
     cautions: ['vorsicht', 'cautions'],
     days: ['tage', 'days'],
   },
+  howToLeave: 'Mit „ende“ gehen Sie; was Sie gesagt haben, ist dann weg.',
   failed: (code, says, expected, came, next) => `${code}: ${says} Erwartet: ${expected}; gekommen: ${came}. ${next}`,
 };

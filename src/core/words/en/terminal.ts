@@ -38,6 +38,7 @@ export const terminalWords = {
     cautions: ['cautions'] as readonly string[],
     days: ['days'] as readonly string[],
   },
+  howToLeave: 'Type quit to leave; what you told is gone then.',
   failed: (code: string, says: string, expected: string, came: string, next: string) =>
     `${code}: ${says} Expected ${expected}; came ${came}. ${next}`,
 };
