@@ -40,5 +40,18 @@ export const terminalWords: Catalogue['terminal'] = {
     days: ['tage', 'days'],
   },
   howToLeave: 'Mit „ende“ gehen Sie; was Sie gesagt haben, ist dann weg.',
+  built: (folder) => `Die Seite ist nach ${folder} gebaut.`,
+  understood: {
+    taken: 'Übernommen:',
+    offered: 'Erst noch einmal gefragt:',
+    otherDepths: 'In anderer Tiefe abgelesen:',
+    atDepth: (value, depthCm) => `${value} in ${depthCm} cm`,
+    supposed: 'Nur angenommen:',
+    hoursAgo: 'Vor Stunden gesehen:',
+    wanted: 'Gewünscht:',
+    refused: 'Nicht zu übernehmen:',
+    notUnderstood: 'Nicht verstanden:',
+    nothing: 'Daraus wurde nichts übernommen.',
+  },
   failed: (code, says, expected, came, next) => `${code}: ${says} Erwartet: ${expected}; gekommen: ${came}. ${next}`,
 };
