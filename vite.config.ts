@@ -2,10 +2,13 @@ import { join } from 'node:path';
 import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 
-/** The words of the language that most people are spoken to in; a page in another fetches its own once the entry runs. */
-const firstWords = join('web', 'words', 'en', 'index.ts');
+/** The words of one language: its code is the folder's name. */
+const wordsOfLanguage = /\/web\/words\/([a-z]+)\/index\.ts$/;
 
-/** Has the browser load the page's main part and its words beside the entry, which opens the connection meanwhile. */
+/**
+ * Has the browser load the page's main part beside the entry, which opens the connection meanwhile, and names the files of each
+ * language's words: the server has the browser load those of the language that it asks for.
+ */
 const loadStartAtOnce: Plugin = {
   name: 'load-start-at-once',
   apply: 'build',
@@ -13,18 +16,27 @@ const loadStartAtOnce: Plugin = {
     order: 'post',
     handler: (_html, { bundle }) => {
       const chunks = Object.values(bundle ?? {}).filter((file) => file.type === 'chunk');
-      const start = chunks.filter(
-        ({ name, facadeModuleId }) => name === 'start' || facadeModuleId?.endsWith(firstWords),
-      );
       const entry = new Set(chunks.filter(({ isEntry }) => isEntry).map(({ fileName }) => fileName));
+      const start = chunks.filter(({ name }) => name === 'start');
       const files = new Set(start.flatMap(({ fileName, imports }) => [fileName, ...imports]));
-      return [...files]
-        .filter((file) => !entry.has(file))
-        .map((file) => ({
+      const ahead = [...files].filter((file) => !entry.has(file));
+      const words = chunks.flatMap(({ facadeModuleId, fileName, imports }) => {
+        const language = wordsOfLanguage.exec(facadeModuleId?.replaceAll('\\', '/') ?? '')?.[1];
+        const own = [fileName, ...imports].filter((file) => !entry.has(file) && !files.has(file));
+        return language === undefined ? [] : [{ language, content: own.map((file) => `/${file}`).join(' ') }];
+      });
+      return [
+        ...ahead.map((file) => ({
           tag: 'link',
           attrs: { rel: 'modulepreload', crossorigin: true, href: `/${file}` },
           injectTo: 'head' as const,
-        }));
+        })),
+        ...words.map(({ language, content }) => ({
+          tag: 'meta',
+          attrs: { name: 'words', lang: language, content },
+          injectTo: 'head' as const,
+        })),
+      ];
     },
   },
 };

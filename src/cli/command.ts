@@ -1,6 +1,8 @@
 import { parseArgs } from 'node:util';
 import { codedError } from '../core/errors/coded-error.ts';
 import { nearestName } from '../core/errors/nearest.ts';
+import type { Catalogue } from '../core/words/catalogue.ts';
+import { phraseIn } from '../core/words/phrase-table.ts';
 import type { Io } from './io.ts';
 
 /** One option of a command. */
@@ -68,23 +70,29 @@ export function textOption(parsed: Parsed, name: string): string | undefined {
   return typeof value === 'string' ? value : undefined;
 }
 
+/** What the help says, in the language of the words. */
+export function helpIn(text: string, words: Catalogue): string {
+  return phraseIn(text, words.help) ?? text;
+}
+
 /** The `--help` of a command. */
-export function helpOf(command: Command): string {
+export function helpOf(command: Command, spoken: Catalogue): string {
+  const told = (text: string) => helpIn(text, spoken);
   const rows = Object.entries(command.options).map(
-    ([name, spec]) => [`--${name}${spec.value ? ` ${spec.value}` : ''}`, spec.help] as const,
+    ([name, spec]) => [`--${name}${spec.value ? ` ${spec.value}` : ''}`, told(spec.help)] as const,
   );
   const width = Math.max(...rows.map(([left]) => left.length)) + 2;
   const lines = rows.map(([left, right]) => `  ${left.padEnd(width)}${right}`);
   const words = command.words ? ` ${command.words}` : '';
   return [
-    `loamward ${command.name}${words} [options]`,
+    `loamward ${command.name}${words} ${told('[options]')}`,
     '',
-    command.summary,
+    told(command.summary),
     '',
     ...lines,
     '',
-    'For example:',
-    ...command.examples.map((example) => `  ${example}`),
+    told('For example:'),
+    ...command.examples.map((example) => `  ${told(example)}`),
     '',
   ].join('\n');
 }

@@ -1,6 +1,7 @@
 import { codedError, isLoamwardError, LoamwardError } from '../core/errors/coded-error.ts';
 import { nearestName } from '../core/errors/nearest.ts';
-import { type Command, helpOf, parseOptions } from './command.ts';
+import type { Catalogue } from '../core/words/catalogue.ts';
+import { type Command, helpIn, helpOf, parseOptions } from './command.ts';
 import { ask } from './commands/ask.ts';
 import { build } from './commands/build.ts';
 import { decide } from './commands/decide.ts';
@@ -30,20 +31,27 @@ export const commands: readonly Command[] = [
 const badInput = 2;
 
 /** Runs one command line; resolves to the exit status: 0 done, 1 findings, 2 bad input. */
-export async function runCommandLine(args: readonly string[], io: Io): Promise<number> {
+export async function runCommandLine(given: readonly string[], io: Io): Promise<number> {
+  const args = languageLast(given);
   const json = args.includes('--json');
+  const words = wordsOfArguments(args, io);
   try {
     const first = args[0];
-    if (first === undefined || first === '--help' || first === '-h' || first === 'help')
-      return say(io, json, overview());
+    if (first === undefined || first === '--language' || first === '--help' || first === '-h' || first === 'help')
+      return say(io, json, overview(words));
     if (first === '--version' || first === '-v') return sayVersion(io, json);
     const command = findCommand(args);
     const rest = args.slice(command.name.split(' ').length);
-    if (rest.includes('--help') || rest.includes('-h')) return say(io, json, helpOf(command));
+    if (rest.includes('--help') || rest.includes('-h')) return say(io, json, helpOf(command, words));
     return await command.run(parseOptions(command, rest), io);
   } catch (error) {
-    return report(error, json, io, wordsOfArguments(args, io));
+    return report(error, json, io, words);
   }
+}
+
+/** The language behind the command, also where it was named before it. */
+function languageLast(args: readonly string[]): readonly string[] {
+  return args[0] === '--language' ? [...args.slice(2), ...args.slice(0, 2)] : args;
 }
 
 /** Writes an error as a person or, with `--json`, a program reads it. */
@@ -70,17 +78,18 @@ function findCommand(args: readonly string[]): Command {
   });
 }
 
-function overview(): string {
+function overview(words: Catalogue): string {
+  const told = (text: string) => helpIn(text, words);
   const width = Math.max(...commands.map((command) => command.name.length)) + 2;
   return [
-    'loamward: does today suit a soil-acting residual herbicide on this field, and if not, when will it?',
+    `loamward: ${told('does today suit a soil-acting residual herbicide on this field, and if not, when will it?')}`,
     '',
-    ...commands.map((command) => `  loamward ${command.name.padEnd(width)}${command.summary}`),
+    ...commands.map((command) => `  loamward ${command.name.padEnd(width)}${told(command.summary)}`),
     '',
-    '  loamward COMMAND --help   options and examples',
-    '  loamward --version        the version',
+    `  loamward COMMAND --help   ${told('options and examples')}`,
+    `  loamward --version        ${told('the version')}`,
     '',
-    'It advises; the label in hand, local law and a qualified adviser decide.',
+    told('It advises; the label in hand, local law and a qualified adviser decide.'),
     '',
   ].join('\n');
 }

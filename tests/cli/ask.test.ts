@@ -49,6 +49,15 @@ describe('loamward ask', () => {
     expect(text).toContain('Mill Piece, an invented field on');
   });
 
+  test('stop: says how each field stands and how to leave, and goes on with whatever is said', async () => {
+    const text = await ask(['stop', 'help', 'quit', 'moist'], '--field', 'mill-piece');
+    expect(text).toContain('Here we stop. All that you told is kept, and a question that is open waits for you.');
+    expect(text).toMatch(/Mill Piece: no answer yet\. .*Top Brow: not looked at today\./);
+    expect(text).toContain('Type quit to leave');
+    expect(text).toMatch(/Words used here that can be explained: .*saturated soil/);
+    expect(text).not.toContain('soil feels moist');
+  });
+
   test('asks again where the choice is no field', async () => {
     expect(await ask(['9', '3'])).toContain('Type a number from 1 to');
   });

@@ -1,29 +1,15 @@
 import './register.ts';
 import { describe, expect, test } from 'vitest';
-import type { Source } from '../../src/core/units/texts.ts';
 import { catalogueOf } from '../../src/core/words/catalogue.ts';
 import { shipped } from '../cases/shipped-pack.ts';
 import { lines, started, type Told, talk } from '../core/dialogue/talk.ts';
+import { byRight } from './by-right.ts';
 import { decorate, plainWords } from './decorate.ts';
 import { decoratedPack } from './pack.ts';
 import { talkIn } from './talks.ts';
 
 /** A word that the terminal takes, in the made-up language. */
 const typed = (word: string) => decorate(word);
-
-/** A source that is a title, the same in every language. */
-const titleOnly = (source: Source) => (typeof source === 'string' ? [source] : []);
-
-/** What stays as it is by right: names of fields, units, what was typed, the hash of the rules, titles of publications. */
-const byRight = [
-  ...decoratedPack.parameters.flatMap(({ id, source }) => [...titleOnly(source), id]),
-  ...decoratedPack.rules.map(({ id }) => `[${id}`),
-  ...decoratedPack.glossary.flatMap(({ source }) => titleOnly(source)),
-  /Mill Piece|Long Ing|Top Brow/g,
-  /(?<=[\d(-] ?)(?:mm\/h|mm|km\/h|g\/ha|g\/L|L\/ha|ha|cm)\b/g,
-  /(?<=ćóńŧéńŧ )[0-9a-f]{12}/g,
-  /(?<=")[^"]*(?=")/g,
-];
 
 const talks: readonly (readonly [string, string | null | undefined, readonly string[]])[] = [
   [

@@ -32,8 +32,8 @@ function decorateAround(text: string, given: readonly unknown[]): string {
 
 const literally = (text: string) => text.replaceAll(/[.*+?^${}()|[\]\\]/g, '\\$&');
 
-/** Keys of a catalogue whose texts are no sentences: a code, and ids. */
-const kept = new Set(['language', 'plural']);
+/** Keys of a catalogue whose texts are no sentences: a tag, and ids. */
+const kept = new Set(['tag', 'plural']);
 
 /** The same words in the made-up language: each sentence decorated, functions wrapped. */
 export function decorateWords<T>(words: T, key = ''): T {

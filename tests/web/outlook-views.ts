@@ -98,7 +98,12 @@ export const fullForecast = buildForecast({
 });
 
 /** What a page shows of it beside a verdict. */
-export function fullView(pack: Pack, verdict: VerdictWord = 'wait', outlook: Outlook = fullOutlook): OutlookView {
+export function fullView(
+  pack: Pack,
+  verdict: VerdictWord = 'wait',
+  outlook: Outlook = fullOutlook,
+  language = 'en',
+): OutlookView {
   const parameters = parametersOn(pack.parameters, '2026-11-12');
-  return outlookView({ outlook, verdict, forecast: fullForecast, pack, parameters, words: catalogueOf('en') });
+  return outlookView({ outlook, verdict, forecast: fullForecast, pack, parameters, words: catalogueOf(language) });
 }

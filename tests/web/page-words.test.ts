@@ -11,7 +11,7 @@ describe('the words of the page', () => {
   test('are loaded for the language named, English where there is none of that name', async () => {
     await loadWords('de');
     expect(pageWords.question.send).toBe('Senden');
-    await loadWords('xx');
+    await loadWords('zz');
     expect(pageWords.question.send).toBe('Send');
   });
 });

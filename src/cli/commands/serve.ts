@@ -8,6 +8,7 @@ import { type StartedServer, type StartOptions, startServer } from '../../server
 import { serverSettingsFrom } from '../../server/settings.ts';
 import type { Command } from '../command.ts';
 import type { Io } from '../io.ts';
+import { languageOption, wordsFor } from '../language.ts';
 import { firstPack, loadNamedPack } from '../packs.ts';
 import { buildPage } from '../page-build.ts';
 import { versionOf } from '../version.ts';
@@ -16,9 +17,10 @@ import { versionOf } from '../version.ts';
 export const serve: Command = {
   name: 'serve',
   summary: 'Serves the page on this machine; npm start is the same.',
-  options: { json: { type: 'boolean', help: 'print the address as JSON' } },
+  options: { language: languageOption, json: { type: 'boolean', help: 'print the address as JSON' } },
   examples: ['npx loamward serve', 'LOAMWARD_PORT=0 npx loamward serve', 'LOAMWARD_FORECAST=off npx loamward serve'],
   run: async (parsed, io) => {
+    wordsFor(parsed, io);
     const forecast = settingsFromEnvironment(io.env);
     const { pack } = await loadNamedPack(io, firstPack);
     await buildPage(io.root);

@@ -2,6 +2,7 @@ import { type UnderstandingReport, understandingReport } from '../../core/dialog
 import { codedError } from '../../core/errors/coded-error.ts';
 import { factIdOf } from '../../core/facts/parse/index.ts';
 import type { FactId, FactRegistry } from '../../core/facts/registry/index.ts';
+import type { Catalogue } from '../../core/words/catalogue.ts';
 import { type Command, type Parsed, textOption } from '../command.ts';
 import { languageOption, wordsFor } from '../language.ts';
 import { firstPack, loadNamedPack } from '../packs.ts';
@@ -37,9 +38,9 @@ export const understandCommand: Command = {
       throw codedError('OPTION_VALUE', { expected: `a fact that is asked: ${askable.join(', ')}`, came: asked });
     }
     const recent = previous === null ? [] : [previous];
-    const { language } = wordsFor(parsed, io);
-    const report = understandingReport(text, { asked: question, pack, recent, language });
-    io.write(parsed.options['json'] ? `${JSON.stringify(report)}\n` : asText(report));
+    const words = wordsFor(parsed, io);
+    const report = understandingReport(text, { asked: question, pack, recent, language: words.language });
+    io.write(parsed.options['json'] ? `${JSON.stringify(report)}\n` : asText(report, words));
     return 0;
   },
 };
@@ -49,23 +50,25 @@ function factOption(parsed: Parsed, name: string, facts: FactRegistry): FactId |
   return came === undefined ? null : factIdOf(came, facts);
 }
 
-function asText(report: UnderstandingReport): string {
+function asText(report: UnderstandingReport, { terminal }: Catalogue): string {
+  const { taken, offered, otherDepths, atDepth, supposed, hoursAgo, wanted, refused, notUnderstood, nothing } =
+    terminal.understood;
   const list = (values: object): string[] =>
     Object.entries(values).map(([id, value]) => `  ${id} = ${JSON.stringify(value)}`);
   const part = (title: string, lines: readonly string[]): string[] => (lines.length === 0 ? [] : [title, ...lines]);
   const quoted = (texts: readonly string[]) => texts.map((text) => `  ${text}`);
   const lines = [
-    ...part('Taken:', list(report.facts)),
-    ...part('Asked again first:', list(report.offered)),
+    ...part(taken, list(report.facts)),
+    ...part(offered, list(report.offered)),
     ...part(
-      'Read at another depth:',
-      report.otherDepths.map(({ depthCm, value }) => `  ${JSON.stringify(value)} at ${depthCm} cm`),
+      otherDepths,
+      report.otherDepths.map(({ depthCm, value }) => `  ${atDepth(JSON.stringify(value), String(depthCm))}`),
     ),
-    ...part('Supposed only:', list(report.supposed)),
-    ...part('Seen hours ago:', list(report.hoursAgo)),
-    ...part('Wanted:', quoted(report.intents)),
-    ...part('Cannot be taken:', quoted(report.refused)),
-    ...part('Not understood:', quoted(report.notUnderstood)),
+    ...part(supposed, list(report.supposed)),
+    ...part(hoursAgo, list(report.hoursAgo)),
+    ...part(wanted, quoted(report.intents)),
+    ...part(refused, quoted(report.refused)),
+    ...part(notUnderstood, quoted(report.notUnderstood)),
   ];
-  return `${(lines.length === 0 ? ['Nothing was taken from that.'] : lines).join('\n')}\n`;
+  return `${(lines.length === 0 ? [nothing] : lines).join('\n')}\n`;
 }

@@ -81,7 +81,10 @@ async function start(
   screen.show(conversation.view());
 }
 
-/** Takes line after line; ends with the input, a word of leaving, or the wish for another field. */
+/**
+ * Takes line after line; ends with the input, a word of leaving, or the wish for another field. Who only stops asking may go on: what
+ * was told is kept as long as the terminal is open.
+ */
 async function talk(
   { conversation, stamp, words }: ConverseMeans,
   screen: Screen,
@@ -103,7 +106,8 @@ async function talk(
       } as EventMessage);
       screen.show(conversation.view());
       const wish = wishes.shift();
-      if (wish) return wish;
+      if (wish === 'leave') screen.say([words.terminal.howToLeave]);
+      else if (wish) return wish;
     }
     screen.prompt();
   }

@@ -6,7 +6,7 @@ import type { PhraseTable } from '../../core/words/phrase-table.ts';
 
 /** All that a language says: what a folder of the page's words exports. */
 export interface SpokenWords {
-  readonly core: Pick<Catalogue, 'errors' | 'facts' | 'errorPhrases'>;
+  readonly core: Pick<Catalogue, 'errors' | 'facts' | 'errorPhrases' | 'help'>;
   readonly page: object;
   readonly pictures: object;
 }
@@ -26,10 +26,21 @@ export function englishPhrases(): PhraseTable {
   return Object.fromEntries(Object.keys(german.errorPhrases).map((phrase) => [phrase, phrase]));
 }
 
+/** What the help of the command line says, by itself. */
+export function englishHelp(): PhraseTable {
+  return Object.fromEntries(Object.keys(german.help).map((phrase) => [phrase, phrase]));
+}
+
 /** English with what stands in the error table and the registry, where other languages have it among their words. */
 export function wholeEnglish({ core, page, pictures }: SpokenWords): SpokenWords {
   return {
-    core: { ...core, errors: englishErrors(), errorPhrases: englishPhrases(), facts: englishFacts() },
+    core: {
+      ...core,
+      errors: englishErrors(),
+      errorPhrases: englishPhrases(),
+      help: englishHelp(),
+      facts: englishFacts(),
+    },
     page,
     pictures,
   };

@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { chooseField, questionHeading, textOf, verdictHeading } from '../answers.ts';
 import { untilAlone, untilReady } from '../offline-waits.ts';
-import { onPage, pageServer } from '../session.ts';
+import { onPage, pageServer, sharedBrowser, withoutWorker } from '../session.ts';
 
 /** Words that German sentences do not have. */
 const english = /\b(?:the|and|with|not|what|your|you|on|of|is|are|from|by|spray|soil|weather|answer|forecast)\b/i;
@@ -44,6 +44,34 @@ export function germanSuite(): void {
         expect(await textOf(page.locator(verdictHeading))).toMatch(/^Warten/);
       });
     });
+
+    test.each([
+      ['de-AT', 'de', 'en'],
+      ['en-GB', 'en', 'de'],
+    ])(
+      'a device in %s loads the words of its own language with the page, and no others before the first question',
+      async (locale, own, other) => {
+        const context = await sharedBrowser().newContext({ locale });
+        try {
+          const page = await context.newPage();
+          await withoutWorker(page);
+          await page.goto(pageServer().url());
+          await page.locator('.field-choice').first().waitFor();
+          const loaded = await page.evaluate(() =>
+            (performance.getEntriesByType('resource') as PerformanceResourceTiming[]).map(
+              ({ name, startTime, responseEnd }) => ({ name: name.split('/').at(-1) ?? '', startTime, responseEnd }),
+            ),
+          );
+          const entryCame = loaded.find(({ name }) => /^index-.*js$/.test(name))?.responseEnd ?? 0;
+          const wordsOf = (language: string) => loaded.filter(({ name }) => name.startsWith(`${language}-`));
+          expect(wordsOf(own)).toHaveLength(2);
+          for (const { startTime } of wordsOf(own)) expect(startTime).toBeLessThan(entryCame);
+          expect(wordsOf(other)).toEqual([]);
+        } finally {
+          await context.close();
+        }
+      },
+    );
 
     test('changed in the midst of a conversation, it follows each time, without a connection too', async () => {
       await onPage({}, async (page) => {

@@ -58,6 +58,17 @@ export function termsSuite(): void {
             }),
         );
         expect(terms.length).toBeGreaterThan(10);
+        const lost = await page.locator('.term').evaluateAll((all) =>
+          all
+            .filter((one) => one.checkVisibility())
+            .filter((one) => {
+              one.scrollIntoView({ block: 'center' });
+              const { left, top, width, height } = one.firstElementChild!.getClientRects()[0]!;
+              return !one.contains(document.elementFromPoint(left + width / 2, top + height / 2));
+            })
+            .map((one) => one.textContent),
+        );
+        expect(lost).toEqual([]);
         expect(terms.filter(({ width, height, isTall }) => width < 48 || height < 48 || isTall)).toEqual([]);
       });
     });

@@ -137,7 +137,7 @@ function subjectOf(cue: Cue, { subjects: all, cues }: Scan): Subject | null {
 }
 
 const spokenOf: Readonly<Partial<Record<FactId, readonly Subject[]>>> = {
-  'rain.nowMmPerH': ['rain'],
+  'rain.nowMmPerH': ['rain', 'air', 'wind', 'crop', 'leaves'],
   'rain.next48hMm': ['rain'],
   'soil.temperatureTrendCPerDay': ['soil', 'temperature'],
   'soil.feel': ['soil', 'surface', 'water'],

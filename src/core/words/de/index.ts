@@ -7,6 +7,7 @@ import { errorWords } from './errors.ts';
 import { factLabels } from './facts.ts';
 import { forecastWords } from './forecast.ts';
 import { handOverWords } from './hand-over.ts';
+import { helpWords } from './help.ts';
 import { marginWords } from './margins.ts';
 import { notes } from './notes.ts';
 import { outlookWords } from './outlook.ts';
@@ -36,5 +37,6 @@ export const words: Catalogue = {
   terminal: terminalWords,
   errors: errorWords,
   errorPhrases,
+  help: helpWords,
   facts: factLabels,
 };

@@ -37,6 +37,8 @@ export const words = {
   errors: {} as ErrorWordsOf,
   /** What errors expected and got is written in English. */
   errorPhrases: {} as PhraseTable,
+  /** The help of the command line is written in English. */
+  help: {} as PhraseTable,
   /** The registry itself is English. */
   facts: {} as FactLabels,
 };

@@ -38,6 +38,21 @@ export const terminalWords = {
     cautions: ['cautions'] as readonly string[],
     days: ['days'] as readonly string[],
   },
+  howToLeave: 'Type quit to leave; what you told is gone then.',
+  built: (folder: string) => `Built the page into ${folder}.`,
+  /** What the program would take from a text. */
+  understood: {
+    taken: 'Taken:',
+    offered: 'Asked again first:',
+    otherDepths: 'Read at another depth:',
+    atDepth: (value: string, depthCm: string) => `${value} at ${depthCm} cm`,
+    supposed: 'Supposed only:',
+    hoursAgo: 'Seen hours ago:',
+    wanted: 'Wanted:',
+    refused: 'Cannot be taken:',
+    notUnderstood: 'Not understood:',
+    nothing: 'Nothing was taken from that.',
+  },
   failed: (code: string, says: string, expected: string, came: string, next: string) =>
     `${code}: ${says} Expected ${expected}; came ${came}. ${next}`,
 };

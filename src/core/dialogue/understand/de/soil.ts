@@ -57,7 +57,7 @@ export const soilWords: readonly WordRow[] = [
     'saturated',
     'none soil',
     words`
-    gesättigt*, wassergesättigt*, vollgesogen*, läuft wasser raus|heraus, da läuft wasser raus|heraus, tropft von selbst, völlig durchweicht*, durchweicht*, matschig*, schlammig*, wasser läuft|rinnt|kommt von selbst? heraus|raus, völlig
+    gesättigt*, wassergesättigt*, vollgesogen*, läuft wasser raus|heraus, läuft das? wasser raus|heraus, wasser läuft raus|heraus, wasser tropft|rinnt raus|heraus?, da läuft wasser raus|heraus, tropft von selbst, völlig durchweicht*, durchweicht*, matschig*, schlammig*, wasser läuft|rinnt|kommt von selbst? heraus|raus, völlig
     gesättigt*, patschnass, tropfnass, trieft, triefend, klatschnass, klitschnass, triefnass, triefend nass, pitschnass, quatschnass, total durchweicht*, wie ein
     schwamm, voll gesättigt*, übersättigt*, mit wasser gesättigt*
   `,

@@ -92,7 +92,7 @@ export const feelWords: readonly WordRow[] = [
     'saturated',
     '',
     words`
-    water|wet|moisture|drops|drips|drop|juice run|drip|come|drop|squeeze|leak|ooze|runs|running|ran|drips|dripping|dripped|comes|coming|came|oozes|oozing|squeezes|squirts|pours|pouring|drops|streams out|off|from|through|between|when, wring|wrung|squeeze|squeezed|squeezing water out|from, like|its|pure soup|slop|slurry|pudding|porridge|custard, squelches|squelching|squelchy, sloppy, swimming,
+    water|wet|moisture|drops|drips|drop|juice trickle|trickles|trickling|run|drip|come|drop|squeeze|leak|ooze|runs|running|ran|drips|dripping|dripped|comes|coming|came|oozes|oozing|squeezes|squirts|pours|pouring|drops|streams out|off|from|through|between|when, wring|wrung|squeeze|squeezed|squeezing water out|from, like|its|pure soup|slop|slurry|pudding|porridge|custard, squelches|squelching|squelchy, sloppy, swimming,
     i? can squeeze water out of? it?, squeeze water out of? it?, get water out of? it?, can get water out of? it?, water runs|drips|comes|oozes|squeezes|pours out, drips, dripping, drips when i? squeeze|squeezed it?, water comes|drips|runs out when i? squeeze it?, squeezes out, free water, can wring it out, wringing, soup, slurry,
     water squeezes out, pudding, like porridge, porridge, runs out between my? the? fingers, water between my? the? fingers
   `,

@@ -23,7 +23,7 @@ export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string
   or: words`or, /, nor`,
   doubt: words`
     i? doubt, i? doubt if|whether|that,
-    by my reckoning|guess|estimate|judgement|eye, when i, when we,
+    wants|want to be, ought to be about, by my reckoning|guess|estimate|judgement|eye, when i, when we,
     i? reckon|expect|think|guess|imagine|suppose|fancy it|thatll|itll|theyll will? be, it|that will be about|around|roughly|near|nearly|something|somewhere, bound to be about|around, ought to be,
     if anything, if the? my? thermometer|probe|meter|gauge is? right|accurate|correct, if the? my? thermometer|probe|meter|gauge is? to be trusted|believed, if its right|accurate|correct, if i read it right, if memory serves,
     if memory serves me right?, if im not mistaken|wrong, if i remember rightly|correctly, unless im mistaken|wrong, as best i can tell, best i can tell, by eye, by the look of it, by the looks of it, going by feel, at a push, depending on? where|how you stand|look|measure|dig|check|go, it? depends where you look|stand|dig, i? should think, i?
@@ -52,7 +52,7 @@ export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string
     when i was, grandad, in theory, in my experience, rule of thumb, as a rule, the book says, the guide says, the guidelines, too wet to, too dry to, far too, worried about, worry about, afraid of, in case, let me
     know, tell me if, they had|got, provided, as long as, so long as, once it|the|its|theyve|weve|ive|i|we|they, after it, waiting for, wait for, wait till, wait until, ive heard, heard that, read that, they reckon it, radio, telly, on tv, newspaper, everyone,
     everybody, anyone, someone, somebody, some people, the lad next, over the|their fence|hedge|road, pub, in town, at home, back home, house, greenhouse, shed, fridge, kitchen, cab, engine, coolant, bath, pool,
-    boom set, booms set, set at, barn, potato, potatoes, sugar beet, beet, maize, grassland, pasture, lawn, garden centre, record, records, average for, on average, long term, historically,
+    boom set, booms set, set at, barn, potato, potatoes, sugar beet, beet, maize, grassland, pasture, lawn, garden centre, record, records, average for, long term, historically,
     if, ages ago, long ago, previously, back then, in|last spring|summer, the other day, unless, until, when,
     would, wouldnt, should, shouldnt, supposed, supposed to, used to, calm down, frosts out, frost is out, frost has come out, frost has? come out of the ground|soil, neighbour, neighbours, next door, next
     doors, their, his, her, last year|season|autumn|spring|summer|month|winter, years ago, ever, not only, than,
@@ -99,7 +99,7 @@ export const fillerWords =
 /** Phrases that say nothing of a fact. */
 export const fillerPhrases = words`
   when i? you? squeeze|squeezed|squeezing|shake|shook|press|pressed|wring|grip|clench|crush|open|rub|bounce it?|them?, nothing heavy|major|serious|drastic|dramatic|severe,
-  not onto|towards|toward|into|over|at|on it|them|us|anything|anyone|anybody, every time|where, all round|over|told|in all, by the way, as it happens, as it stands, as usual, as per usual, i tell you, i can tell you, let me tell you, to be fair,
+  not onto|towards|toward|into|over|at|on it|them|us, on average, under the? boot|boots|foot|feet, every time|where, all round|over|told|in all, by the way, as it happens, as it stands, as usual, as per usual, i tell you, i can tell you, let me tell you, to be fair,
   to be honest, you know, you see, believe it or not, thank god|goodness, touch wood, for the record
 `;
 

@@ -48,7 +48,7 @@ export const looseWishes: readonly LooseWish[] = [
     intent: 'why-not',
     begins: words`
       why cant|isnt|wont|shouldnt|not|couldnt|cannot|mustnt, why is it|this|today not, why am i being? told|stopped|not, why do|must|should i|we wait|have|hold, how come, whats
-      wrong|stopping|holding|against|blocking|preventing|keeping|making, what is wrong|stopping|holding|against|blocking|preventing, why no, why are you saying|telling|stopping|holding|refusing|blocking|against, why did
+      wrong|stopping|holding|against|blocking|preventing|keeping|making, what is wrong|stopping|holding|against|blocking|preventing, why it|is it|you|does|say saying|say|says|telling|stopping, why no, why are you saying|telling|stopping|holding|refusing|blocking|against, why did
       you say, why does it say, why is it a? no, whats the problem|issue|trouble, why are we waiting|held, what makes it unfit|unsuitable, why isnt
     `,
     words: of(
@@ -59,7 +59,7 @@ export const looseWishes: readonly LooseWish[] = [
     intent: 'why',
     begins: words`
       what dyou|dya need|want|wanna that|this|it, how is|does that|this|it, is|does that|this|it really? matter|important|relevant|necessary, do you really need, does it|that|this make any|a|much? difference, whats|what has|is that|this|it got|to|for|about,
-      why on earth, and? why dyou|dya|do|would|are|did|should you|i|we, why you, what do you need|want that|this|it for, whats that|this|it for|to|got, what does that|it matter, why is|does|would that|this|it|the, what has|is that|this|it
+      why that|this|it, why on earth, and? why dyou|dya|do|would|are|did|should you|i|we, why you, what do you need|want that|this|it for, whats that|this|it for|to|got, what does that|it matter, why is|does|would that|this|it|the, what has|is that|this|it
       got|to, whats the point|reason|relevance, for what reason, what makes you, why should, whats it to, why ask, why bother, what difference does
     `,
     words: of(

@@ -1,0 +1,60 @@
+import type { PhraseTable } from '../phrase-table.ts';
+
+/** What the help of the command line says, in German by the English, `{}` for what is put in. */
+export const helpWords: PhraseTable = {
+  'does today suit a soil-acting residual herbicide on this field, and if not, when will it?':
+    'Passt der heutige Tag auf diesem Feld für ein Bodenherbizid, und wenn nicht, wann?',
+  'options and examples': 'Optionen und Beispiele',
+  'the version': 'die Version',
+  'It advises; the label in hand, local law and a qualified adviser decide.':
+    'Es rät nur; es entscheiden die Gebrauchsanleitung Ihres Mittels, das örtliche Recht und eine Fachberatung.',
+  '[options]': '[Optionen]',
+  'For example:': 'Zum Beispiel:',
+  'Asks about one field in the terminal; answers may come from a pipe.':
+    'Fragt im Terminal nach einem Feld; Antworten dürfen aus einer Pipe kommen.',
+  "printf '9.2 at 30 cm\\nmoist\\n' | npx loamward ask --field mill-piece":
+    "printf '9,2 in 30 cm\\nfeucht\\n' | npx loamward ask --field mill-piece",
+  'Builds the page into dist/web.': 'Baut die Seite nach dist/web.',
+  'Judges a file of facts once: spray today, wait or do not spray.':
+    'Beurteilt eine Datei mit Angaben einmal: heute spritzen, warten oder nicht spritzen.',
+  'Checks the files of a treatment pack and says what is wrong where, why, and how to mend it.':
+    'Prüft die Dateien eines Regelpakets und sagt, was wo falsch ist, warum, und was abhilft.',
+  'Prints what each rule of a treatment pack says, made from its structure and not from its own words.':
+    'Schreibt, was jede Regel eines Regelpakets sagt: aus ihrem Aufbau und nicht aus ihren eigenen Worten.',
+  'Changes each limit, operator and connective of a pack and shows which changes no case notices.':
+    'Ändert jede Grenze, jeden Operator und jede Verknüpfung eines Regelpakets und zeigt, welche Änderungen kein Prüffall bemerkt.',
+  'Serves the page on this machine; npm start is the same.':
+    'Stellt die Seite auf diesem Rechner bereit; npm start tut dasselbe.',
+  'Says what the chat would take from a text, and what it would ask again.':
+    'Sagt, was das Gespräch einem Text entnimmt und wonach es noch einmal fragt.',
+  '{}, {}, {} (invented), or own': '{}, {}, {} (erfunden), oder own für ein eigenes',
+  'language of what is said: {}; that of the system without it': 'Sprache der Ausgabe: {}; ohne Angabe die des Systems',
+  'language of the text; that of the system without it': 'Sprache des Textes; ohne Angabe die des Systems',
+  'print the last state of the conversation as JSON': 'den letzten Stand des Gesprächs als JSON schreiben',
+  'print one JSON object': 'ein JSON-Objekt schreiben',
+  'print the address as JSON': 'die Adresse als JSON schreiben',
+  'say it as JSON': 'es als JSON schreiben',
+  'print the whole answer as JSON': 'die ganze Antwort als JSON schreiben',
+  'print the findings as JSON': 'die Befunde als JSON schreiben',
+  'print the findings as GitHub-style annotations': 'die Befunde als Anmerkungen nach Art von GitHub schreiben',
+  'check again on every change': 'bei jeder Änderung neu prüfen',
+  'day on which the limits must hold; today (UTC) without it':
+    'Tag, an dem die Grenzen gelten müssen; ohne Angabe heute (UTC)',
+  'folder under rules/, or a path ({})': 'Ordner unter rules/, oder ein Pfad ({})',
+  'treatment pack, by id or path; {} where none is named': 'Regelpaket, mit Kennung oder Pfad; ohne Angabe {}',
+  'flat JSON object of fact ids and values; - for standard input':
+    'flaches JSON-Objekt aus Kennungen und Werten; - für die Standardeingabe',
+  'forecast as JSON: the service’s reply or our own form':
+    'Vorhersage als JSON: die Antwort des Dienstes oder unsere eigene Form',
+  'when that forecast was fetched, where the file does not say':
+    'wann die Vorhersage abgerufen wurde, wo die Datei es nicht sagt',
+  'moment asked about, ISO 8601 with its offset; now without it':
+    'Zeitpunkt, nach dem gefragt ist, ISO 8601 mit Abstand zur Weltzeit; ohne Angabe jetzt',
+  'what the answer would be if; may be repeated': 'was die Antwort wäre, wenn; mehrmals erlaubt',
+  'with --json: the days ahead, windows, what would have to change':
+    'mit --json: die kommenden Tage, Zeitfenster, und was sich ändern müsste',
+  'what a person typed or spoke': 'was jemand getippt oder gesprochen hat',
+  'the fact that the open question asks for': 'die Angabe, nach der die offene Frage fragt',
+  'the fact spoken of before, which a correction means':
+    'die Angabe, von der vorher die Rede war und die eine Berichtigung meint',
+};
