@@ -8,7 +8,8 @@ import { convert } from '../../units/convert.ts';
 import type { UnitId } from '../../units/table.ts';
 import type { SaidUnit } from './lexicon-types.ts';
 import { readingsOfAnswer } from './meanings.ts';
-import { type Measure, measures } from './measures.ts';
+import type { Measure } from './measures.ts';
+import { measuresFor } from './pack-words.ts';
 import type { Quantity } from './quantities.ts';
 
 type NumberReading = Extract<Reading, { type: 'number' }>;
@@ -20,13 +21,18 @@ export function readingOfAmount(
   isDoubtful: boolean,
   pack: Pack,
 ): Reading | ErrorReport | null {
-  const measure = measures[fact];
+  const measure = measuresFor(pack)[fact];
   const definition = definitionIn(pack.facts, fact);
   if (measure === undefined || !fitsMeasure(measure, quantity.unit)) return null;
   if (quantity.unit === 'force') return readingOfForce(fact, quantity, pack);
   const inOwn = (value: number) => toOwn(value, quantity.unit, measure);
   const given = quantity.numeral;
-  if (quantity.unit === 'bbch' && !(given.value >= 10 && given.value <= 19 && given.low === undefined)) return null;
+  if (
+    quantity.unit === 'bbch' &&
+    measure.stage !== true &&
+    !(given.value >= 10 && given.value <= 19 && given.low === undefined)
+  )
+    return null;
   if (!isSlope(quantity)) return null;
   const exact = inOwn(given.value);
   const ends = [given.low, given.high].map((end) => (end === undefined ? exact : inOwn(end)));
@@ -56,8 +62,8 @@ export function fitsMeasure({ units }: Measure, unit: SaidUnit | null): boolean 
   return unit === null || Object.hasOwn(units, unit);
 }
 
-function toOwn(value: number, unit: SaidUnit | null, { units, own }: Measure): number {
-  if (unit === 'bbch') return value - 10;
+function toOwn(value: number, unit: SaidUnit | null, { units, own, stage }: Measure): number {
+  if (unit === 'bbch') return stage ? value : value - 10;
   const from = unit === null ? null : (units[unit] ?? null);
   const converted =
     from === null || own === null ? value : value < absoluteZero(from) ? value : convert(value, from, own);

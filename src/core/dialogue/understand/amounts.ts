@@ -6,7 +6,8 @@ import { depthOf } from './depth.ts';
 import { depthRefusal as refusalOfDepth, soilTemperature } from './depth-refusal.ts';
 import type { Subject } from './lexicon-types.ts';
 import type { FactReading } from './meanings.ts';
-import { type Measure, measures } from './measures.ts';
+import type { Measure } from './measures.ts';
+import { measuresFor } from './pack-words.ts';
 import type { Quantity } from './quantities.ts';
 import type { ReaderContext } from './reader-context.ts';
 import type { Amount, Scan } from './scan.ts';
@@ -32,7 +33,7 @@ export interface Amounts {
 }
 
 const neutral: ReadonlySet<Subject> = new Set<Subject>(['temperature', 'depth', 'treatment']);
-const table = Object.entries(measures) as readonly (readonly [FactId, Measure])[];
+type MeasureRow = readonly [FactId, Measure];
 
 /** Gives each quantity of a clause to the fact that it measures; what measures none, or one of several, is lost. */
 export function readAmounts(scan: Scan, context: ReaderContext): Amounts {
@@ -160,14 +161,16 @@ function factOf(
   depthCm: number | null,
 ): { fact: FactId; doubtful: boolean } | null {
   const { unit } = quantity;
+  const measures = measuresFor(context.pack);
+  const table = Object.entries(measures) as readonly MeasureRow[];
   const isClear = scan.unknown === 0;
   const isAhead = scan.flags.has('ahead');
   const near = isBeforeGusts(at, quantity, scan) ? (['wind'] as const) : nearest(scan, at);
   const said = near.filter((subject) => !neutral.has(subject));
   const carried = context.carried === null || neutral.has(context.carried) ? [] : [context.carried];
   const subjects = said.length === 0 ? carried : said;
-  const holds = ([, measure]: (typeof table)[number]) =>
-    (measure.ahead === true) === isAhead && fitsMeasure(measure, unit);
+  const holds = ([, measure]: MeasureRow) =>
+    (measure.anyTime === true || (measure.ahead === true) === isAhead) && fitsMeasure(measure, unit);
   if (isClear || unit !== null || isLone(at, scan)) {
     for (const subject of subjects) {
       const own = table.find(
@@ -180,15 +183,15 @@ function factOf(
     }
   }
   const isTemperature = unit === null || unit === 'C' || unit === 'F' || unit === 'deg';
-  if (depthCm !== null && isTemperature && !isAhead && subjects.length === 0 && isClear)
+  if (measures[soilTemperature] && depthCm !== null && isTemperature && !isAhead && subjects.length === 0 && isClear)
     return { fact: soilTemperature, doubtful: false };
   const alone = unit === null ? undefined : table.find((row) => holds(row) && row[1].alone?.includes(unit));
   if (alone) return { fact: alone[0], doubtful: !isClear };
   const asked = askedFact(unit, context);
   if (asked === null || (!isClear && !isTold(at, scan))) return null;
-  const { of = [], ahead } = measures[asked] ?? {};
+  const { of = [], ahead, anyTime } = measures[asked] ?? {};
   const isForeign = subjects.some((subject) => !of.includes(subject));
-  return isForeign || (isAhead && ahead !== true) ? null : { fact: asked, doubtful: !isClear };
+  return isForeign || (isAhead && ahead !== true && anyTime !== true) ? null : { fact: asked, doubtful: !isClear };
 }
 
 const mostUnknown = 4;
@@ -228,7 +231,7 @@ function isTold(at: number, scan: Scan): boolean {
 
 /** True where the subject leaves open what was meant: which unit of speed, or at which depth. */
 function isOpen(
-  [fact, { bare }]: (typeof table)[number],
+  [fact, { bare }]: MeasureRow,
   unit: Quantity['unit'],
   depthCm: number | null,
   { asked }: ReaderContext,
@@ -237,7 +240,8 @@ function isOpen(
   return (unit === null && bare === 'doubtful') || (fact === soilTemperature && depthCm === null);
 }
 
-function askedFact(unit: Quantity['unit'], { asked, bareFact }: ReaderContext): FactId | null {
+function askedFact(unit: Quantity['unit'], { asked, bareFact, pack }: ReaderContext): FactId | null {
+  const measures = measuresFor(pack);
   if (unit === null) return bareFact !== null && measures[bareFact]?.asked ? bareFact : null;
   const fitting = asked.filter((fact) => Object.hasOwn(measures[fact]?.units ?? {}, unit));
   const counted = fitting.length > 1 ? fitting.filter((fact) => measures[fact]?.asked) : fitting;

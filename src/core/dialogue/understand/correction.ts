@@ -1,7 +1,7 @@
 import type { FactId } from '../../facts/registry/index.ts';
 import { answerChoice, type ClauseKind } from './clause-kind.ts';
 import { depthOf } from './depth.ts';
-import { measures } from './measures.ts';
+import { measuresFor } from './pack-words.ts';
 import type { Scan } from './scan.ts';
 import type { UnderstandContext } from './types.ts';
 
@@ -29,9 +29,9 @@ export function correctionOf(kinds: readonly ClauseKind[], { asked }: Understand
 const spokenTogether = 3;
 
 /** The one number fact that a corrected number may mean: the fact last spoken of, else the only one said shortly before. */
-export function correctedNumber({ recent, asked }: UnderstandContext): FactId | null {
+export function correctedNumber({ recent, asked, pack }: UnderstandContext): FactId | null {
   const spoken = recent.length > 0 ? recent.slice(0, spokenTogether) : (asked?.facts ?? []);
-  const numbers = spoken.filter((fact) => measures[fact] !== undefined);
+  const numbers = spoken.filter((fact) => measuresFor(pack)[fact] !== undefined);
   if (numbers[0] === spoken[0] || numbers.length === 1) return numbers[0] ?? null;
   return null;
 }

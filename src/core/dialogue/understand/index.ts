@@ -4,10 +4,10 @@ import { splitClauses, wordsText } from './clauses.ts';
 import { clockOf } from './clock.ts';
 import { fold } from './fold.ts';
 import type { Language } from './language.ts';
-import { languageOf } from './languages.ts';
 import { readingsOfAnswer } from './meanings.ts';
 import { mendWords } from './mend.ts';
 import { joinNumbers } from './number-words.ts';
+import { languageFor } from './pack-words.ts';
 import { readPlace } from './place.ts';
 import { findQuantities } from './quantities.ts';
 import { readText } from './read-text.ts';
@@ -20,7 +20,7 @@ import { askedField, askedTerm } from './wishes.ts';
  * context gives the same understanding, in time linear in its length. Nothing is guessed.
  */
 export const understand: Understand = (text, context) => {
-  const language = languageOf(context.language);
+  const language = languageFor(context.pack, context.language);
   if (askedTerm(text, context.pack.glossary) !== null) return { ...nothing, intents: ['define'] };
   if (askedField(text, context.fields ?? []) !== undefined) return { ...nothing, intents: ['same-for'] };
   const whole = wholeAnswer(text, context, language);

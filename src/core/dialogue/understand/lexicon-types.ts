@@ -29,7 +29,9 @@ export type Subject =
   | 'label'
   | 'temperature'
   | 'depth'
-  | 'treatment';
+  | 'treatment'
+  /** A fact of the pack's own, by its id. */
+  | `fact:${string}`;
 
 /** What a phrase says of its fact: choices, a sign, an answer of the pack's question by its id, or a number. */
 export type Means =

@@ -22,6 +22,10 @@ export interface Measure {
   readonly limit?: true;
   /** Counted in whole ones. */
   readonly whole?: true;
+  /** A growth stage of the BBCH scale as it is. */
+  readonly stage?: true;
+  /** Told of now or of what is to come. */
+  readonly anyTime?: true;
 }
 
 const speeds = { 'm/s': 'm/s', 'km/h': 'km/h', mph: 'mph', kn: 'kn', force: null } as const;

@@ -5,8 +5,8 @@ import { type Correction, correctedFact, correctedNumber, correctionOf } from '.
 import type { Language } from './language.ts';
 import { listsUnderNot } from './lists.ts';
 import { type FactReading, readingsOfAnswer } from './meanings.ts';
-import { measures } from './measures.ts';
 import { mergeReadings } from './merge.ts';
+import { measuresFor } from './pack-words.ts';
 import { isEmpty, readClause } from './read-clause.ts';
 import type { ReaderContext } from './reader-context.ts';
 import { agoOf, dateBack, depthBack, doubtBack, endBack, type Gathered, type Left, spreadBack } from './said-after.ts';
@@ -153,7 +153,7 @@ function readerContext(kind: ClauseKind, left: Left, { context, correction, isNe
   const corrected = correction.corrects ? correctedNumber(context) : null;
   const spoken = correction.corrects ? correctedFact(context) : (asked?.facts ?? []);
   const facts = corrected === null ? spoken : [...new Set([...spoken, corrected])];
-  const counted = facts.filter((fact) => measures[fact]?.asked === true);
+  const counted = facts.filter((fact) => measuresFor(pack)[fact]?.asked === true);
   const only = counted.length === 1 && asked?.form !== 'place' ? counted[0]! : null;
   const isAfterAnd = kind.clause.joiner === 'and';
   const isAfterNot = isAfterAnd && left.kind?.rest?.flags.has('not') === true && kind.rest?.cues.length === 1;
