@@ -52,6 +52,8 @@ describe.each(others)('the help in %s', (language) => {
 });
 
 test.each([
+  [['rules', 'say', 'propyzamide-winter-oilseed-rape', 'inversoin'], 'Am nächsten liegt: inversion.'],
+  [['decide', '--facts', 'f.json'], '(f.json)'],
   [['ask', '--feld', 'x'], 'OPTION_UNKNOWN: Diese Option gibt es nicht. Erwartet: eines von '],
   [
     ['understand'],

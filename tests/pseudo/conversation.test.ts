@@ -125,9 +125,9 @@ describe.each(talks)('a whole conversation in a language made up on the spot: %s
 describe('a language that rules and lists of typed words lack', () => {
   test('is told so as the conversation begins; the texts of the rules are in English, and typed words are read as English', async () => {
     const { text, views } = await talkIn(shipped.pack, 'mill-piece', ['crumbly']);
-    expect(text).toContain(catalogueOf('xx').dialogue.packInEnglish);
-    expect(text).toContain(catalogueOf('xx').dialogue.readAsEnglish);
-    expect(text).toContain(catalogueOf('xx').values.choices['friable']);
+    expect(text).toContain(catalogueOf('zz').dialogue.packInEnglish);
+    expect(text).toContain(catalogueOf('zz').dialogue.readAsEnglish);
+    expect(text).toContain(catalogueOf('zz').values.choices['friable']);
     expect(views.at(-1)?.packTitle).toBe('Propyzamide on winter oilseed rape');
   });
 

@@ -56,11 +56,11 @@ export function decorateFile(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(decorateFile);
   if (value === null || typeof value !== 'object') return value;
   const { en } = value as { readonly en?: unknown };
-  const own = en === undefined ? {} : { xx: decorateWords(en) };
+  const own = en === undefined ? {} : { zz: decorateWords(en) };
   return Object.fromEntries(
     Object.entries({ ...value, ...own }).map(([key, one]) => [
       key,
-      key === 'languages' ? [...(one as string[]), 'xx'] : key === 'xx' ? one : decorateFile(one),
+      key === 'languages' ? [...(one as string[]), 'zz'] : key === 'zz' ? one : decorateFile(one),
     ]),
   );
 }

@@ -8,19 +8,20 @@ import { hollinBankFarm } from '../../src/demo/hollin-bank-farm.ts';
 import { createChat } from '../../web/chat/chat.ts';
 import { emptyPageState, type PageState } from '../../web/chat/page-state.ts';
 import { createStore } from '../../web/store.ts';
+import { languages, nameOfLanguage } from '../../web/words/language.ts';
 import { fakeMeans } from '../web/fake-means.ts';
 import { byRight } from './by-right.ts';
 import { plainWords } from './decorate.ts';
 import { decoratedPack } from './pack.ts';
 import { talkIn } from './talks.ts';
-import { readTexts, TinyNode, useTinyDocument } from './tiny-dom.ts';
+import { readTexts, tinyNode, useTinyDocument } from './tiny-dom.ts';
 
 vi.mock('../../web/words.ts', async () => {
   const { page } = await import('../../web/words/en/page.ts');
   const { pictures } = await import('../../web/words/en/pictures.ts');
   const { decorateWords } = await import('./decorate.ts');
   const { catalogueOf: coreOf } = await import('../../src/core/words/catalogue.ts');
-  return { pageWords: decorateWords(page), pictureWords: decorateWords(pictures), coreWords: coreOf('xx') };
+  return { pageWords: decorateWords(page), pictureWords: decorateWords(pictures), coreWords: coreOf('zz') };
 });
 useTinyDocument();
 const { App } = await import('../../web/parts/app.tsx');
@@ -43,11 +44,11 @@ const firstLines = [
 ];
 const otherLines = ['friable', 'moist', '7', '50 at 30 cm'];
 const ids = decoratedPack.rules.map(({ id }) => id);
-const asItIs = new Set([...ids, ...firstLines, ...otherLines, 'England', 'English', 'Deutsch']);
+const asItIs = new Set([...ids, ...firstLines, ...otherLines, 'England', ...languages.map(nameOfLanguage)]);
 
 /** Draws a part of the page, and gives what in it is not of the made-up language. */
 async function leftIn(part: ComponentChild, waitMs = 0): Promise<string[]> {
-  const root = new TinyNode('div', null);
+  const root = tinyNode('div');
   render(part, root as never);
   if (waitMs > 0) await new Promise((done) => setTimeout(done, waitMs));
   const texts = readTexts(root);
@@ -74,7 +75,7 @@ const mill = hollinBankFarm.map(({ profile: { id, name, invented, note } }) => (
   invented,
   note: note ?? '',
 }));
-const refusal = errorIn(reportOf('ANSWER_MISFIT', { expected: 'a number', came: '5' }), catalogueOf('xx'));
+const refusal = errorIn(reportOf('ANSWER_MISFIT', { expected: 'a number', came: '5' }), catalogueOf('zz'));
 const message = { type: 'say', text: '8.4', asked: null, id: 'a', at: 1, device: 'b', count: 1 } as never;
 
 const states: readonly (readonly [string, Partial<PageState>])[] = [
@@ -104,7 +105,7 @@ describe('the page in a language made up on the spot', () => {
   });
 
   test.each(['spray-today', 'wait', 'do-not-spray'] as const)('nor of the figures beside %s', async (verdict) => {
-    expect(await leftIn(<Outlook outlook={fullView(decoratedPack, verdict, undefined, 'xx')} />)).toEqual([]);
+    expect(await leftIn(<Outlook outlook={fullView(decoratedPack, verdict, undefined, 'zz')} />)).toEqual([]);
   });
 
   test('nor of what is handed over', async () => {

@@ -4,6 +4,6 @@ import { catalogues } from '../../src/core/words/languages.ts';
 import { wholeEnglish } from '../../src/tools/languages/whole-words.ts';
 import { decorateWords } from './decorate.ts';
 
-/** The made-up language xx: English, decorated. Importing this registers it, for the test file alone. */
+/** The made-up language zz: English, decorated. Importing this registers it, for the test file alone. */
 export const madeUp = decorateWords(wholeEnglish({ core: words, page: {}, pictures: {} }).core) as Catalogue;
-Object.assign(catalogues, { xx: { ...madeUp, language: 'xx' } });
+Object.assign(catalogues, { zz: { ...madeUp, language: 'zz' } });

@@ -20,7 +20,7 @@ export interface Seen {
 /** Types lines into a conversation about a field of the invented farm, or an own one, in the made-up language. */
 export async function talkIn(pack: Pack, field: string | null | undefined, lines: readonly string[]): Promise<Seen> {
   const io = fakeIo({}, lines);
-  const words = catalogueOf('xx');
+  const words = catalogueOf('zz');
   const conversation = createConversation({
     dialogue: dialogueOver([pack]),
     clock: { now: () => epochSeconds(io.now()) },

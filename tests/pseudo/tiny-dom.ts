@@ -1,72 +1,72 @@
-/** As much of a document as drawing needs: elements with attributes and children, texts, and nothing of layout or events. */
-export class TinyNode {
-  parentNode: TinyNode | null = null;
-  readonly childNodes: TinyNode[] = [];
-  readonly attributes = new Map<string, string>();
-  readonly style: Record<string, unknown> = { setProperty: () => {} };
+/** As much of a node as drawing needs: attributes, children, text, and nothing of layout or events. */
+export interface TinyNode {
   readonly nodeType: number;
   readonly localName: string;
   readonly namespaceURI: string | null;
-  data: string;
+  readonly childNodes: TinyNode[];
+  readonly attributes: Map<string, string>;
+  parentNode: TinyNode | null;
+  /** What a text says. */
+  data: unknown;
+  readonly remove: () => void;
+}
 
-  constructor(localName: string, namespaceURI: string | null, data = '') {
-    this.nodeType = localName === '#text' ? 3 : 1;
-    this.localName = localName;
-    this.namespaceURI = namespaceURI;
-    this.data = data;
-  }
-
-  get ownerDocument(): unknown {
-    return tinyDocument;
-  }
-  get firstChild(): TinyNode | null {
-    return this.childNodes[0] ?? null;
-  }
-  get nextSibling(): TinyNode | null {
-    const beside = this.parentNode?.childNodes ?? [];
-    return beside[beside.indexOf(this) + 1] ?? null;
-  }
-  contains(other: TinyNode | null): boolean {
-    return other !== null && (other === this || this.contains(other.parentNode));
-  }
-  insertBefore(child: TinyNode, before: TinyNode | null): TinyNode {
+/** A new element, or a text where it is named "#text". */
+export function tinyNode(localName: string, namespaceURI: string | null = null, data = ''): TinyNode {
+  const childNodes: TinyNode[] = [];
+  const attributes = new Map<string, string>();
+  const besides = () => node.parentNode?.childNodes ?? [];
+  const insertBefore = (child: TinyNode, before: TinyNode | null): TinyNode => {
     child.remove();
-    const at = before === null ? this.childNodes.length : this.childNodes.indexOf(before);
-    this.childNodes.splice(at, 0, child);
-    child.parentNode = this;
+    childNodes.splice(before === null ? childNodes.length : childNodes.indexOf(before), 0, child);
+    child.parentNode = node;
     return child;
-  }
-  appendChild(child: TinyNode): TinyNode {
-    return this.insertBefore(child, null);
-  }
-  removeChild(child: TinyNode): TinyNode {
-    child.remove();
-    return child;
-  }
-  remove(): void {
-    const beside = this.parentNode?.childNodes;
-    beside?.splice(beside.indexOf(this), 1);
-    this.parentNode = null;
-  }
-  setAttribute(name: string, value: unknown): void {
-    this.attributes.set(name, String(value));
-  }
-  removeAttribute(name: string): void {
-    this.attributes.delete(name);
-  }
-  addEventListener(): void {}
-  removeEventListener(): void {}
-  querySelector(): null {
-    return null;
-  }
-  focus(): void {}
+  };
+  const node = {
+    nodeType: localName === '#text' ? 3 : 1,
+    localName,
+    namespaceURI,
+    childNodes,
+    attributes,
+    parentNode: null as TinyNode | null,
+    data,
+    style: { setProperty: () => {} },
+    get ownerDocument() {
+      return tinyDocument;
+    },
+    get firstChild() {
+      return childNodes[0] ?? null;
+    },
+    get nextSibling() {
+      return besides()[besides().indexOf(node) + 1] ?? null;
+    },
+    insertBefore,
+    appendChild: (child: TinyNode) => insertBefore(child, null),
+    removeChild: (child: TinyNode) => {
+      child.remove();
+      return child;
+    },
+    remove: () => {
+      if (node.parentNode) besides().splice(besides().indexOf(node), 1);
+      node.parentNode = null;
+    },
+    contains: (other: TinyNode | null): boolean =>
+      other === node || (other !== null && node.contains(other.parentNode)),
+    setAttribute: (name: string, value: unknown) => void attributes.set(name, String(value)),
+    removeAttribute: (name: string) => void attributes.delete(name),
+    addEventListener: () => {},
+    removeEventListener: () => {},
+    querySelector: () => null,
+    focus: () => {},
+  };
+  return node;
 }
 
 const tinyDocument = {
-  createElementNS: (namespace: string, name: string) => new TinyNode(name, namespace),
-  createElement: (name: string) => new TinyNode(name, null),
-  createTextNode: (text: string) => new TinyNode('#text', null, text),
-  documentElement: { lang: 'xx', dataset: {} },
+  createElementNS: (namespace: string, name: string) => tinyNode(name, namespace),
+  createElement: (name: string) => tinyNode(name),
+  createTextNode: (text: string) => tinyNode('#text', null, text),
+  documentElement: { lang: 'zz', dataset: {} },
   addEventListener: () => {},
   removeEventListener: () => {},
   getElementById: () => null,
@@ -77,7 +77,7 @@ const tinyDocument = {
 export function useTinyDocument(): void {
   Object.assign(globalThis, {
     document: tinyDocument,
-    navigator: { language: 'xx' },
+    navigator: { language: 'zz' },
     location: { reload: () => {} },
     isSecureContext: true,
     HTMLInputElement: class {},

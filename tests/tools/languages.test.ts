@@ -73,29 +73,29 @@ describe('a language that is begun', () => {
 
   test('has every sentence, all still in English, and is in the lists; no file is too long', async () => {
     const before = languagesIn(project, wordsFolder);
-    expect(await copyEnglish(project, 'xx', true)).toEqual(
-      [wordsFolder, pageFolder, listsFolder].map((one) => `${one}/xx`),
+    expect(await copyEnglish(project, 'zz', true)).toEqual(
+      [wordsFolder, pageFolder, listsFolder].map((one) => `${one}/zz`),
     );
-    expect(languagesIn(project, wordsFolder)).toEqual([...before, 'xx']);
+    expect(languagesIn(project, wordsFolder)).toEqual([...before, 'zz']);
     for (const text of generatedLists(project).values())
-      expect(text).toContain("import { words as xx } from './xx/index.ts';");
-    const words = await loadWords(project, 'xx');
+      expect(text).toContain("import { words as zz } from './zz/index.ts';");
+    const words = await loadWords(project, 'zz');
     expect(words.core).toMatchObject({
-      language: 'xx',
+      language: 'zz',
       errors: { PORT_TAKEN: {} },
       facts: { date: expect.any(String) },
     });
-    const { missing, extra, stale, same } = await findingsIn(project, 'xx', (code) => loadWords(project, code));
+    const { missing, extra, stale, same } = await findingsIn(project, 'zz', (code) => loadWords(project, code));
     expect({ missing, extra, stale }).toEqual({ missing: [], extra: [], stale: [] });
     expect(same.length).toBeGreaterThan(1000);
-    for (const name of await readdir(join(project, wordsFolder, 'xx'))) {
-      expect((await readFile(join(project, wordsFolder, 'xx', name), 'utf8')).split('\n').length).toBeLessThan(251);
+    for (const name of await readdir(join(project, wordsFolder, 'zz'))) {
+      expect((await readFile(join(project, wordsFolder, 'zz', name), 'utf8')).split('\n').length).toBeLessThan(251);
     }
   });
 
   test('may do without lists of typed words', async () => {
-    await copyEnglish(project, 'yy', false);
-    expect(languagesIn(project, wordsFolder)).toContain('yy');
-    expect(languagesIn(project, listsFolder)).not.toContain('yy');
+    await copyEnglish(project, 'zy', false);
+    expect(languagesIn(project, wordsFolder)).toContain('zy');
+    expect(languagesIn(project, listsFolder)).not.toContain('zy');
   });
 });

@@ -77,6 +77,7 @@ export function Conversation({ chat, state, view, means }: ConversationProps) {
               if (!isSending(question.id)) chat.answer(question.id, answer);
             }}
             onRequest={chat.request}
+            onSay={chat.say}
           />
         )}
         <FreeText hasQuestion={question !== null} onSay={chat.say} />

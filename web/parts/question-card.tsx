@@ -3,6 +3,7 @@ import type { Chat, FormAnswer } from '../chat/chat.ts';
 import { ReadAloud } from '../speech/read-aloud.tsx';
 import { pageWords } from '../words.ts';
 import { ChoiceButtons } from './choice-buttons.tsx';
+import { HourButtons } from './hour-buttons.tsx';
 import { How } from './how.tsx';
 import { NumberForm } from './number-form.tsx';
 import { PlaceForm } from './place-form.tsx';
@@ -24,10 +25,11 @@ interface QuestionCardProps extends FormProps {
   /** True where it came of something that the person did: only then it is read aloud by itself. */
   readonly isNew: boolean;
   readonly onRequest: Chat['request'];
+  readonly onSay: Chat['say'];
 }
 
 /** The open question: what, why, how to find out, and the ways to answer. */
-export function QuestionCard({ question, isSending, canHurry, isNew, onAnswer, onRequest }: QuestionCardProps) {
+export function QuestionCard({ question, isSending, canHurry, isNew, onAnswer, onRequest, onSay }: QuestionCardProps) {
   const words = pageWords.question;
   const ask = useTerms(question.ask);
   return (
@@ -49,6 +51,7 @@ export function QuestionCard({ question, isSending, canHurry, isNew, onAnswer, o
         ])}
         startsByItself={isNew}
       />
+      <HourButtons hours={[question, ...question.together].flatMap(({ hours }) => hours)} onSay={onSay} />
       {question.how && question.together.length === 0 && <How question={question} />}
       {question.together.length > 0 ? (
         <Together question={question} onAnswer={onAnswer} />

@@ -12,7 +12,7 @@ export function RuleDetails({ rule }: { readonly rule: RuleView }) {
       <Row term={words.read}>
         {rule.facts.map(({ fact, label, value, from }) => (
           <p key={fact}>
-            <TermText text={capital(label)} />: <b>{value}</b> <small>{from}</small>
+            <TermText text={capital(label)} />: <b>{value}</b> <small>({from})</small>
           </p>
         ))}
       </Row>
@@ -20,7 +20,7 @@ export function RuleDetails({ rule }: { readonly rule: RuleView }) {
         <Row term={words.limits}>
           {rule.limits.map(({ parameter, value, source }) => (
             <p key={parameter}>
-              <code>{parameter}</code> <b>{value}</b> <small>{source}</small>
+              <code>{parameter}</code> <b>{value}</b> <small>({source})</small>
             </p>
           ))}
         </Row>

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { codedError } from '../../core/errors/coded-error.ts';
+import { climatologySchema } from '../../core/protocol/events/climatology-schema.ts';
 import { type EpochSeconds, epochSeconds } from '../../core/units/brands.ts';
-import { climatologySchema } from '../../core/weather/climatology-schema.ts';
 import type { Forecast, WeatherVariable } from '../../core/weather/forecast.ts';
 import { hourSeconds } from '../../core/weather/series.ts';
 import { weatherVariables } from '../../core/weather/variables.ts';

@@ -6,6 +6,7 @@ import { labelOf } from '../words/facts.ts';
 import { phraseOf } from '../words/phrases.ts';
 import { capital, joinWords } from '../words/units.ts';
 import { describeReading } from '../words/values.ts';
+import { hoursToSay } from './hours-to-say.ts';
 import type { NotedReading, QuestionNote } from './notes.ts';
 import { type OpenQuestion, packQuestion, questionNote } from './open-question.ts';
 import { settlesNow, standingAnswer } from './settles-now.ts';
@@ -44,6 +45,7 @@ function packQuestionView(question: Question, ask: string, state: State, context
       help: help ? inLanguage(help, words.language) : null,
     })),
     boxes: boxesOf(question, context),
+    hours: hoursToSay(question, state, context),
     now: settlesNow(question, state, context),
     before: null,
     together: [],
@@ -101,6 +103,7 @@ function confirmView(
       { id: 'no', label: dialogue.no, help: null },
     ],
     boxes: isNumber ? [boxOf(fact, context)] : [],
+    hours: [],
     now: '',
     before: null,
     together: [],

@@ -61,6 +61,8 @@ export interface QuestionView {
   readonly form: 'number' | 'choice' | 'signs' | 'place' | 'confirm';
   readonly choices: readonly ChoiceView[];
   readonly boxes: readonly NumberBoxView[];
+  /** What can be said by pressing, where a reading waits for its hour. */
+  readonly hours: readonly string[];
   /** Questions that go with it, to be answered in the same go; none within these. */
   readonly together: readonly QuestionView[];
 }

@@ -95,6 +95,7 @@ const questionFields = {
       step: z.number(),
     }),
   ),
+  hours: z.array(text),
 };
 
 const question = z.strictObject({

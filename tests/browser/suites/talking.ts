@@ -72,6 +72,22 @@ export function talkingSuite(): void {
       });
     });
 
+    test('the hour of a reading at another depth is given by pressing, and said back', async () => {
+      await onPage({}, async (page) => {
+        await chooseField(page, 'Mill Piece');
+        while ((await page.locator('.numbers').count()) === 0) await answerOnce(page, fitDay);
+        await page.locator('.free-text').getByRole('textbox').fill('7 at 10 cm');
+        await page.getByRole('button', { name: 'Send' }).click();
+        const hours = page.getByRole('group', { name: 'When was it read?' });
+        await hours.getByRole('button', { name: '8 am' }).click();
+        await page
+          .getByRole('log')
+          .getByText(/^Understood: .*10 cm/)
+          .waitFor();
+        expect(await hours.count()).toBe(0);
+      });
+    });
+
     test('an own field takes its place from the device where the person permits', async () => {
       const geolocation = { latitude: 54.12346, longitude: -2.6543 };
       await onPage({ permissions: ['geolocation'], geolocation }, async (page) => {

@@ -39,6 +39,7 @@ describe('a value far outside what is usual', () => {
           },
         ],
         "form": "confirm",
+        "hours": [],
         "how": "Answer yes or no, or give the right value.",
         "id": "confirm:soil.temperature30cmC",
         "now": "",

@@ -30,6 +30,7 @@ export const page: PageWords = {
     how: 'Wie finde ich das heraus?',
     dontKnow: 'Weiß ich nicht',
     verdictNow: 'Antworten Sie mit dem, was Sie haben',
+    hours: 'Wann wurde abgelesen?',
     send: 'Senden',
     ownWords: 'Oder sagen Sie es mit eigenen Worten',
     ownWordsAny: 'Sagen Sie etwas',

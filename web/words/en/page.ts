@@ -30,6 +30,7 @@ export const page = {
     how: 'How do I find out?',
     dontKnow: "I don't know",
     verdictNow: 'Give me the answer with what you have',
+    hours: 'When was it read?',
     send: 'Send',
     ownWords: 'Or say it in your own words',
     ownWordsAny: 'Say something',

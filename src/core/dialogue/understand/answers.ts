@@ -27,15 +27,13 @@ export function intentOf(clause: Clause, language: Language): Intent | null {
 /** A wish known by how it begins, after any words that may stand before it. */
 function looseWish(wordAt: (at: number) => string, to: number, { books, answers, fillers }: Language): Intent | null {
   for (let from = 0; from < to; ) {
-    const found = books.looseWishes.longestAt(wordAt, from);
-    if (found) {
-      const { intent, words, needs } = found.value;
-      const said = Array.from({ length: to - from }, (_, index) => wordAt(from + index));
-      const isAll = said
-        .slice(found.length)
-        .every((word) => words.has(word) || answers.courtesies.has(word) || fillers.has(word));
-      return isAll && (needs === undefined || said.some((word) => needs.has(word))) ? intent : null;
-    }
+    const begun = books.looseWishes.flatMap((book) => book.longestAt(wordAt, from) ?? []);
+    const said = Array.from({ length: to - from }, (_, index) => wordAt(from + index));
+    const isSaid = ({ value: { words, needs }, length }: (typeof begun)[number]) =>
+      said.slice(length).every((word) => words.has(word) || answers.courtesies.has(word) || fillers.has(word)) &&
+      (needs === undefined || said.some((word) => needs.has(word)));
+    const wish = begun.toSorted((a, b) => b.length - a.length).find(isSaid);
+    if (wish !== undefined || begun.length > 0) return wish?.value.intent ?? null;
     const lead = books.wishLeads.longestAt(wordAt, from)?.length ?? Number(answers.courtesies.has(wordAt(from)));
     if (lead === 0) return null;
     from += lead;

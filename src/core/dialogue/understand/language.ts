@@ -15,7 +15,8 @@ export interface LanguageBooks {
   readonly singleUnits: PhraseBook<SaidUnit>;
   readonly parts: PhraseBook<number>;
   readonly plusMinus: PhraseBook<true>;
-  readonly looseWishes: PhraseBook<LooseWish>;
+  /** How each wish may begin, one book a wish. */
+  readonly looseWishes: readonly PhraseBook<LooseWish>[];
   readonly wishLeads: PhraseBook<true>;
   readonly wishTails: PhraseBook<true>;
   readonly boundsBefore: PhraseBook<SaidBound>;
@@ -58,10 +59,12 @@ export function languageFrom(words: LanguageWords): Language {
       singleUnits: phraseBook(units.single),
       parts: phraseBook(units.parts ?? []),
       plusMinus: isThere(units.plusMinus ?? []),
-      looseWishes: phraseBook(
-        (words.looseWishes ?? []).flatMap((wish) => wish.begins.map((pattern) => [pattern, wish] as const)),
-        (first) => first,
-        words.gaps,
+      looseWishes: (words.looseWishes ?? []).map((wish) =>
+        phraseBook(
+          wish.begins.map((pattern) => [pattern, wish] as const),
+          undefined,
+          words.gaps,
+        ),
       ),
       wishLeads: isThere(words.wishLeads ?? []),
       wishTails: isThere(words.wishTails ?? []),

@@ -27,7 +27,7 @@ export function spellerOf(words: LanguageWords, properWords: readonly string[]):
   const meant = new Set(
     wordsIn([
       ...rows.flatMap(({ say }) => say),
-      ...Object.values(subjects).flat(),
+      ...Object.values(subjects).flatMap((patterns) => patterns ?? []),
       ...units.after.flatMap(([say, unit]) => (unit === 'foreign' ? [] : [say])),
     ]),
   );

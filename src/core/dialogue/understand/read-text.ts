@@ -10,7 +10,7 @@ import { measuresFor } from './pack-words.ts';
 import { isEmpty, readClause } from './read-clause.ts';
 import type { ReaderContext } from './reader-context.ts';
 import { agoOf, dateBack, depthBack, doubtBack, endBack, type Gathered, type Left, spreadBack } from './said-after.ts';
-import type { UnderstandContext, Understanding } from './types.ts';
+import type { Intent, UnderstandContext, Understanding } from './types.ts';
 
 /** Reads a text clause by clause; what one clause leaves open the next may settle. */
 export function readText(
@@ -31,6 +31,7 @@ export function readText(
   if (left.waiting !== null) gathered.lost.push(left.waiting);
   const { readings, dropped } = mergeReadings(gathered.offered);
   const intents = [...new Set(gathered.intents)];
+  if (intents.includes('start-again')) removeUndo(intents);
   const contradicts = intents.includes('yes') && intents.includes('no');
   const isCorrected = correction.corrects && readings.length > 0;
   const isUnheard = correction.corrects && readings.length + gathered.refused.length + gathered.lost.length === 0;
@@ -42,6 +43,12 @@ export function readText(
     refused: gathered.refused,
     remarks: [],
   };
+}
+
+/** "Forget that and begin again" is one wish. */
+function removeUndo(intents: Intent[]): void {
+  const at = intents.indexOf('undo');
+  if (at >= 0) intents.splice(at, 1);
 }
 
 interface Around {

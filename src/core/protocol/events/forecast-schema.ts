@@ -1,6 +1,6 @@
 import * as z from 'zod';
-import { climatologySchema } from '../../weather/climatology-schema.ts';
 import type { Forecast, WeatherVariable } from '../../weather/forecast.ts';
+import { climatologySchema } from './climatology-schema.ts';
 import { momentSchema, textSchema } from './fact-schema.ts';
 
 /** Most hours that a forecast may hold: past days and days ahead. */

@@ -113,9 +113,7 @@ function nearOf({ fact, limit }: CompiledComparison, definitionOf: DefinitionOf)
 function daysApart(iso: string, monthDay: number): number {
   const year = Number(iso.slice(0, 4));
   const here = dayNumber(year, Number(iso.slice(5, 7)), Number(iso.slice(8)));
-  const apart = Math.abs(here - dayNumber(year, Math.floor(monthDay / 100), monthDay % 100));
-  const length = dayNumber(year, 12, 31);
-  return Math.min(apart, length - apart);
+  return Math.abs(here - dayNumber(year, Math.floor(monthDay / 100), monthDay % 100));
 }
 
 function came({ met, 'not-met': notMet }: { readonly met: boolean; readonly 'not-met': boolean }): string {

@@ -28,6 +28,10 @@ export const askingWords: Catalogue['asking'] = {
     wait: 'Sie können dabei nichts tun: Zeit und Wetter entscheiden.',
     list: (jobs) => jobs,
   },
+  hour: {
+    now: 'gerade eben',
+    at: (hour) => (hour === 12 ? 'zu Mittag' : hour < 12 ? `${hour} Uhr morgens` : `${hour} Uhr`),
+  },
   stopped: (fields) =>
     `Hier halten wir an. Alles, was Sie gesagt haben, bleibt, und eine offene Frage wartet auf Sie. ${fields} Sagen Sie etwas, um weiterzumachen.`,
   wordsHere: (terms) => `Wörter, die hier vorkommen und erklärt werden können: ${terms}. Fragen Sie „Was heißt …?“.`,

@@ -96,7 +96,7 @@ export const valueWords: Catalogue['values'] = {
     profile: 'Feldprofil',
     derived: (note) => (note === null ? 'berechnet' : `berechnet: ${note}`),
     forecast: (ago) => (ago === null ? 'Vorhersage' : `Vorhersage, abgerufen ${ago}`),
-    none: 'noch nirgends',
+    none: 'noch keine Angabe',
   },
   ago: {
     now: 'gerade eben',

@@ -27,6 +27,10 @@ export const askingWords = {
     wait: 'There is no job for you in it: time and weather decide.',
     list: (jobs: string) => jobs,
   },
+  hour: {
+    now: 'just now',
+    at: (hour: number): string => (hour === 12 ? 'noon' : hour < 12 ? `${hour} am` : `${hour - 12} pm`),
+  },
   stopped: (fields: string) =>
     `Here we stop. All that you told is kept, and a question that is open waits for you. ${fields} Say anything to go on.`,
   wordsHere: (terms: string) => `Words used here that can be explained: ${terms}. Ask "what does … mean?".`,

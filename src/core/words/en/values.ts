@@ -96,7 +96,7 @@ export const valueWords = {
     profile: 'field profile',
     derived: (note: string | null) => (note === null ? 'worked out' : `worked out: ${note}`),
     forecast: (ago: string | null) => (ago === null ? 'forecast' : `forecast, fetched ${ago}`),
-    none: 'nowhere yet',
+    none: 'nothing told yet',
   },
   ago: {
     now: 'just now',

@@ -18,6 +18,6 @@ describe('German utterances written by somebody else', () => {
   test.each(['dev.de.json', 'set-aside.de.json'])('of %s little is read wrongly and little is missed', (name) => {
     const { precision, recall } = scoreOf(name);
     expect(precision).toBeGreaterThanOrEqual(0.99);
-    expect(recall).toBeGreaterThanOrEqual(0.9);
+    expect(recall).toBeGreaterThanOrEqual(0.92);
   });
 });

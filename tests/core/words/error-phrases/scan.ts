@@ -47,7 +47,10 @@ const makers = ['codedError', 'reportOf', 'LoamwardError', 'finding', 'refuse'];
 const textSteps = ['trim', 'trimEnd', 'slice', 'join', 'filter'];
 const functionTypes = ['FunctionDeclaration', 'FunctionExpression', 'ArrowFunctionExpression'];
 
-/** Phrases of `expected`, `came` and an error's own `next`, with `{}` where something was put in, sorted, each once. */
+/**
+ * Phrases of `expected`, `came` and an error's own `next`, with `{}` where something was put in, sorted, each once. Single words of a
+ * list are names, and left out.
+ */
 export function phrasesInSource(): string[] {
   const world: World = { sources: [], returns: new Map(), calls: new Map() };
   for (const folder of ['src', 'web']) {
@@ -143,7 +146,9 @@ function phrasesOf({ node, scope }: Place, source: Source, world: World, seen: S
     case 'TSNonNullExpression':
       return again(node['expression']);
     case 'ArrayExpression':
-      return (node['elements'] as readonly (Node | null)[]).flatMap((one) => again(one));
+      return (node['elements'] as readonly (Node | null)[])
+        .flatMap((one) => again(one))
+        .filter((text) => text.includes(' '));
     case 'CallExpression':
       if (isNode(node['callee']) && textSteps.includes(keyNamed(node['callee']['property'])))
         return again(node['callee']['object']);

@@ -55,7 +55,7 @@ export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string
     boom set, booms set, set at, barn, potato, potatoes, sugar beet, beet, maize, grassland, pasture, lawn, garden centre, record, records, average for, long term, historically,
     if, ages ago, long ago, previously, back then, in|last spring|summer, the other day, unless, until, when,
     would, wouldnt, should, shouldnt, supposed, supposed to, used to, calm down, frosts out, frost is out, frost has come out, frost has? come out of the ground|soil, neighbour, neighbours, next door, next
-    doors, their, his, her, last year|season|autumn|spring|summer|month|winter, years ago, ever, not only, than,
+    doors, their, his, her, last year|season|autumn|spring|summer|winter, the? next field over|along|to|door, the next field, neighbouring|adjoining|adjacent field|farm|land|block, years ago, ever, not only, than,
     except, apart from, rather than, instead, wants, wish, hope, hoping, need, needs, want, threshold, rule,
     rules, tractor, combine, boots, hands, boot, tyres, trailer, sprayer, nozzles, free draining, well drained,
     drains|draining well|freely, freely draining, good drainage, naturally drained, other field, near a, close to
@@ -94,11 +94,11 @@ export const fillerWords =
   'northeast northwest southeast southwest farm land gateway hedge wood usual normal typical mostly mainly generally overall stage level valley hollow texture type otherwise value figure answer way kind sort type max maximum min ' +
   'shade dawn sunrise noon midday lunchtime enough underfoot hand hands fingers squeeze squeezed visible near far away distance close about roughly around bits hollows corner corners walk walked big small size wide long shows speak ' +
   'd s re ve ll t y eh yeah aye lads though although however plus while whereas next last second first reckoned current latest new old hard tight soft wee nowt owt summat ' +
-  'officer catchment adviser advisor agronomist weather temperature-wise pushed dug stuck probe instrument meter gauge using used spade depth deep hole digging tested test can hairline little id ill dot nose button dead bang hovering nozzle outermost furthest between somewhere anything moving lying sat stood indeed outside rustling when-shaken over again yon yonder thats lass lad boss sir ta youve youre youll weve were well theyve ya mark sitting sits averaging hovering steady standing leaving round hit hits hitting top tops headland headlands mean median easy easily comfortably comfortable mentioned nearby';
+  'officer catchment adviser advisor agronomist weather temperature-wise pushed dug stuck probe instrument meter gauge using used spade depth deep hole digging tested test can hairline little id ill dot nose button dead bang hovering nozzle outermost furthest between somewhere anything moving lying sat stood indeed outside rustling when-shaken over again yon yonder thats lass lad boss sir ta youve youre youll weve were well theyve ya mark sitting sits averaging hovering steady standing leaving round hit hits hitting top tops headland headlands mean median easy easily comfortably comfortable mentioned nearby anyway anyhow written wrote noted jotted logged';
 
 /** Phrases that say nothing of a fact. */
 export const fillerPhrases = words`
-  when i? you? squeeze|squeezed|squeezing|shake|shook|press|pressed|wring|grip|clench|crush|open|rub|bounce it?|them?, nothing heavy|major|serious|drastic|dramatic|severe,
+  hasnt|havent|isnt|not|never come|gone|lifted|thawed|cleared|melted|shifted|moved|left|closed|dried out|off|away|up? yet?, when shaken|squeezed|pressed|bounced|rolled|crushed, when i? you? squeeze|squeezed|squeezing|shake|shook|press|pressed|wring|grip|clench|crush|open|rub|bounce it?|them?, nothing heavy|major|serious|drastic|dramatic|severe,
   not onto|towards|toward|into|over|at|on it|them|us, on average, under the? boot|boots|foot|feet, every time|where, all round|over|told|in all, by the way, as it happens, as it stands, as usual, as per usual, i tell you, i can tell you, let me tell you, to be fair,
   to be honest, you know, you see, believe it or not, thank god|goodness, touch wood, for the record
 `;
@@ -145,6 +145,7 @@ export const agoWords: readonly (readonly [pattern: string, hours: number])[] = 
   ['the other day', 72],
   ['last|on monday|tuesday|wednesday|thursday|friday|saturday|sunday', 96],
   ['at the weekend', 72],
+  ['last month', 720],
   ['back in july|august|september|october|november', 1000],
   ['yesterday lunchtime|dinnertime|teatime|night', 20],
 ];

@@ -131,10 +131,11 @@ export const intentWords: Readonly<Record<Exclude<Intent, 'yes' | 'no' | 'define
     hectare|acre, how much propyzamide
   `,
   'check-the-rest': words`
-    check|ask|judge|do|see the rest too?, check|ask|judge everything|all else?, the rest, the rest too|please, check the others, carry
+    carry|go|keep on with the rest|others?, do the rest, check|ask|judge|do|see the rest too?, check|ask|judge everything|all else?, the rest, the rest too|please, check the others, carry
     on, carry on asking, go on, go on asking, keep asking, ask on
   `,
   'look-again': words`
+    look|check|try|see|fetch|get|pull the|a|another? forecast|weather again|now?, check|look|try again,
     look|check|try again, look again now|please, check once more, look once more, have another look, refresh, update, look it up
     again, fetch the? forecast again, get a|the new forecast
   `,
@@ -168,13 +169,13 @@ export const intentWords: Readonly<Record<Exclude<Intent, 'yes' | 'no' | 'define
     still open, what must i do, what needs doing,
     what would you need to say yes|go, what do you need to say yes|go, what do you need|want|require from|off me, what do you need|want to know|hear still?, what do|would you still need|want to? know?, what would|do i|we need|have to do|change|check|find|tell|measure
     you? out? next?, what would|has|have|must have to|be be? happen|true|right|different|met, what has to happen|change|be right|come right, what would make it a? yes|ok|okay|fit|right|possible|go, what would make you say yes, what would make it ok to spray, what would get me|it|us a? yes|go|over the line,
-    what would change your mind|that|the answer|it, what would have to be different, what must change|happen|be right|be different, what needs to happen|change|be|come right|different?, whats needed, what is needed, whats still needed|needed|to|outstanding|wanted do|come|answer?, what is outstanding,
+    what would change your? mind|answer, what would change your mind|that|the answer|it, what would have to be different, what must change|happen|be right|be different, what needs to happen|change|be|come right|different?, whats needed, what is needed, whats still needed|needed|to|outstanding|wanted do|come|answer?, what is outstanding,
     whats outstanding, what else do you need from? me?, what else do you want|need to? know?, anything else you need|want to? know?, what else is there, what else, what questions are left, how many questions are left, how many more questions, what are you missing, what are you waiting for|on, what havent i told|given
     you, what have i not told|given you, what have i missed, what do i still need|have to do|tell|answer|check you?, what does it need, what does it take, what would it take to say? yes|go|get?, what would it take to get a yes, what would i need, what would i need to do|change|tell you|wait for, what conditions do|does i|it
     need, what are the conditions, what do i have to do, what information do you need, what info do you need, what more do you want|need to? know?
   `,
   fields: words`
-    fields, all fields, list the? fields, list my fields, show the? fields, todays fields, how are|do the fields
+    what|which fields have i|we|you got?, what are my|the fields, whats my fields, fields, all fields, list the? fields, list my fields, show the? fields, todays fields, how are|do the fields
     doing|stand, what about the fields|others, which fields can i spray, all my fields, overview, show all fields,
     fields today
   `,

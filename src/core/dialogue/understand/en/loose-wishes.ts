@@ -139,7 +139,7 @@ export const looseWishes: readonly LooseWish[] = [
   {
     intent: 'help',
     begins: words`
-      i? im? not sure|certain|clear what|how, i? dont|didnt|cant|not understand|follow|get|sure|see|work, whats|what is this|that|the question? about|mean|asking, what does that|this|it mean|want, come again, say|explain that|this|it again, eh, youve lost me, you lost me, not with you, im|i am not? with|sure|following|lost|stuck|confused|struggling, help, how do|can|should i|we, how does|do this|it|that|you, what can|do|should|must i|we|you, what am i supposed|meant|to, i? dont understand|follow|get, im lost|stuck|confused|struggling, can you help|explain, give me a|some help|hand|hint, i need|want a|some|help|hand, what
+      i? im? not sure|certain|clear what|how, i? dont|didnt|cant|not understand|follow|get|sure|see|work, whats|what is this|that|the question? about|mean|asking, what does that|this|it mean|want, come again, say|explain that|this|it again, eh, youve lost me, you lost me, not with you, im|i am not? with|sure|following|lost|stuck|confused|struggling, help, how do|can|should i|we, how does|do this|it|that|you, what can|do|should|must i|we|you, what am i supposed|meant, i? dont understand|follow|get, im lost|stuck|confused|struggling, can you help|explain, give me a|some help|hand|hint, i need|want a|some|help|hand, what
       happens|do now|next
     `,
     words: of(

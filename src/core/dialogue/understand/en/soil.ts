@@ -37,13 +37,14 @@ export const soilWords: readonly WordRow[] = [
     'ponded',
     `none ${ofSoil} water`,
     words`
-    water stands|lies|sits|stood|lay, water in|on the? wheelings|tramlines|hollows|ruts|headland|headlands|wheelmarks|furrows|dips, wheelings|tramlines|hollows|ruts are? full|holding, full of water, holding water, waterlogged patches|spots,
+    under water, underwater, water stands|lies|sits|stood|lay, water in|on the? wheelings|tramlines|hollows|ruts|headland|headlands|wheelmarks|furrows|dips, wheelings|tramlines|hollows|ruts are? full|holding, full of water, holding water, waterlogged patches|spots,
     ponded, ponding, puddles, puddle, puddled, standing water, water standing, surface water, water on the?
     surface|top, water lying, lying water, flooded, pools of water, water is? standing, standing wet, water stood, water stood on it|top, puddles of water, wet holes, water sat|sitting on it|top|the surface, water lies on it|top, pools, pooling, lying wet,
     water in the wheelings|tramlines|wheelmarks|ruts, flashes of water, water lying in it|on top
   `,
     { strong: true },
   ),
+  sign('ponded', '', words`waterlogged, swimming, sodden`, { doubtful: true }),
   noSign(
     'ponded',
     '',

@@ -17,7 +17,7 @@ export const sureDefinePatterns: readonly RegExp[] = [
   /^(?:what(?:'s| is)|tell me) the (?:meaning|definition) of (?:a |an |the )?(.+?)$/,
   /^(?:please )?(?:explain|define|tell me) what (?:a |an |the )?(.+?) (?:is|are|means|mean|stands for)$/,
   /^(?:please )?define (?:a |an |the )?(.+?)$/,
-  /^(?:(?:can|could|would|will) you )?(?:please )?explain (?:to me )?(?!how |why |what |this$|that$|it$|yourself$)(?:a |an |the )?(\S+(?: \S+){0,3}?)(?: please| to me| for me)*$/,
+  /^(?:(?:can|could|would|will) you )?(?:please )?explain (?:to me )?(?!how |why |what |this$|that$|it$|that |this |the question$|question$|yourself$)(?:a |an |the )?(\S+(?: \S+){0,3}?)(?: please| to me| for me)*$/,
   /^(?:i )?(?:don't|dont|do not) know what (?:a |an |the )?(?!to |you |it |i |we |that )(.+?) (?:is|are|means|mean)$/,
   /^what(?:'s| is) (?:a|an) (?!good |better |best |right )(\S+(?: \S+){0,2})$/,
   /^what (?:are|is) (\S+(?: \S+){0,2}) (?:exactly|anyway|then)$/,
