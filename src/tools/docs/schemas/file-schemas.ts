@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { factsSchema } from '../../../core/rules/pack/facts-schema.ts';
 import {
   casesSchema,
   cautionsSchema,
@@ -67,6 +68,12 @@ export const fileSchemas: readonly FileSchema[] = [
     title: 'Parameters of a pack',
     description: 'parameters.json: every number, day of the year and list, with unit, source and reason.',
     schema: parameters,
+  },
+  {
+    kind: 'facts',
+    title: 'Facts of the pack itself',
+    description: 'facts.json: facts that are not built in, asked or taken from the forecast; may be left out.',
+    schema: factsSchema,
   },
   {
     kind: 'rules',
