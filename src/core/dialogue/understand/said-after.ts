@@ -34,7 +34,8 @@ export function doubtBack({ offered }: Gathered, { reading }: Left): void {
 /** "There was a puddle, but it's gone": the signs said just before are there no more. */
 export function endBack({ offered }: Gathered, { reading }: Left): boolean {
   const last = offered.at(-1);
-  if (last?.reading.type !== 'signs' || reading?.found.length !== 1 || last.fact !== reading.found[0]?.fact) return false;
+  if (last?.reading.type !== 'signs' || reading?.found.length !== 1 || last.fact !== reading.found[0]?.fact)
+    return false;
   const { present, absent } = last.reading;
   if (present.length === 0) return false;
   offered[offered.length - 1] = { ...last, reading: { ...last.reading, present: [], absent: [...absent, ...present] } };

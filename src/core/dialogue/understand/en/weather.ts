@@ -102,7 +102,13 @@ export const weatherWords: readonly WordRow[] = [
   `,
     strong,
   ),
-  choice('wind.towardsSensitive', 'yes', 'none', words`${sensitive} downwind, downwind of us|me|here? is|are ${sensitive}`, { strong: true }),
+  choice(
+    'wind.towardsSensitive',
+    'yes',
+    'none',
+    words`${sensitive} downwind, downwind of us|me|here? is|are ${sensitive}`,
+    { strong: true },
+  ),
   choice(
     'wind.towardsSensitive',
     'yes',
