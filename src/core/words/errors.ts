@@ -1,5 +1,5 @@
 import type { ErrorReport } from '../errors/coded-error.ts';
-import { type ErrorCode, errorTable } from '../errors/table.ts';
+import type { ErrorCode } from '../errors/table.ts';
 import type { Catalogue } from './catalogue.ts';
 import { phraseIn } from './phrase-table.ts';
 
@@ -14,12 +14,11 @@ export function errorIn<R extends ErrorReport>(report: R, words: Catalogue): R {
   const own = words.errors[report.code];
   if (own === undefined) return report;
   const told = (text: string) => phraseIn(text, words.errorPhrases);
-  const isOwnAdvice = report.next !== errorTable[report.code].next;
   return {
     ...report,
     says: own.says,
     expected: told(report.expected) ?? report.expected,
     came: told(report.came) ?? report.came,
-    next: (isOwnAdvice ? told(report.next) : null) ?? own.next,
+    next: told(report.next) ?? own.next,
   };
 }

@@ -1,4 +1,4 @@
-import { type ErrorCode, errorTable } from '../errors/table.ts';
+import type { ErrorCode } from '../errors/table.ts';
 import type { Catalogue } from './catalogue.ts';
 import { marked } from './numbers.ts';
 import { phraseIn } from './phrase-table.ts';
@@ -25,8 +25,8 @@ function known(text: string, words: Catalogue): string | null {
 /** What an error says, with its code in brackets. */
 function ofError(text: string, words: Catalogue): string | null {
   const [, says, rest = '', code = ''] = /^(.*) \((([A-Z_]+)(?:: .*)?)\)$/s.exec(text) ?? [];
-  if (!(code in errorTable) || errorTable[code as ErrorCode].says !== says) return null;
-  return `${words.errors[code as ErrorCode]?.says ?? says} (${rest})`;
+  const own = words.errors[code as ErrorCode];
+  return says === undefined || own === undefined ? null : `${own.says} (${rest})`;
 }
 
 /** A reading that is too old, with its time: "9.6 C at 2026-11-05 09:00". */

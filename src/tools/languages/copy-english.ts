@@ -1,7 +1,7 @@
 import { cp, readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { listsFolder, pageFolder, wordsFolder } from './lists.ts';
-import { englishErrors, englishFacts, englishHelp, englishPhrases } from './whole-words.ts';
+import { englishErrors, englishFacts, englishPhrases } from './whole-words.ts';
 
 /** Entries of a table in one file, so that none grows beyond what a file may be long. */
 const entriesPerFile = 40;
@@ -30,9 +30,22 @@ const tables = [
     name: 'errorPhrases',
     type: 'PhraseTable',
     from: '../phrase-table.ts',
-    english: englishPhrases,
+    english: () => englishPhrases('errorPhrases'),
   },
-  { key: 'help', name: 'helpWords', type: 'PhraseTable', from: '../phrase-table.ts', english: englishHelp },
+  {
+    key: 'help',
+    name: 'helpWords',
+    type: 'PhraseTable',
+    from: '../phrase-table.ts',
+    english: () => englishPhrases('help'),
+  },
+  {
+    key: 'notes',
+    name: 'notes',
+    type: 'PhraseTable',
+    from: '../phrase-table.ts',
+    english: () => englishPhrases('notes'),
+  },
   { key: 'facts', name: 'factLabels', type: 'FactLabels', from: '../facts.ts', english: englishFacts },
 ] as const;
 

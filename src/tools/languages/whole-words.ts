@@ -6,7 +6,7 @@ import type { PhraseTable } from '../../core/words/phrase-table.ts';
 
 /** All that a language says: what a folder of the page's words exports. */
 export interface SpokenWords {
-  readonly core: Pick<Catalogue, 'errors' | 'facts' | 'errorPhrases' | 'help'>;
+  readonly core: Pick<Catalogue, 'errors' | 'facts' | 'errorPhrases' | 'help' | 'notes'>;
   readonly page: object;
   readonly pictures: object;
 }
@@ -21,14 +21,9 @@ export function englishFacts(): Readonly<Record<string, string>> {
   return Object.fromEntries(coreFactIds.map((id) => [id, coreFacts[id].label]));
 }
 
-/** What errors expected and got, by itself: the phrases that the other languages tell. */
-export function englishPhrases(): PhraseTable {
-  return Object.fromEntries(Object.keys(german.errorPhrases).map((phrase) => [phrase, phrase]));
-}
-
-/** What the help of the command line says, by itself. */
-export function englishHelp(): PhraseTable {
-  return Object.fromEntries(Object.keys(german.help).map((phrase) => [phrase, phrase]));
+/** Phrases of errors, the help and notes, by themselves: those that the other languages tell. */
+export function englishPhrases(table: 'errorPhrases' | 'help' | 'notes'): PhraseTable {
+  return Object.fromEntries(Object.keys(german[table]).map((phrase) => [phrase, phrase]));
 }
 
 /** English with what stands in the error table and the registry, where other languages have it among their words. */
@@ -37,8 +32,9 @@ export function wholeEnglish({ core, page, pictures }: SpokenWords): SpokenWords
     core: {
       ...core,
       errors: englishErrors(),
-      errorPhrases: englishPhrases(),
-      help: englishHelp(),
+      errorPhrases: englishPhrases('errorPhrases'),
+      help: englishPhrases('help'),
+      notes: englishPhrases('notes'),
       facts: englishFacts(),
     },
     page,

@@ -1,3 +1,4 @@
+import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { answerAll, answerOnce, chooseField, fitDay, questionHeading, textOf, verdictHeading } from '../answers.ts';
 import { untilAlone, untilReady } from '../offline-waits.ts';
@@ -60,25 +61,59 @@ export function connectionSuite(): void {
       });
     });
 
-    test('a spray-today that has grown too old leaves the screen by the clock of the page alone', async () => {
-      await onPage(
-        {},
-        async (page) => {
-          await chooseField(page, 'Mill Piece');
-          await answerAll(page, fitDay);
-          expect(await textOf(page.locator(verdictHeading))).toMatch(/^Spray today/);
-          await pageServer().closeFor(async () => {
-            await page.clock.fastForward('03:00:00');
-            await page.getByRole('heading', { name: 'That answer is withdrawn' }).waitFor();
-            expect(await page.locator('.verdict').count()).toBe(0);
-            pageServer().pass(3 * 3600);
-          });
-          await page.getByRole('button', { name: 'Look again' }).click();
-          await page.locator(`.question, .verdict`).first().waitFor({ timeout: 30_000 });
-          expect(await page.getByText('That answer is withdrawn').count()).toBe(0);
-        },
-        (page) => page.clock.install(),
-      );
+    describe('a spray-today that has grown too old leaves the screen by the clock of the page alone', () => {
+      const threeHours = 3 * 3600;
+      const growOld = async (page: Page) => {
+        await page.clock.fastForward(threeHours * 1000);
+        await page.getByRole('heading', { name: 'That answer is withdrawn' }).waitFor();
+        expect(await page.locator('.verdict').count()).toBe(0);
+      };
+      const lookAgain = async (page: Page) => {
+        await page.getByRole('button', { name: 'Look again' }).click();
+        await page.locator('.question, .verdict').first().waitFor();
+        expect(await page.getByText('That answer is withdrawn').count()).toBe(0);
+      };
+      const toSprayToday = async (page: Page) => {
+        await chooseField(page, 'Mill Piece');
+        await answerAll(page, fitDay);
+        expect(await textOf(page.locator(verdictHeading))).toMatch(/^Spray today/);
+      };
+
+      test('and is looked at again once the server is back, where the page cannot answer by itself', async () => {
+        await onPage(
+          {},
+          async (page) => {
+            await page.route(/\/(packs|fields)$/, (route) => route.abort());
+            await toSprayToday(page);
+            await pageServer().closeFor(async () => {
+              await page.getByRole('status').getByText('No connection: trying again.').waitFor();
+              await growOld(page);
+              pageServer().pass(threeHours);
+            });
+            await page.evaluate(() => dispatchEvent(new Event('online')));
+            await page.getByRole('status').getByText('No connection').waitFor({ state: 'detached' });
+            await lookAgain(page);
+          },
+          (page) => page.clock.install(),
+        );
+      });
+
+      test('and is looked at again without a connection, where the page answers by itself', async () => {
+        await onPage(
+          {},
+          async (page) => {
+            await toSprayToday(page);
+            await untilReady(page);
+            await pageServer().closeFor(async () => {
+              await untilAlone(page);
+              await growOld(page);
+              await lookAgain(page);
+              pageServer().pass(threeHours);
+            });
+          },
+          (page) => page.clock.install(),
+        );
+      });
     });
   });
 }

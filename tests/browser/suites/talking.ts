@@ -72,6 +72,43 @@ export function talkingSuite(): void {
       });
     });
 
+    test('an answer that is not spray today is asked back, and an earlier answer opened again, kept or changed', async () => {
+      await onPage({}, async (page) => {
+        await chooseField(page, 'Mill Piece');
+        const log = page.getByRole('log');
+        await page.locator('.free-text').getByRole('textbox').fill('sticky, 8.4 at 30 cm');
+        await page.getByRole('button', { name: 'Send' }).click();
+        await page.locator(verdictHeading).waitFor();
+        const asks = page.getByRole('region', { name: 'Ask back' });
+        for (const way of ['Why not?', 'When?', 'What would you need?']) {
+          await asks.getByRole('button', { name: way }).click();
+          const told = log.locator(`.is-person:has-text("${way}") + *`);
+          await told.waitFor();
+          expect((await textOf(told)).length).toBeGreaterThan(20);
+        }
+        await page.getByText('What you have told me').click();
+        const change = page.getByRole('button', { name: /^Change soil temperature at 30 cm/i });
+        await change.click();
+        await page.getByText('So far: 8.4 C.').waitFor();
+        await page.getByRole('button', { name: 'Leave it as it is' }).click();
+        await log.getByText('Left as it is.').waitFor();
+        expect(await page.locator(questionHeading).count()).toBe(0);
+        await change.click();
+        await page.locator('.numbers').getByRole('textbox').fill('8.1');
+        await page.keyboard.press('Enter');
+        await page
+          .locator('.said')
+          .getByText(/8\.1 C/)
+          .waitFor();
+        expect(
+          await page
+            .locator('.said')
+            .getByText(/8\.4 C/)
+            .count(),
+        ).toBe(0);
+      });
+    });
+
     test('the hour of a reading at another depth is given by pressing, and said back', async () => {
       await onPage({}, async (page) => {
         await chooseField(page, 'Mill Piece');

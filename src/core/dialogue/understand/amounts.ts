@@ -197,13 +197,15 @@ function factOf(
 const mostUnknown = 4;
 
 /** True where one number stands in a clause with a few words that are not known, none of them next to it, and nothing that turns it. */
-function isLone(at: number, { clause, amounts, unknownAt, flags, hasTime, hasYear }: Scan): boolean {
+function isLone(at: number, { clause, amounts, unknownAt, flags, hasTime, hasYear, wordAt, language }: Scan): boolean {
+  const isTelling = (place: number) => language.little.telling?.has(wordAt(place)) === true;
   return (
     amounts.every((one) => one.at === at || one.quantity.unit === 'cm') &&
     unknownAt.length <= mostUnknown &&
     unknownAt.every(
       (place) =>
-        clause.items[place]?.kind === 'word' && (Math.abs(place - at) > 1 || (place > at && hasUnit(at, clause))),
+        clause.items[place]?.kind === 'word' &&
+        (Math.abs(place - at) > 1 || isTelling(place) || (place > at && hasUnit(at, clause))),
     ) &&
     !flags.has('not') &&
     !hasTime &&
@@ -225,7 +227,8 @@ function isTold(at: number, scan: Scan): boolean {
   const isDoing = (place: number) =>
     wordAt(place).endsWith('ing') && language.little.telling?.has(wordAt(place + 1)) === true;
   return (
-    isLone(at, scan) && unknownAt.every((place) => place > at || (verb !== undefined && place < verb) || isDoing(place))
+    isLone(at, scan) &&
+    unknownAt.every((place) => place > at || (verb !== undefined && place <= verb) || isDoing(place))
   );
 }
 

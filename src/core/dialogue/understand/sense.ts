@@ -102,7 +102,9 @@ function pickRow(cue: Cue, scan: Scan, context: ReaderContext): Row | null {
     const drained = subject === 'water' && scan.subjects.some((one) => one.subject === 'drains');
     const ofDrains = drained ? rows.find(({ of }) => of.includes('drains')) : undefined;
     if (ofDrains) return ofDrains;
-    const askedOf = rows.find((row) => isAsked(row) && row.of.length === 0 && speaksOf(row.fact, subject));
+    const askedOf = rows.find(
+      (row) => isAsked(row) && (row.of.length === 0 || row.of.includes('none')) && speaksOf(row.fact, subject),
+    );
     return askedOf ?? rows.find(({ of, strong }) => strong === true && of.includes('none')) ?? null;
   }
   const { carried } = context;

@@ -8,7 +8,6 @@ import { doseWords } from './dose.ts';
 import { forecastWords } from './forecast.ts';
 import { handOverWords } from './hand-over.ts';
 import { marginWords } from './margins.ts';
-import { notes } from './notes.ts';
 import { outlookWords } from './outlook.ts';
 import { phraseWords } from './phrases.ts';
 import { sayWords } from './say.ts';
@@ -29,7 +28,8 @@ export const words = {
   dialogue: dialogueWords,
   asking: askingWords,
   handOver: handOverWords,
-  notes,
+  /** Notes are written in English. */
+  notes: {} as PhraseTable,
   say: sayWords,
   check: checkWords,
   terminal: terminalWords,

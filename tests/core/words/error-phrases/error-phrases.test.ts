@@ -8,7 +8,7 @@ import { phrasesInSource } from './scan.ts';
 const name =
   /^(?:[A-Z_]+|https?:\S+|\S+\.json|\w+(?:[._]\w+)+|--\w+ [A-Z]+|low <= value <= high|valid(?:From|To) \{\}|\w+\/\S+)$/;
 const units = [...Object.keys(unitTable), 'bar', 'kPa', 'month-day'];
-const keys = ['hello'];
+const keys = ['hello', 'parameters', 'rules', 'questions', 'cautions', 'glossary'];
 const phrases = phrasesInSource().filter((phrase) => ![...units, ...keys].includes(phrase) && !name.test(phrase));
 const others = languageCodes.filter((language) => language !== 'en');
 

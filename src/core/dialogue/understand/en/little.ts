@@ -20,7 +20,7 @@ export const littleWords: LittleWords = {
   notBefore: set('not no'),
   telling: set(
     'say says said saying read reads reading show shows showing showed get gets getting got give gives gave giving come comes came make makes made take took ' +
-      'measured recorded clocked registered settled tell tells telling reckons reckon have had has call at sits sat stands stood hovers',
+      'measured recorded clocked registered settled tell tells telling reckons reckon have had has call at sits sat stands stood hovers allows allowed permits states',
   ),
   pairs: set('on-off off-on now-then up-down here-there by-large again-again in-out now-again bits-pieces'),
   soBefore: set('i id its call we ill that thats reckon say ive no nope nah yes yeah aye its it theres'),

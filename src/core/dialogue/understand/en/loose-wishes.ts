@@ -48,7 +48,7 @@ export const looseWishes: readonly LooseWish[] = [
     intent: 'why-not',
     begins: words`
       why cant|isnt|wont|shouldnt|not|couldnt|cannot|mustnt, why is it|this|today not, why am i being? told|stopped|not, why do|must|should i|we wait|have|hold, how come, whats
-      wrong|stopping|holding|against|blocking|preventing|keeping|making, what is wrong|stopping|holding|against|blocking|preventing, why it|is it|you|does|say saying|say|says|telling|stopping, why no, why are you saying|telling|stopping|holding|refusing|blocking|against, why did
+      wrong|stopping|holding|against|blocking|preventing|keeping|making, what is wrong|stopping|holding|against|blocking|preventing, whats|what is the reason|cause for|of? the? wait|hold|delay|no?, why it|is it|you|does|say saying|say|says|telling|stopping, why no, why are you saying|telling|stopping|holding|refusing|blocking|against, why did
       you say, why does it say, why is it a? no, whats the problem|issue|trouble, why are we waiting|held, what makes it unfit|unsuitable, why isnt
     `,
     words: of(
@@ -72,7 +72,7 @@ export const looseWishes: readonly LooseWish[] = [
       what|which bits|questions|answers|facts|things|info|information|other do|are you|we|i|still|left|missing, what am i still|missing, what else dyou|dya, what still, how much|many more|else do you|i, what has to|needs to, what must, what will it take, what would get, what else,
       what else, what do|would|should|must you|i|it still? need|want|require, whats needed|missing|left|outstanding|still|required|lacking, what is needed|missing|left|outstanding|still|required|lacking, what would it|have|need|make|get|change|help|allow|let, what has|needs|must
       to?, what are you waiting|missing|short, what havent|have i|we not?, what conditions, what do i|we still? need|have|want, what more, what am i missing, how do i get, how do we get, what can i do to|about, what could
-      i do to|about, is there anything else, anything else, anything more, how many more questions?
+      i do to|about, is there anything else?, anything else, anything more, how many more questions?
     `,
     words: of(
       `${people} ${times} ${fit} from need needs needed want know hear tell told answer answered say yes make change changed happen different what else there left more questions question dyou dya up find out check green let`,
@@ -123,7 +123,7 @@ export const looseWishes: readonly LooseWish[] = [
   {
     intent: 'dont-know',
     begins: words`
-      i? havent|aint|isnt|not|no|never a|the|any? clue|scooby|idea|notion|foggiest|faintest|earthly|bloody|had|done|been|got, no idea|clue|way, i? couldnt|cant|cannot|wouldnt, id only|just? be, cant rightly, didnt|havent think|get|manage, ill|i|id have|need|will|must|would to? check|look|measure|find|ask|see|count|go, let me|im going, i? hadnt
+      i? havent|aint|isnt|not|no|never a|the|any? clue|scooby|idea|notion|foggiest|faintest|earthly|bloody|had|done|been|got, no idea|clue|way, id only|just? be, cant rightly, didnt|havent think|get|manage, ill|i|id have|need|will|must|would to? check|look|measure|find|ask|see|count|go, let me|im going, i? hadnt
       noticed|looked|checked, beyond|beats me, ask me|someone, i? dont know|remember|recall|think, i? cant|couldnt|wouldnt remember|recall|tell|say|know|be, i? havent looked|checked|measured|counted|been|got|had|a|seen|any, not looked|checked|measured|counted|been|a|had|sure|certain|got|yet,
       no idea|clue|notion|thermometer|probe|meter|way, id have|need to, ill have|need to, i would have|need to, id be guessing, who knows, no instrument|kit|gadget|gear|tool|tools|hygrometer|anemometer, ive no idea|clue|notion, ive not looked|checked|measured|counted|been|got|had, i have no
       idea|clue|notion, i have not looked|checked|measured|counted|been, never looked|checked|measured|counted, i? didnt look|check|measure|count|take|bring, i? forgot to|the|my, i? need to, left the|my, i? dont
@@ -139,7 +139,7 @@ export const looseWishes: readonly LooseWish[] = [
   {
     intent: 'help',
     begins: words`
-      i? im? not sure|certain|clear what|how, i? dont|didnt|cant|not understand|follow|get|sure|see|work, whats|what is this|that|the question? about|mean|asking, what does that|this|it mean|want, come again, say|explain that|this|it again, eh, youve lost me, you lost me, not with you, im|i am not? with|sure|following|lost|stuck|confused|struggling, help, how do|can|should i|we, how does|do this|it|that|you, what can|do|should|must i|we|you, what am i supposed|meant, i? dont understand|follow|get, im lost|stuck|confused|struggling, can you help|explain, give me a|some help|hand|hint, i need|want a|some|help|hand, what
+      i? im? not sure|certain|clear what|how, i? dont|didnt|cant|not understand|follow|work, whats|what is this|that|the question? about|mean|asking, what does that|this|it mean|want, come again, say|explain that|this|it again, eh, youve lost me, you lost me, not with you, im|i am not? with|sure|following|lost|stuck|confused|struggling, help, how do|can|should i|we, how does|do this|it|that|you, what can|do|should|must i|we|you, what am i supposed|meant, i? dont understand|follow|get, im lost|stuck|confused|struggling, can you help|explain, give me a|some help|hand|hint, i need|want a|some|help|hand, what
       happens|do now|next
     `,
     words: of(

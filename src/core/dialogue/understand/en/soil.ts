@@ -45,6 +45,7 @@ export const soilWords: readonly WordRow[] = [
     { strong: true },
   ),
   sign('ponded', '', words`waterlogged, swimming, sodden`, { doubtful: true }),
+  noSign('ponded', 'none soil surface', words`no water standing|lying|stood`),
   noSign(
     'ponded',
     '',

@@ -1,6 +1,7 @@
 import { factPhrases } from './facts.ts';
 import { filePhrases } from './files.ts';
 import { forecastPhrases } from './forecast.ts';
+import { overlayPhrases } from './overlays.ts';
 import { sciencePhrases } from './science.ts';
 import { serverPhrases } from './server.ts';
 
@@ -11,4 +12,5 @@ export const errorPhrases: Readonly<Record<string, string>> = {
   ...forecastPhrases,
   ...serverPhrases,
   ...sciencePhrases,
+  ...overlayPhrases,
 };
