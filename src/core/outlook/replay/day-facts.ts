@@ -6,6 +6,7 @@ import { type ResolvedFacts, resolvedFact } from '../../facts/resolved.ts';
 import type { Resolved } from '../../facts/types.ts';
 import { numberParameter } from '../../units/parameter.ts';
 import { withoutBinaryNoise } from '../../weather/banded.ts';
+import { recordedOwn } from './recorded-own.ts';
 import type { SoilFollower } from './soil-temperature.ts';
 import type { RecordPlace, ReplayInput, WeatherDay } from './types.ts';
 import { flowOf, type WaterFollower } from './water.ts';
@@ -65,7 +66,9 @@ export function factsOfDay(
       isDrained(context) ? water && drainsExpected(water, aheadOf(record, index, place), context) : null,
   };
   const told = (id: FactId): Resolved => {
-    const fromRecord = recordedWeather[id]?.(weather) ?? modelled[id]?.() ?? null;
+    const own =
+      registry[id]?.forecast && recordedOwn(registry[id], { at, days: record.slice(index, index + 9), parameters });
+    const fromRecord = own ?? recordedWeather[id]?.(weather) ?? modelled[id]?.() ?? null;
     if (fromRecord !== null) return fromRecord;
     const derived = derivations[id]?.(context);
     return derived?.known ? derived : resolvedFact(given, id);
