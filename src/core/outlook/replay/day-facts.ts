@@ -7,7 +7,7 @@ import type { Resolved } from '../../facts/types.ts';
 import { numberParameter } from '../../units/parameter.ts';
 import { withoutBinaryNoise } from '../../weather/banded.ts';
 import type { SoilFollower } from './soil-temperature.ts';
-import type { RecordPlace, ReplayInput, WeatherDay } from './types.ts';
+import type { FactsReplayInput, RecordPlace, WeatherDay } from './types.ts';
 import { flowOf, type WaterFollower } from './water.ts';
 import { type RecordedWeather, recordedWeather } from './weather.ts';
 
@@ -26,14 +26,11 @@ export interface DaySources {
  * given and held.
  */
 export function factsOfDay(
-  input: ReplayInput,
+  { parameters, wanted, record, place, given }: FactsReplayInput,
   index: number,
   at: FactContext['at'],
   { soil, water }: DaySources,
-  wanted: readonly FactId[],
 ): ResolvedFacts {
-  const { compiled, record, place, given } = input;
-  const { parameters } = compiled;
   const day = record[index]!;
   const weather: RecordedWeather = { at, days: [day, record[index + 1]], parameters };
   const kept = new Map<FactId, Resolved>();
