@@ -8,7 +8,7 @@ import { numberParameter } from '../../units/parameter.ts';
 import { withoutBinaryNoise } from '../../weather/banded.ts';
 import { recordedOwn } from './recorded-own.ts';
 import type { SoilFollower } from './soil-temperature.ts';
-import type { RecordPlace, ReplayInput, WeatherDay } from './types.ts';
+import type { FactsReplayInput, RecordPlace, WeatherDay } from './types.ts';
 import { flowOf, type WaterFollower } from './water.ts';
 import { type RecordedWeather, recordedWeather } from './weather.ts';
 
@@ -27,14 +27,11 @@ export interface DaySources {
  * given and held.
  */
 export function factsOfDay(
-  input: ReplayInput,
+  { parameters, registry, wanted, record, place, given }: FactsReplayInput,
   index: number,
   at: FactContext['at'],
   { soil, water }: DaySources,
-  wanted: readonly FactId[],
 ): ResolvedFacts {
-  const { compiled, record, place, given } = input;
-  const { parameters, registry } = compiled;
   const day = record[index]!;
   const weather: RecordedWeather = { at, days: [day, record[index + 1]], parameters };
   const kept = new Map<FactId, Resolved>();

@@ -1,7 +1,8 @@
-import type { FactId } from '../../facts/registry/index.ts';
+import type { FactId, FactRegistry } from '../../facts/registry/index.ts';
 import type { ResolvedFacts } from '../../facts/resolved.ts';
 import type { Outcome } from '../../rules/trace-types.ts';
 import type { CompiledRules } from '../../rules/types.ts';
+import type { Parameters } from '../../units/parameter.ts';
 import type { VerdictWord } from '../../verdict/types.ts';
 
 /** Weather of one whole day at a station; null where the record is silent. */
@@ -38,10 +39,14 @@ export interface SeasonDates {
   readonly lastDay: string;
 }
 
-/** What seasons are replayed from. */
-export interface ReplayInput {
-  /** Rules with the limits of one day, which hold for every season replayed. */
-  readonly compiled: CompiledRules;
+/** What the facts of seasons are worked out from. */
+export interface FactsReplayInput {
+  /** Parameters that the facts read; they hold for every season replayed. */
+  readonly parameters: Parameters;
+  /** The facts that the pack reaches. */
+  readonly registry: FactRegistry;
+  /** The facts that are wanted of each day. */
+  readonly wanted: readonly FactId[];
   readonly season: SeasonDates;
   readonly place: RecordPlace;
   /** Days that follow each other, oldest first; days before a season opens let soil and water settle. */
@@ -52,16 +57,25 @@ export interface ReplayInput {
   readonly readingEveryDays: number;
 }
 
-/** One day of a replay. */
-export interface ReplayDay {
+/** What seasons are replayed from. */
+export interface ReplayInput extends Omit<FactsReplayInput, 'parameters' | 'registry' | 'wanted'> {
+  /** Rules with the limits of one day, which hold for every season replayed. */
+  readonly compiled: CompiledRules;
+}
+
+/** The facts of one day of a replay. */
+export interface FactsDay {
   /** Year in which its season opened. */
   readonly season: number;
   readonly iso: string;
-  readonly verdict: VerdictWord;
-  /** Outcome of every rule, in the order of `compiled.rules`. */
-  readonly outcomes: readonly Outcome[];
-  /** The facts that the rules read. */
   readonly facts: ResolvedFacts;
-  /** Those of them that were only held: assumed, not recorded or modelled. Field profile not counted. */
+}
+
+/** One day of a replay. */
+export interface ReplayDay extends FactsDay {
+  readonly verdict: VerdictWord;
+  /** Outcome of every rule, in the order of `compiled.rules`; its facts are those that the rules read. */
+  readonly outcomes: readonly Outcome[];
+  /** Those of the facts that were only held: assumed, not recorded or modelled. Field profile not counted. */
   readonly assumed: readonly FactId[];
 }
