@@ -2,6 +2,7 @@ import { type ErrorReport, reportOf } from '../../errors/coded-error.ts';
 import { is30cm } from '../../facts/depth-reading.ts';
 import type { FactId } from '../../facts/registry/index.ts';
 import { fitsMeasure, readingOfAmount } from './amount-reading.ts';
+import { askedFact } from './asked-fact.ts';
 import { depthOf } from './depth.ts';
 import { depthRefusal as refusalOfDepth, soilTemperature } from './depth-refusal.ts';
 import type { Subject } from './lexicon-types.ts';
@@ -161,8 +162,7 @@ function factOf(
   depthCm: number | null,
 ): { fact: FactId; doubtful: boolean } | null {
   const { unit } = quantity;
-  const measures = measuresFor(context.pack);
-  const table = Object.entries(measures) as readonly MeasureRow[];
+  const table = Object.entries(measuresFor(context.pack)) as readonly MeasureRow[];
   const isClear = scan.unknown === 0;
   const isAhead = scan.flags.has('ahead');
   const near = isBeforeGusts(at, quantity, scan) ? (['wind'] as const) : nearest(scan, at);
@@ -183,13 +183,20 @@ function factOf(
     }
   }
   const isTemperature = unit === null || unit === 'C' || unit === 'F' || unit === 'deg';
-  if (measures[soilTemperature] && depthCm !== null && isTemperature && !isAhead && subjects.length === 0 && isClear)
+  if (
+    measuresFor(context.pack)[soilTemperature] &&
+    depthCm !== null &&
+    isTemperature &&
+    !isAhead &&
+    subjects.length === 0 &&
+    isClear
+  )
     return { fact: soilTemperature, doubtful: false };
   const alone = unit === null ? undefined : table.find((row) => holds(row) && row[1].alone?.includes(unit));
   if (alone) return { fact: alone[0], doubtful: !isClear };
   const asked = askedFact(unit, context);
   if (asked === null || (!isClear && !isTold(at, scan))) return null;
-  const { of = [], ahead, anyTime } = measures[asked] ?? {};
+  const { of = [], ahead, anyTime } = measuresFor(context.pack)[asked] ?? {};
   const isForeign = subjects.some((subject) => !of.includes(subject));
   return isForeign || (isAhead && ahead !== true && anyTime !== true) ? null : { fact: asked, doubtful: !isClear };
 }
@@ -241,12 +248,4 @@ function isOpen(
 ): boolean {
   if (asked.includes(fact)) return false;
   return (unit === null && bare === 'doubtful') || (fact === soilTemperature && depthCm === null);
-}
-
-function askedFact(unit: Quantity['unit'], { asked, bareFact, pack }: ReaderContext): FactId | null {
-  const measures = measuresFor(pack);
-  if (unit === null) return bareFact !== null && measures[bareFact]?.asked ? bareFact : null;
-  const fitting = asked.filter((fact) => Object.hasOwn(measures[fact]?.units ?? {}, unit));
-  const counted = fitting.length > 1 ? fitting.filter((fact) => measures[fact]?.asked) : fitting;
-  return counted.length === 1 ? counted[0]! : null;
 }

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { camel, localised, strict, words } from './schema-parts.ts';
+import { camel, localised, strict, words } from './schema.ts';
 
 const pair = z.tuple([z.number(), z.number()]);
 const ways = z.enum(['asked', 'forecast']);
