@@ -33,9 +33,9 @@ export interface Amounts {
   readonly depthCm: number | null;
 }
 
-const neutral: ReadonlySet<Subject> = new Set<Subject>(['temperature', 'depth', 'treatment']);
 type MeasureRow = readonly [FactId, Measure];
 
+const neutral: ReadonlySet<Subject> = new Set<Subject>(['temperature', 'depth', 'treatment']);
 /** Gives each quantity of a clause to the fact that it measures; what measures none, or one of several, is lost. */
 export function readAmounts(scan: Scan, context: ReaderContext): Amounts {
   const { depths, others } = depthOf(
@@ -196,9 +196,9 @@ function factOf(
   if (alone) return { fact: alone[0], doubtful: !isClear };
   const asked = askedFact(unit, context);
   if (asked === null || (!isClear && !isTold(at, scan))) return null;
-  const { of = [], ahead, anyTime } = measuresFor(context.pack)[asked] ?? {};
+  const { of = [], ahead, anyTime = ahead } = measuresFor(context.pack)[asked] ?? {};
   const isForeign = subjects.some((subject) => !of.includes(subject));
-  return isForeign || (isAhead && ahead !== true && anyTime !== true) ? null : { fact: asked, doubtful: !isClear };
+  return isForeign || (isAhead && anyTime !== true) ? null : { fact: asked, doubtful: !isClear };
 }
 
 const mostUnknown = 4;
@@ -227,12 +227,10 @@ function hasUnit(at: number, { items }: Scan['clause']): boolean {
 
 /** True where words that are not known stand before a verb of telling or after the number: "the dash says 4". */
 function isTold(at: number, scan: Scan): boolean {
-  const { wordAt, language, unknownAt } = scan;
-  const verb = Array.from({ length: at }, (_, place) => place).findLast((place) =>
-    language.little.telling?.has(wordAt(place)),
-  );
-  const isDoing = (place: number) =>
-    wordAt(place).endsWith('ing') && language.little.telling?.has(wordAt(place + 1)) === true;
+  const { wordAt, unknownAt } = scan;
+  const { telling } = scan.language.little;
+  const verb = Array.from({ length: at }, (_, place) => place).findLast((place) => telling?.has(wordAt(place)));
+  const isDoing = (place: number) => wordAt(place).endsWith('ing') && telling?.has(wordAt(place + 1)) === true;
   return (
     isLone(at, scan) &&
     unknownAt.every((place) => place > at || (verb !== undefined && place <= verb) || isDoing(place))
