@@ -61,6 +61,7 @@ test('two rules that are too big only together are named as not compared', () =>
   const parsed = thoroughPack();
   const { changes } = analysisExamples.find(({ code }) => code === 'RULE_TOO_BIG')!;
   const [, , whole] = changes[0]!;
+  for (const [file, pointer, value] of changes.slice(1)) put(parsed, file, pointer, value);
   const { when } = whole as { when: { any: unknown[] } };
   const advice = (id: string, any: unknown[]) => ({ ...(whole as object), id, when: { any } });
   put(parsed, 'a.rules.json', '/rules/-', advice('first-half', when.any.slice(0, 9)));

@@ -18,7 +18,6 @@ export const filePhrases: Readonly<Record<string, string>> = {
   'a day of the year, MM-DD': 'ein Tag des Jahres, MM-TT',
   'a drawing that the page has: {}': 'eine Zeichnung, die die Seite hat: {}',
   'a fact and its value, as soil.temperature30cmC=9': 'eine Angabe und ihr Wert, zum Beispiel soil.temperature30cmC=9',
-  'a fact id': 'die Kennung einer Angabe',
   'a fact of the question: {}': 'eine Angabe der Frage: {}',
   'a fact other than the date: ask about another day with --at':
     'eine andere Angabe als das Datum: Nach einem anderen Tag fragen Sie mit --at',
@@ -133,8 +132,6 @@ export const filePhrases: Readonly<Record<string, string>> = {
   '{} with unit {}': '{} mit der Einheit {}',
   '{} with {}': '{} mit {}',
   '{}, also in {}': '{}, auch in {}',
-  '{}, {}, *.rules.json, cases/*.json, overlays/ or CHANGELOG.md':
-    '{}, {}, *.rules.json, cases/*.json, overlays/ oder CHANGELOG.md',
   '{}: the two are not compared': '{}: Die beiden werden nicht verglichen',
   '{}one of {}': '{}eines von {}',
 };
