@@ -2,30 +2,41 @@ import { DateTime } from 'luxon';
 import * as z from 'zod';
 
 /** Object schema that refuses unknown keys; the message of that issue lists the right ones for `zod-findings.ts`. */
-function strict<Shape extends z.core.$ZodLooseShape>(shape: Shape) {
+export function strict<Shape extends z.core.$ZodLooseShape>(shape: Shape) {
   return z.strictObject(shape, {
     error: (issue) => (issue.code === 'unrecognized_keys' ? Object.keys(shape).join(' ') : undefined),
   });
 }
 
-const kebab = z.string().regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/, 'a kebab-case id');
-const camel = z.string().regex(/^[a-z][a-zA-Z0-9]*$/, 'a camelCase id');
-const isoDay = z.iso.date('a date YYYY-MM-DD');
+/** Id of a pack, rule, question or caution. */
+export const kebab = z.string().regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/, 'a kebab-case id');
+/** Id of a parameter. */
+export const camel = z.string().regex(/^[a-z][a-zA-Z0-9]*$/, 'a camelCase id');
+/** A day, YYYY-MM-DD. */
+export const isoDay = z.iso.date('a date YYYY-MM-DD');
 const instant = z
   .string()
   .refine(
     (text) => /T.*(Z|[+-]\d\d:\d\d)$/.test(text) && DateTime.fromISO(text).isValid,
     'an ISO instant such as 2026-11-06T09:00Z',
   );
-const words = z.string().regex(/\S/, 'a text that is not empty');
-const localised = z.record(z.string(), words);
-const source = z.union([words, localised], 'a title, or a text in each language');
+/** A text that is not empty. */
+export const words = z.string().regex(/\S/, 'a text that is not empty');
+/** A text in each language. */
+export const localised = z.record(z.string(), words);
+/** Where something comes from. */
+export const source = z.union([words, localised], 'a title, or a text in each language');
 const authority = z.enum(['law', 'label', 'water', 'practice']);
+
+/** A semantic version. */
+export const semanticVersion = z
+  .string()
+  .regex(/^\d+\.\d+\.\d+(-[0-9A-Za-z.-]+)?$/, 'a semantic version such as 1.0.0');
 
 /** pack.json. */
 export const packSchema = strict({
   id: kebab,
-  version: z.string().regex(/^\d+\.\d+\.\d+(-[0-9A-Za-z.-]+)?$/, 'a semantic version such as 1.0.0'),
+  version: semanticVersion,
   title: localised,
   scope: localised,
   zone: words,
