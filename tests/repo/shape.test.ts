@@ -16,6 +16,7 @@ const order = [
   ['outlook'],
   ['sprayer'],
   ['dialogue'],
+  ['practice'],
 ];
 const rank = (folder: string) => order.findIndex((names) => names.includes(folder));
 const folderOf = (path: string) => path.split('/')[2]!;
@@ -49,16 +50,19 @@ describe('the shape of the project', () => {
     expect(wrong).toEqual([]);
   });
 
-  test('the core imports only its few packages, and json-rules-engine in one file', () => {
-    const allowed = /^(zod|luxon|@noble\/hashes\/.*|canonicalize|big\.js|json-rules-engine)$/;
+  test('the core imports only its few packages, json-rules-engine and ts-fsrs in one file each', () => {
+    const allowed = /^(zod|luxon|@noble\/hashes\/.*|canonicalize|big\.js|json-rules-engine|ts-fsrs)$/;
     const packages = core.flatMap((path) =>
       importsOf(path)
         .filter((name) => !name.startsWith('.'))
         .map((name) => [path, name] as const),
     );
     expect(packages.filter(([, name]) => !allowed.test(name))).toEqual([]);
-    const engine = [...new Set(packages.filter(([, name]) => name === 'json-rules-engine').map(([path]) => path))];
-    expect(engine).toEqual(['src/core/rules/engine.ts']);
+    const users = (wanted: string) => [
+      ...new Set(packages.filter(([, name]) => name === wanted).map(([path]) => path)),
+    ];
+    expect(users('json-rules-engine')).toEqual(['src/core/rules/engine.ts']);
+    expect(users('ts-fsrs')).toEqual(['src/core/practice/schedule.ts']);
   });
 
   test('the core has no clock, no randomness, no input or output', () => {

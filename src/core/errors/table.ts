@@ -4,6 +4,7 @@ import { commandErrors } from './groups/command.ts';
 import { dialogueErrors } from './groups/dialogue.ts';
 import { factErrors } from './groups/facts.ts';
 import { forecastErrors } from './groups/forecast.ts';
+import { overlayErrors } from './groups/overlays.ts';
 import { protocolErrors } from './groups/protocol.ts';
 import { ruleErrors } from './groups/rules.ts';
 import { scienceErrors } from './groups/science.ts';
@@ -15,6 +16,7 @@ export const errorTable = {
   ...factErrors,
   ...ruleErrors,
   ...analysisErrors,
+  ...overlayErrors,
   ...verdictErrors,
   ...forecastErrors,
   ...dialogueErrors,

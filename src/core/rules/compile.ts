@@ -3,15 +3,16 @@ import { definitionIn, type FactRegistry } from '../facts/registry/index.ts';
 import { type Parameter, type Parameters, parametersOn } from '../units/parameter.ts';
 import { isOrderOperator } from './operators.ts';
 import { type ReachingPack, reachedFacts } from './reach.ts';
-import { membersOf, operatorOf, parameterOf, readsOf } from './reads.ts';
-import type {
-  Comparison,
-  CompiledComparison,
-  CompiledCondition,
-  CompiledRules,
-  Condition,
-  Limit,
-  Rule,
+import { comparisonsIn, membersOf, operatorOf, parameterOf } from './reads.ts';
+import {
+  type Comparison,
+  type CompiledComparison,
+  type CompiledCondition,
+  type CompiledRules,
+  type Condition,
+  isProtected,
+  type Limit,
+  type Rule,
 } from './types.ts';
 
 /**
@@ -24,16 +25,16 @@ export function compileRules(pack: ReachingPack, isoDate: string): CompiledRules
   const byId = new Map(pack.rules.map((rule) => [rule.id, rule]));
   const ordered = [...byId.values()].sort((a, b) => (a.id < b.id ? -1 : 1));
   const rules = ordered.map((rule) => {
-    const condition = compileCondition(rule.when, rule.id, {
+    const world = { rule, byId, parameters, registry: pack.facts, isoDate, open: [rule.id], negated: false };
+    const condition = compileCondition(rule.when, rule.id, world);
+    const comparisons = comparisonsIn(condition);
+    const read = comparisons.flatMap(({ parameter }) => (parameter === null ? [] : [parameter]));
+    return {
       rule,
-      byId,
-      parameters,
-      registry: pack.facts,
-      isoDate,
-      open: [rule.id],
-    });
-    const reads = readsOf(rule.when, byId);
-    return { rule, condition, facts: [...reads.facts], parameters: [...reads.parameters] };
+      condition,
+      facts: [...new Set(comparisons.map(({ fact }) => fact))],
+      parameters: [...new Set(read)],
+    };
   });
   return { rules, parameters, registry: reachedFacts(pack) };
 }
@@ -46,12 +47,15 @@ interface World {
   readonly isoDate: string;
   /** Rules being expanded, outermost first. */
   readonly open: readonly string[];
+  /** True under an odd number of `not`. */
+  readonly negated: boolean;
 }
 
 function compileCondition(condition: Condition, name: string, world: World): CompiledCondition {
   if ('fact' in condition) return compileComparison(condition, name, world);
   if ('not' in condition) {
-    return { kind: 'not', member: compileCondition(condition.not, `${name}/not`, world) };
+    const member = compileCondition(condition.not, `${name}/not`, { ...world, negated: !world.negated });
+    return { kind: 'not', member };
   }
   if ('rule' in condition) return compileReference(condition.rule, `${name}/rule`, world);
   const kind = 'all' in condition ? 'all' : 'any' in condition ? 'any' : 'eitherOf';
@@ -72,7 +76,20 @@ function compileReference(id: string, name: string, world: World): CompiledCondi
     const came = open.join(' > ');
     throw codedError('RULE_REFERENCE_CYCLE', { expected: 'references that end', came, rule: world.rule.id });
   }
-  return { kind: 'rule', rule: id, member: compileCondition(rule.when, name, { ...world, open }) };
+  return { kind: 'rule', rule: id, member: compileReferred(rule, name, { ...world, open }) };
+}
+
+/**
+ * The condition of a rule that another names. A protected rule that names a rule of practice which an overlay changed holds by
+ * the shipped condition too, so that the change never lets more through: `any` of both, `all` of both under a `not`.
+ */
+function compileReferred(rule: Rule, name: string, world: World): CompiledCondition {
+  if (!rule.earlier || isProtected(rule) || !isProtected(world.rule)) return compileCondition(rule.when, name, world);
+  const kind = world.negated ? 'all' : 'any';
+  const members = [...rule.earlier, rule.when].map((when, index) =>
+    compileCondition(when, `${name}/${kind}/${index}`, world),
+  );
+  return { kind, members };
 }
 
 function compileComparison(comparison: Comparison, name: string, world: World): CompiledComparison {

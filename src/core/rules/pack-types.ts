@@ -1,7 +1,7 @@
 import type { FactId, FactRegistry } from '../facts/registry/index.ts';
 import type { Reading } from '../facts/types.ts';
 import type { Parameter } from '../units/parameter.ts';
-import type { Source } from '../units/texts.ts';
+import type { Source, Texts } from '../units/texts.ts';
 import type { PictureId } from './pack/picture-ids.ts';
 import type { Lifts, Rule } from './types.ts';
 
@@ -12,7 +12,7 @@ export interface AnswerChoice {
   readonly label: Readonly<Record<string, string>>;
   /** Further words under the label, for example the hand test. */
   readonly help?: Readonly<Record<string, string>>;
-  readonly gives: Readonly<Partial<Record<FactId, Reading>>>;
+  readonly gives: Readonly<Record<FactId, Reading>>;
 }
 
 /** How a question is answered: a number box, one of several buttons, or a checklist of signs. */
@@ -87,6 +87,34 @@ export interface PackCase {
   };
 }
 
+/** An overlay that a pack carries: who changed what, for which place. */
+export interface AppliedOverlay {
+  readonly id: string;
+  readonly title: Texts;
+  readonly author: string;
+  readonly place: string;
+  /** Why the local conditions differ: one text, or one in each language. */
+  readonly reason: Source;
+  readonly layer: 'area' | 'farm';
+  readonly validFrom: string;
+  readonly validTo?: string;
+  /** SHA-256 over its canonical JSON (RFC 8785) without cases, lower-case hex. */
+  readonly hash: string;
+  /** Ids of what it replaced, added or removed. */
+  readonly changed: OverlayChanges;
+  /** Ids of entries that no farm may change after it. */
+  readonly fixed: readonly string[];
+}
+
+/** Ids of entries that an overlay replaced, added or removed, by list. */
+export interface OverlayChanges {
+  readonly parameters: readonly string[];
+  readonly rules: readonly string[];
+  readonly questions: readonly string[];
+  readonly cautions: readonly string[];
+  readonly glossary: readonly string[];
+}
+
 /** A treatment pack as loaded and checked. */
 export interface Pack {
   readonly id: string;
@@ -106,6 +134,10 @@ export interface Pack {
   readonly questions: readonly Question[];
   readonly cautions: readonly Caution[];
   readonly glossary: readonly GlossaryTerm[];
+  /** A day on which nothing stands in the way, from the pack's cases: practice days begin there. Absent where no case is one. */
+  readonly plainDay?: Pick<PackCase, 'facts' | 'at'>;
+  /** Overlays applied, in order; absent where there are none. */
+  readonly overlays?: readonly AppliedOverlay[];
   /** SHA-256 over the canonical JSON (RFC 8785) of pack and overlays, lower-case hex. */
   readonly hash: string;
 }

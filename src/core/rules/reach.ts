@@ -22,7 +22,11 @@ export function reachedFacts(pack: ReachingPack): FactRegistry {
   const known = reached.get(pack);
   if (known) return known;
   const wanted = new Set<FactId>([...always, ...(givesDose(pack.parameters) ? ofDose : [])]);
-  for (const { when } of pack.rules) for (const { fact } of comparisonsOf(when, new Map())) wanted.add(fact);
+  for (const { when, earlier = [] } of pack.rules) {
+    for (const condition of [when, ...earlier]) {
+      for (const { fact } of comparisonsOf(condition, new Map())) wanted.add(fact);
+    }
+  }
   for (const { facts } of pack.questions) for (const fact of facts) wanted.add(fact);
   const behind = factsBehind([...wanted]);
   const ids = factIdsOf(pack.facts);

@@ -32,7 +32,7 @@ export function comparisonsOf(
     const rule = rules.get(condition.rule);
     if (!rule || seen.has(rule.id)) return [];
     seen.add(rule.id);
-    return comparisonsOf(rule.when, rules, seen);
+    return [...(rule.earlier ?? []), rule.when].flatMap((when) => comparisonsOf(when, rules, seen));
   }
   return membersOf(condition).flatMap((member) => comparisonsOf(member, rules, seen));
 }

@@ -64,7 +64,17 @@ export interface Rule {
   readonly source: Source;
   readonly why: Texts;
   readonly when: Condition;
+  /**
+   * Conditions that it had before overlays changed it, the shipped one first. Protected rules that refer to it go on holding by
+   * them beside the one it has now. Absent where no overlay changed the condition.
+   */
+  readonly earlier?: readonly Condition[];
   readonly text: Readonly<Record<string, RuleText>>;
+}
+
+/** True for a rule that overlays may only tighten: law, label, water, and the safety rules of practice. */
+export function isProtected({ authority, protectedByPractice }: Pick<Rule, 'authority' | 'protectedByPractice'>) {
+  return authority !== 'practice' || protectedByPractice;
 }
 
 /** A limit as the evaluators see it. */

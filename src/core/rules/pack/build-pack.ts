@@ -1,6 +1,6 @@
 import { IANAZone } from 'luxon';
 import { parametersFor } from '../../facts/needed-parameters.ts';
-import { isFactOf } from '../../facts/registry/index.ts';
+import { type FactRegistry, isFactOf } from '../../facts/registry/index.ts';
 import type { Caution, GlossaryTerm, Pack, PackCase } from '../pack-types.ts';
 import { givesDose, reachedFacts } from '../reach.ts';
 import { readsOf } from '../reads.ts';
@@ -26,11 +26,12 @@ import { parseBySchema } from './zod-findings.ts';
 
 type Parsed = ReadonlyMap<string, unknown>;
 
-/** Builds a pack (its hash still empty) and its cases from parsed files; null where a part is too broken to go on, so that one fault is not reported many times over. */
+/** Builds a pack (its hash still empty) and its cases from parsed files; null where a part is too broken to go on, so that one fault is not reported many times over. `given` is a registry that stands in place of facts.json. */
 export function buildPack(
   kinds: FileKinds,
   parsed: Parsed,
   report: Report,
+  given?: FactRegistry,
 ): { readonly pack: Pack; readonly cases: readonly PackCase[] } | null {
   const read = <Schema extends Parameters<typeof parseBySchema>[0]>(schema: Schema, file: string) =>
     parsed.has(file) ? parseBySchema(schema, parsed.get(file), { file, path: [] }, report) : null;
@@ -41,7 +42,7 @@ export function buildPack(
   const parameters = checkParameters(rawParameters.parameters, 'parameters.json', languages, report);
   const rawFacts = read(factsSchema, factsFile);
   if (parsed.has(factsFile) && !rawFacts) return null;
-  const registry = buildFacts(rawFacts?.facts ?? [], { languages, parameters }, report);
+  const registry = given ?? buildFacts(rawFacts?.facts ?? [], { languages, parameters }, report);
   const { rules, sound } = buildRules(kinds.rules, parsed, { parameters, registry }, languages, report);
   const rawQuestions = read(questionsSchema, 'questions.json');
   const limitsOf = collectLimits(rules, parameters);

@@ -1,5 +1,6 @@
 import { LoamwardError } from '../../errors/coded-error.ts';
 import type { Pack, PackCase } from '../pack-types.ts';
+import { plainDayOf } from '../plain-day.ts';
 import { buildPack } from './build-pack.ts';
 import { readKinds } from './file-kinds.ts';
 import { collectFindings, type Finding } from './findings.ts';
@@ -36,7 +37,9 @@ export function checkPack(files: PackFiles): LoadedPack | RefusedPack {
   const built = buildPack(kinds, parsed, report);
   if (!built || findings.some(({ severity }) => severity === 'error')) return { ok: false, findings };
   const counting = new Map([...parsed].filter(([file]) => !kinds.cases.includes(file)));
-  return { ok: true, pack: { ...built.pack, hash: hashPackFiles(counting) }, cases: built.cases, findings };
+  const plain = plainDayOf(built.cases);
+  const pack = { ...built.pack, hash: hashPackFiles(counting), ...(plain ? { plainDay: plain } : {}) };
+  return { ok: true, pack, cases: built.cases, findings };
 }
 
 /** Loads a pack or throws the first error found, as a coded error. */

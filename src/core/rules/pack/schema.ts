@@ -24,13 +24,19 @@ const instant = z
 export const words = z.string().regex(/\S/, 'a text that is not empty');
 /** A text in each language. */
 export const localised = z.record(z.string(), words);
-const source = z.union([words, localised], 'a title, or a text in each language');
+/** Where something comes from. */
+export const source = z.union([words, localised], 'a title, or a text in each language');
 const authority = z.enum(['law', 'label', 'water', 'practice']);
+
+/** A semantic version. */
+export const semanticVersion = z
+  .string()
+  .regex(/^\d+\.\d+\.\d+(-[0-9A-Za-z.-]+)?$/, 'a semantic version such as 1.0.0');
 
 /** pack.json. */
 export const packSchema = strict({
   id: kebab,
-  version: z.string().regex(/^\d+\.\d+\.\d+(-[0-9A-Za-z.-]+)?$/, 'a semantic version such as 1.0.0'),
+  version: semanticVersion,
   title: localised,
   scope: localised,
   zone: words,

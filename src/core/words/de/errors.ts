@@ -1,6 +1,7 @@
 import type { ErrorWordsOf } from '../errors.ts';
 import { adviceOnErrors as next } from './errors-advice.ts';
 import { analysisErrors } from './errors-analysis.ts';
+import { overlayErrors } from './errors-overlays.ts';
 import { packErrors } from './errors-packs.ts';
 import { serverErrors } from './errors-server.ts';
 
@@ -10,6 +11,7 @@ const weitersagen = 'Melden Sie das mit den Angaben; spritzen Sie nicht auf dies
 export const errorWords: ErrorWordsOf = {
   ...packErrors,
   ...analysisErrors,
+  ...overlayErrors,
   ...serverErrors,
   UNIT_INCOMPATIBLE: {
     says: 'Diese beiden Einheiten messen nicht dasselbe.',

@@ -1,0 +1,83 @@
+import type { ErrorWordsOf } from '../errors.ts';
+
+const direction = 'Verschieben Sie ihn in die erwartete Richtung, oder lassen Sie ihn.';
+
+/** Failures of overlays, the local additions to a pack, in German. */
+export const overlayErrors: ErrorWordsOf = {
+  OVERLAY_PACK_MISFIT: {
+    says: 'Ein Zusatz gehört zu einem anderen Regelpaket oder zu anderen Fassungen davon.',
+    next: 'Nehmen Sie ihn mit dem Paket, das er nennt, oder sehen Sie ihn für diese Fassung durch und berichtigen Sie "pack" in seinem Kopf.',
+  },
+  OVERLAY_NOT_IN_FORCE: {
+    says: 'Ein Zusatz gilt an diesem Tag nicht und wurde nicht angewandt.',
+    next: 'Verschieben Sie validFrom oder validTo, wenn er wieder durchgesehen ist.',
+  },
+  OVERLAY_CONFLICT: {
+    says: 'Zwei Zusätze einer Schicht ändern denselben Eintrag.',
+    next: 'Lassen Sie nur einen davon sprechen, oder setzen Sie, was der Hof hinzufügt, in einen Zusatz der Schicht farm.',
+  },
+  OVERLAY_ENTRY_FIXED: {
+    says: 'Ein Zusatz ändert, was nach einem anderen, vor ihm angewandten bleiben muss.',
+    next: 'Nehmen Sie den Eintrag heraus, oder fragen Sie den Verfasser des anderen Zusatzes.',
+  },
+  OVERLAY_DIRECTION_CHANGED: {
+    says: 'Ein Zusatz nennt bei einem Parameter des Pakets eine andere Richtung strenger.',
+    next: 'Lassen Sie "tighter" weg: Es wird vom Paket übernommen.',
+  },
+  OVERLAY_RULE_REMOVED: {
+    says: 'Ein Zusatz nimmt eine geschützte Regel weg.',
+    next: 'Lassen Sie die Regel stehen; Regeln von Gesetz, Gebrauchsanleitung, Wasser und Sicherheit lassen sich nur verschärfen.',
+  },
+  OVERLAY_RULE_UNPROTECTED: {
+    says: 'Ein Zusatz stellt eine geschützte Regel unter eine geringere Autorität.',
+    next: 'Geben Sie "authority" und "protected" wie das Paket an.',
+  },
+  OVERLAY_EFFECT_WEAKER: {
+    says: 'Ein Zusatz gibt einer geschützten Regel eine schwächere Wirkung.',
+    next: 'Geben Sie die Wirkung des Pakets an, oder eine stärkere.',
+  },
+  OVERLAY_LIFTS_QUICKER: {
+    says: 'Ein Zusatz lässt eine geschützte Regel schneller oder auf andere Weise enden.',
+    next: 'Geben Sie "lifts" wie das Paket an, oder langsamer.',
+  },
+  OVERLAY_RULE_LOOSENED: {
+    says: 'Ein Zusatz gibt einer geschützten Regel eine Bedingung, die mehr durchlässt.',
+    next: 'Behalten Sie die Bedingung des Pakets und verbinden Sie Ihre mit any.',
+  },
+  OVERLAY_REFERENCE_LOOSENED: {
+    says: 'Ein Zusatz lässt durch eine geschützte Regel mehr durch, über eine Regel, die sie nennt.',
+    next: 'Lassen Sie die genannte Regel, wie das Paket sie hat, oder nennen Sie sie und die neue, mit any verbunden.',
+  },
+  OVERLAY_PARAMETER_LOOSENED: {
+    says: 'Ein Zusatz verschiebt eine Grenze so, dass eine geschützte Regel mehr durchlässt.',
+    next: 'Verschieben Sie sie in die andere Richtung, oder geben Sie einer Regel der Praxis einen eigenen Parameter.',
+  },
+  OVERLAY_DERIVATION_LOOSENED: {
+    says: 'Ein Zusatz verschiebt einen Parameter, aus dem eine Angabe errechnet wird, die geschützte Regeln lesen, anders als es nach dem Paket strenger ist.',
+    next: direction,
+  },
+  OVERLAY_AGEING_LOOSENED: {
+    says: 'Ein Zusatz lässt eine Angabe, die geschützte Regeln lesen, anders gültig bleiben als es nach dem Paket strenger ist.',
+    next: direction,
+  },
+  OVERLAY_BAND_LOOSENED: {
+    says: 'Ein Zusatz verschiebt die Spanne einer Angabe, die geschützte Regeln lesen, anders als es nach dem Paket strenger ist.',
+    next: direction,
+  },
+  OVERLAY_DOSE_LOOSENED: {
+    says: 'Ein Zusatz verschiebt, woraus die Aufwandmenge errechnet wird, anders als es nach dem Paket strenger ist; die Gebrauchsanleitung begrenzt sie.',
+    next: direction,
+  },
+  OVERLAY_QUESTION_LOOSENED: {
+    says: 'Ein Zusatz lässt eine Frage eine Angabe, die geschützte Regeln lesen, anders nennen als das Paket.',
+    next: 'Behalten Sie Form, Antworten, deren Wortlaut und Werte; "help" und die Sätze dürfen Ihre eigenen sein.',
+  },
+  OVERLAY_CAUTION_REMOVED: {
+    says: 'Ein Zusatz nimmt einen Vorsichtshinweis von Gesetz, Gebrauchsanleitung oder Wasser weg, ganz oder zum Teil.',
+    next: 'Behalten Sie die Worte des Pakets und setzen Sie Ihre dahinter, oder fügen Sie einen eigenen Hinweis hinzu.',
+  },
+  OVERLAY_UNPROVABLE: {
+    says: 'Dass eine geschützte Regel so streng bleibt wie zuvor, ließ sich nicht beweisen; deshalb ist der Zusatz abgelehnt.',
+    next: 'Behalten Sie die Bedingung des Pakets als ein Glied eines any und stellen Sie Ihre daneben.',
+  },
+};

@@ -1,0 +1,30 @@
+import { describe, expect, test } from 'vitest';
+import { describeError } from '../../../../src/core/errors/coded-error.ts';
+import { applyOverlays } from '../../../../src/core/rules/overlay/apply-overlays.ts';
+import { broken, plain } from './examples.ts';
+import { apply, shipped } from './overlay-of.ts';
+
+describe('what loosens anything protected is refused', () => {
+  test.each(broken)('$name', ({ parts, code, pointer, words = [] }) => {
+    const applied = apply(parts);
+    expect(applied.ok).toBe(false);
+    const found = applied.findings.find((one) => one.code === code && one.pointer === pointer);
+    expect(found, JSON.stringify(applied.findings, null, 1)).toBeDefined();
+    const message = found ? describeError(found.code, found) : '';
+    for (const each of words) expect(message).toContain(each);
+  });
+});
+
+describe('what tightens, adds, or changes practice alone is taken', () => {
+  test.each(plain)('$name', ({ parts }) => {
+    const applied = apply(parts);
+    expect(applied.findings).toEqual([]);
+    expect(applied.ok).toBe(true);
+  });
+});
+
+test('a pack without overlays is the pack itself, hash and shape', () => {
+  const applied = applyOverlays(shipped, []);
+  expect(applied.ok && applied.pack).toBe(shipped);
+  expect(shipped).not.toHaveProperty('overlays');
+});
