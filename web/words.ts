@@ -1,5 +1,5 @@
 /// <reference types="vite/types/importMeta.d.ts" />
-import type { Catalogue } from '../src/core/words/catalogue.ts';
+import type { PageCatalogue } from '../src/core/words/catalogue.ts';
 import type { LanguageWords, PageWords, PictureWords } from './words/types.ts';
 
 const loaders = import.meta.glob<LanguageWords>('./words/*/index.ts', { import: 'default' });
@@ -9,7 +9,7 @@ export let pageWords: PageWords;
 /** What the drawings say, in the language of the page. */
 export let pictureWords: PictureWords;
 /** Sentences shared with the server and the terminal, in the language of the page. */
-export let coreWords: Catalogue;
+export let coreWords: PageCatalogue;
 
 /** Loads the words of one language, a chunk of its own; English where there is no such language. */
 export async function loadWords(language: string): Promise<void> {

@@ -21,7 +21,7 @@ export function textOf(path: string): string {
 
 /** Module names that a TypeScript file imports, types included. */
 export function importsOf(path: string): string[] {
-  return [...textOf(path).matchAll(/(?:from|import)\s*\(?\s*'([^']+)'/g)].map((match) => match[1]!);
+  return [...textOf(path).matchAll(/(?<!')\b(?:from|import)\s*\(?\s*'([^']+)'/g)].map((match) => match[1]!);
 }
 
 function exists(path: string): boolean {

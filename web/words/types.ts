@@ -1,4 +1,4 @@
-import type { Catalogue } from '../../src/core/words/catalogue.ts';
+import type { PageCatalogue } from '../../src/core/words/catalogue.ts';
 import type { page } from './en/page.ts';
 import type { pictures } from './en/pictures.ts';
 
@@ -19,5 +19,5 @@ export interface LanguageWords {
   readonly page: PageWords;
   readonly pictures: PictureWords;
   /** Those shared with the server and the terminal. */
-  readonly core: Catalogue;
+  readonly core: PageCatalogue;
 }

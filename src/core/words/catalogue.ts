@@ -1,4 +1,5 @@
 import { words as english } from './en/index.ts';
+import type { pageWords as englishPage } from './en/page.ts';
 import { catalogues } from './languages.ts';
 
 /** The shape of a catalogue: the same keys, sentences free. */
@@ -10,6 +11,9 @@ type Sentences<T> = T extends (...args: infer Args) => string
 
 /** All sentences of one language; a second language is a second one of these. */
 export type Catalogue = Sentences<typeof english>;
+
+/** What a page shows before it needs the whole: read by its own parts, the rest comes with the core. */
+export type PageCatalogue = Pick<Catalogue, keyof typeof englishPage>;
 
 export { catalogues };
 

@@ -1,6 +1,6 @@
 import type { ErrorReport } from '../errors/coded-error.ts';
 import type { ErrorCode } from '../errors/table.ts';
-import type { Catalogue } from './catalogue.ts';
+import type { PageCatalogue } from './catalogue.ts';
 import { phraseIn } from './phrase-table.ts';
 
 /** What codes say and advise in one language. A code without words of its own keeps those of the error table, which are English. */
@@ -10,7 +10,7 @@ export type ErrorWordsOf = Readonly<Partial<Record<ErrorCode, { readonly says: s
  * An error as its reader reads it: what it says, expected, got and advises in the language of the words; the code and all values,
  * keys, files and ids in it stay.
  */
-export function errorIn<R extends ErrorReport>(report: R, words: Catalogue): R {
+export function errorIn<R extends ErrorReport>(report: R, words: PageCatalogue): R {
   const own = words.errors[report.code];
   if (own === undefined) return report;
   const told = (text: string) => phraseIn(text, words.errorPhrases);

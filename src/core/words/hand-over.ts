@@ -1,6 +1,6 @@
 import type { ConversationView } from '../dialogue/view-types.ts';
 import type { VerdictWord } from '../verdict/types.ts';
-import type { Catalogue } from './catalogue.ts';
+import type { PageCatalogue } from './catalogue.ts';
 import { liftBeside } from './jobs.ts';
 import { markTerms } from './mark-terms.ts';
 import { capital } from './units.ts';
@@ -37,7 +37,7 @@ export interface HandOver {
 }
 
 /** The verdict that stands, for somebody else; null where none stands. */
-export function handOverOf(view: ConversationView, words: Catalogue): HandOver | null {
+export function handOverOf(view: ConversationView, words: PageCatalogue): HandOver | null {
   const { verdict, field } = view;
   if (verdict === null) return null;
   const said = words.handOver;
@@ -71,7 +71,7 @@ function saidIn({ why, parts }: Omit<HandOver, 'terms'>, terms: HandOver['terms'
 function partsOf(
   { said }: ConversationView,
   verdict: NonNullable<ConversationView['verdict']>,
-  words: Catalogue,
+  words: PageCatalogue,
 ): HandOverPart[] {
   const { headings, reason, notKnown, answer, caution } = words.handOver;
   const { authorities } = words.verdict;

@@ -1,5 +1,5 @@
 import type { ErrorCode } from '../errors/table.ts';
-import type { Catalogue } from './catalogue.ts';
+import type { PageCatalogue } from './catalogue.ts';
 import { marked } from './numbers.ts';
 import { phraseIn } from './phrase-table.ts';
 import { joinWords, unitSuffix } from './units.ts';
@@ -8,7 +8,7 @@ import { joinWords, unitSuffix } from './units.ts';
  * A note that came with a field or a forecast, or by which a value was worked out, in the language of the words: whole, else sentence
  * by sentence, and as it came where the words do not know it.
  */
-export function noteIn(text: string, words: Catalogue): string {
+export function noteIn(text: string, words: PageCatalogue): string {
   return (
     known(text, words) ??
     text
@@ -18,26 +18,26 @@ export function noteIn(text: string, words: Catalogue): string {
   );
 }
 
-function known(text: string, words: Catalogue): string | null {
+function known(text: string, words: PageCatalogue): string | null {
   return ofError(text, words) ?? ofReading(text, words) ?? phraseIn(text, words.notes, (hole) => valueIn(hole, words));
 }
 
 /** What an error says, with its code in brackets. */
-function ofError(text: string, words: Catalogue): string | null {
+function ofError(text: string, words: PageCatalogue): string | null {
   const [, says, rest = '', code = ''] = /^(.*) \((([A-Z_]+)(?:: .*)?)\)$/s.exec(text) ?? [];
   const own = words.errors[code as ErrorCode];
   return says === undefined || own === undefined ? null : `${own.says} (${rest})`;
 }
 
 /** A reading that is too old, with its time: "9.6 C at 2026-11-05 09:00". */
-function ofReading(text: string, words: Catalogue): string | null {
+function ofReading(text: string, words: PageCatalogue): string | null {
   const [, value, time = ''] = /^(.+) at (\d{4}-\d\d-\d\d \d\d:\d\d)$/.exec(text) ?? [];
   if (value === undefined || value.startsWith('worked out') || value.startsWith('carried')) return null;
   return words.values.readAt(valueIn(value, words), time);
 }
 
 /** A number, with or without a unit, or the names of choices. */
-function valueIn(text: string, words: Catalogue): string {
+function valueIn(text: string, words: PageCatalogue): string {
   const [, number, unit = ''] = /^(-?\d+(?:\.\d+)?)(?: (.+))?$/.exec(text) ?? [];
   if (number !== undefined) return `${marked(words, number)}${unitSuffix(unit, words, number)}`;
   if (text === 'none') return words.values.noSigns;

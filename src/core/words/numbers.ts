@@ -1,5 +1,5 @@
 import { ceilTo, floorTo, roundTo } from '../units/round.ts';
-import type { Catalogue } from './catalogue.ts';
+import type { PageCatalogue } from './catalogue.ts';
 
 /** Most decimals that a person is shown. */
 const mostDecimals = 4;
@@ -8,7 +8,12 @@ const mostDecimals = 4;
  * A number for a person, to `decimals` places; to more where rounding would put it on or across one of `limits` that it is
  * not at (10.04 beside a limit of 10 stays 10.04).
  */
-export function showNumber(words: Catalogue, value: number, decimals: number, limits: readonly number[] = []): string {
+export function showNumber(
+  words: PageCatalogue,
+  value: number,
+  decimals: number,
+  limits: readonly number[] = [],
+): string {
   for (let places = decimals; places < mostDecimals; places++) {
     const shown = roundTo(value, placeOf(places));
     if (limits.every((limit) => Math.sign(shown - limit) === Math.sign(value - limit)))
@@ -18,17 +23,17 @@ export function showNumber(words: Catalogue, value: number, decimals: number, li
 }
 
 /** The lower end of a band, rounded down for a person. */
-export function showLow(words: Catalogue, value: number, decimals: number): string {
+export function showLow(words: PageCatalogue, value: number, decimals: number): string {
   return marked(words, floorTo(value, placeOf(decimals)).toFixed(decimals));
 }
 
 /** The upper end of a band, rounded up for a person. */
-export function showHigh(words: Catalogue, value: number, decimals: number): string {
+export function showHigh(words: PageCatalogue, value: number, decimals: number): string {
   return marked(words, ceilTo(value, placeOf(decimals)).toFixed(decimals));
 }
 
 /** A number with as many decimals as it has, at least `least`, at most four. */
-export function showWhole(words: Catalogue, value: number, least = 0): string {
+export function showWhole(words: PageCatalogue, value: number, least = 0): string {
   const decimals = String(roundTo(value, placeOf(mostDecimals))).split('.')[1]?.length ?? 0;
   return marked(words, roundTo(value, placeOf(mostDecimals)).toFixed(Math.max(least, decimals)));
 }
@@ -39,6 +44,6 @@ function placeOf(decimals: number): number {
 }
 
 /** A number as written in a program, with the decimal mark of the language. */
-export function marked({ values }: Catalogue, written: string): string {
+export function marked({ values }: PageCatalogue, written: string): string {
   return values.decimalMark === '.' ? written : written.replace('.', values.decimalMark);
 }

@@ -1,7 +1,7 @@
-import type { Catalogue } from './catalogue.ts';
+import type { PageCatalogue } from './catalogue.ts';
 
 /** A unit as it follows a number, space included; empty where there is none. `number` is the number as written, for what is counted. */
-export function unitSuffix(unit: string | null, words: Catalogue, number = ''): string {
+export function unitSuffix(unit: string | null, words: PageCatalogue, number = ''): string {
   if (unit === null) return '';
   const shown = (number === '1' ? words.values.unitsOfOne[unit] : undefined) ?? words.values.units[unit] ?? unit;
   return shown === '' ? '' : ` ${shown}`;

@@ -17,7 +17,7 @@ export async function copyEnglish(root: string, code: string, listens: boolean):
     await editEach(join(root, folder, code), (text) => text.replaceAll('/words/en/', `/words/${code}/`));
   }
   const words = join(root, wordsFolder, code);
-  await editEach(words, (text, name) => (name === 'index.ts' ? ownIndex(text, code) : text));
+  await editEach(words, (text, name) => (name === 'index.ts' || name === 'page.ts' ? ownIndex(text, code) : text));
   for (const [name, text] of ownFiles()) await writeFile(join(words, name), text);
   return folders.map((folder) => `${folder}/${code}`);
 }
@@ -51,8 +51,9 @@ const tables = [
 
 /** The index with the code of the language, and with words of its own where English has none. */
 function ownIndex(text: string, code: string): string {
-  const imports = tables.map(({ key, name }) => `import { ${name} } from './${fileOf(key)}.ts';\n`).join('');
-  const edited = tables.reduce(
+  const own = tables.filter(({ key }) => new RegExp(`^ *${key}: `, 'm').test(text));
+  const imports = own.map(({ key, name }) => `import { ${name} } from './${fileOf(key)}.ts';\n`).join('');
+  const edited = own.reduce(
     (now, { key, name, type }) =>
       now
         .replace(new RegExp(`import type \\{ ${type} \\}[^\n]*\n`), '')
@@ -60,7 +61,7 @@ function ownIndex(text: string, code: string): string {
     text,
   );
   return `${imports}${edited}`
-    .replace(/\n\/\*\* The English catalogue[^\n]*/, `\n/** The catalogue of ${code}. */`)
+    .replace(/^(\/\*\* The (?:part of the )?)English catalogue/m, `$1catalogue of ${code}`)
     .replace("language: 'en'", `language: '${code}'`);
 }
 

@@ -1,4 +1,4 @@
-import { words as core } from '../../../src/core/words/en/index.ts';
+import { pageWords as core } from '../../../src/core/words/en/page.ts';
 import type { LanguageWords } from '../types.ts';
 import { page } from './page.ts';
 import { pictures } from './pictures.ts';
