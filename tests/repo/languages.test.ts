@@ -4,7 +4,10 @@ import { findingsIn, generatedRecords, type WordsOf } from '../../src/tools/lang
 import { root, textOf } from './files.ts';
 
 const others = languagesIn(root, wordsFolder).filter((code) => code !== 'en');
-const wordsOf: WordsOf = async (code) => (await import(`../../web/words/${code}/index.ts`)).default;
+const wordsOf: WordsOf = async (code) => ({
+  ...(await import(`../../web/words/${code}/index.ts`)).default,
+  core: (await import(`../../src/core/words/${code}/index.ts`)).words,
+});
 
 describe('what npm run languages writes', () => {
   test('is fresh: the lists of languages hold every folder', () => {
