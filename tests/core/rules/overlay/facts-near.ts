@@ -1,11 +1,11 @@
 import fc from 'fast-check';
-import { factDefinition } from '../../../../src/core/facts/registry/index.ts';
 import type { ResolvedFacts } from '../../../../src/core/facts/resolved.ts';
 import type { Resolved } from '../../../../src/core/facts/types.ts';
 import { comparisonsIn } from '../../../../src/core/rules/reads.ts';
 import type { CompiledComparison, CompiledRules } from '../../../../src/core/rules/types.ts';
 import { epochSeconds } from '../../../../src/core/units/brands.ts';
 import { roundTo } from '../../../../src/core/units/round.ts';
+import { factDefinition } from '../../../fixtures/core-facts.ts';
 
 const origin = { known: true, source: 'said', at: epochSeconds(0), goodUntil: null } as const;
 const unknown: Resolved = { known: false, reason: 'not-asked' };

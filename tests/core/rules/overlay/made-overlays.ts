@@ -1,8 +1,8 @@
 import fc from 'fast-check';
-import { factDefinition } from '../../../../src/core/facts/registry/index.ts';
 import { changesOf } from '../../../../src/core/rules/mutate/changes.ts';
 import type { Change } from '../../../../src/core/rules/mutate/types.ts';
 import type { Condition, Rule } from '../../../../src/core/rules/types.ts';
+import { factDefinition } from '../../../fixtures/core-facts.ts';
 import { newRule, overlayOf, parameter, rule, shipped } from './overlay-of.ts';
 
 /** The pack without its questions, so that no offered answer stands in the way of a moved limit. */

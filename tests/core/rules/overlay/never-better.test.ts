@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { factDefinition } from '../../../../src/core/facts/registry/index.ts';
 import type { ResolvedFacts } from '../../../../src/core/facts/resolved.ts';
 import { compileRules } from '../../../../src/core/rules/compile.ts';
 import { outcomeOf } from '../../../../src/core/rules/outcome.ts';
@@ -10,6 +9,7 @@ import { compareConditions } from '../../../../src/core/rules/overlay/protect/co
 import { evaluateReference } from '../../../../src/core/rules/reference.ts';
 import { isProtected } from '../../../../src/core/rules/types.ts';
 import { verdictWord } from '../../../../src/core/verdict/verdict-of.ts';
+import { factDefinition, ofCore } from '../../../fixtures/core-facts.ts';
 import { generatedParameters, ruleSet } from '../../../generators/conditions.ts';
 import { resolvedFacts } from '../../../generators/facts.ts';
 import { factsNear } from './facts-near.ts';
@@ -57,7 +57,9 @@ describe('over made overlays, most of them of ill will, that are taken', () => {
 });
 
 describe('comparing two conditions', () => {
-  const pair = ruleSet(2).map((rules) => compileRules({ rules, parameters: generatedParameters }, day).rules);
+  const pair = ruleSet(2).map(
+    (rules) => compileRules({ ...ofCore, rules, parameters: generatedParameters }, day).rules,
+  );
 
   test('what is proved holds on all facts, and what is loosened shows on the facts that are told', () => {
     fc.assert(
