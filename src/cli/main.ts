@@ -5,6 +5,8 @@ import { type Command, helpIn, helpOf, parseOptions } from './command.ts';
 import { ask } from './commands/ask.ts';
 import { build } from './commands/build.ts';
 import { decide } from './commands/decide.ts';
+import { practice } from './commands/practice.ts';
+import { practiceDays } from './commands/practice-days.ts';
 import { rulesCheck } from './commands/rules-check.ts';
 import { rulesSay } from './commands/rules-say.ts';
 import { rulesTry } from './commands/rules-try.ts';
@@ -21,6 +23,8 @@ export const commands: readonly Command[] = [
   ask,
   decide,
   understandCommand,
+  practiceDays,
+  practice,
   rulesCheck,
   rulesSay,
   rulesTry,

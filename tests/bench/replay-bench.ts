@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import { readPackFolder } from '../../src/adapters/pack-files/read-pack-folder.ts';
+import type { StationRecord } from '../../src/adapters/weather-records/stations.ts';
 import { type ReplayDay, type ReplayInput, replay, seasonDatesOf } from '../../src/core/outlook/replay/index.ts';
 import { compileRules } from '../../src/core/rules/compile.ts';
 import { evaluateWithEngine } from '../../src/core/rules/engine.ts';
@@ -8,7 +9,7 @@ import { loadPack } from '../../src/core/rules/pack/load-pack.ts';
 import type { Outcome } from '../../src/core/rules/trace-types.ts';
 import type { CompiledRules } from '../../src/core/rules/types.ts';
 import { replayField } from '../generators/replay-field.ts';
-import { inventedStations, recordedStations, type StationRecord } from './replay-records.ts';
+import { inventedStations, recordedStations } from './replay-records.ts';
 
 /** Every so manieth day of a replay is judged by the engine too. */
 const sampleEvery = 20;

@@ -1,7 +1,7 @@
 import { basename } from 'node:path';
+import { dataFiles } from '../../src/adapters/weather-records/folder.ts';
+import { irishStation } from '../../src/adapters/weather-records/irish-days.ts';
 import { computeEvapotranspiration } from '../../src/core/weather/reference-evapotranspiration.ts';
-import { dataFiles } from './folder.ts';
-import { irishStation } from './irish-days.ts';
 import { irishReference, type Seen } from './irish-reference.ts';
 import { publishedDays } from './published-evapotranspiration.ts';
 import { figuresOf, groupBy, sayScore, score } from './score.ts';

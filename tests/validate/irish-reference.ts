@@ -1,8 +1,8 @@
+import type { IrishDay, IrishStation } from '../../src/adapters/weather-records/irish-days.ts';
 import { isLoamwardError } from '../../src/core/errors/coded-error.ts';
 import { referenceEvapotranspirationOfDay, type StationDay } from '../../src/core/science/evapotranspiration/day.ts';
 import { daylightHours } from '../../src/core/science/evapotranspiration/sky.ts';
 import { metresPerSecond } from '../../src/core/units/brands.ts';
-import type { IrishDay, IrishStation } from './irish-days.ts';
 
 /** What the estimate may see: all that was measured, or without radiation and sunshine, or without wind too. */
 export type Seen = 'all' | 'no-radiation' | 'temperature-only';

@@ -1,8 +1,8 @@
+import { type DataFile, dataFiles, numberOf, rowsWith } from '../../src/adapters/weather-records/folder.ts';
 import { isLoamwardError } from '../../src/core/errors/coded-error.ts';
 import { referenceEvapotranspirationOfDay } from '../../src/core/science/evapotranspiration/day.ts';
 import { deficitOfState, startState, stepWater, type WaterFlow } from '../../src/core/science/water/balance.ts';
 import { type Cover, soilStoreOf } from '../../src/core/science/water/soil-store.ts';
-import { type DataFile, dataFiles, numberOf, rowsWith } from './folder.ts';
 import { figuresOf, groupBy, sayScore, score } from './score.ts';
 import { type Figures, nothingToCheck, type ValidationResult } from './validator.ts';
 

@@ -1,9 +1,9 @@
 import { basename } from 'node:path';
+import { type DataFile, dataFiles } from '../../src/adapters/weather-records/folder.ts';
 import { isLoamwardError } from '../../src/core/errors/coded-error.ts';
 import { estimateSoilWater } from '../../src/core/science/soil/saxton-rawls.ts';
 import { textureClassOf } from '../../src/core/science/soil/texture-triangle.ts';
 import { soilWaterOfClass } from '../../src/core/science/soil/water-shares.ts';
-import { type DataFile, dataFiles } from './folder.ts';
 import { type Retention, retentionSamples } from './retention-samples.ts';
 import { figuresOf, groupBy, sayScore, score } from './score.ts';
 import { type Figures, hold, nothingToCheck, runChecks, type ValidationResult } from './validator.ts';

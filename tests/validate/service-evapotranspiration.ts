@@ -1,9 +1,9 @@
 import { parseForecastJson } from '../../src/adapters/openmeteo/json-reply.ts';
+import { type DataFile, dataFiles, numberOf, rowsWith } from '../../src/adapters/weather-records/folder.ts';
 import { isLoamwardError } from '../../src/core/errors/coded-error.ts';
 import { referenceEvapotranspirationOfDay } from '../../src/core/science/evapotranspiration/day.ts';
 import { metresPerSecond } from '../../src/core/units/brands.ts';
 import type { Forecast } from '../../src/core/weather/forecast.ts';
-import { type DataFile, dataFiles, numberOf, rowsWith } from './folder.ts';
 
 /** Name of the service's own value. */
 const referenceName = 'et0_fao_evapotranspiration';

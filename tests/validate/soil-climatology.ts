@@ -1,6 +1,6 @@
+import { dataFiles, numberOf } from '../../src/adapters/weather-records/folder.ts';
 import { soilConstants30cm } from '../../src/core/science/soil/temperature/constants.ts';
 import { remembered } from '../../src/core/science/soil/temperature/memories.ts';
-import { dataFiles, numberOf } from './folder.ts';
 import { figuresOf, type Score, sayScore, score } from './score.ts';
 import { hold, nothingToCheck, runChecks, type ValidationResult } from './validator.ts';
 

@@ -1,6 +1,6 @@
+import { type DataFile, dataFiles, numberOf, rowsWith } from '../../src/adapters/weather-records/folder.ts';
 import { errorVariance } from '../../src/core/science/soil/temperature/readings.ts';
 import { epochSeconds } from '../../src/core/units/brands.ts';
-import { type DataFile, dataFiles, numberOf, rowsWith } from './folder.ts';
 import { sayScore, score } from './score.ts';
 import { dailyWaveLines } from './soil-daily-wave.ts';
 import { runDates, runDatesLine, runDatesProblem } from './soil-run-dates.ts';

@@ -1,5 +1,5 @@
+import { dataFiles } from '../../src/adapters/weather-records/folder.ts';
 import { airForecastSdC } from '../../src/core/science/soil/temperature/air.ts';
-import { dataFiles } from './folder.ts';
 
 /** Least whole days that each lead time must have before its error is taken as measured. */
 const leastDays = 30;

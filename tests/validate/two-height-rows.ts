@@ -1,8 +1,8 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { type DataFile, numberOf, rowsWith } from '../../src/adapters/weather-records/folder.ts';
 import type { Place } from '../../src/core/science/sun/position.ts';
 import { type EpochSeconds, epochSeconds } from '../../src/core/units/brands.ts';
-import { type DataFile, numberOf, rowsWith } from './folder.ts';
 
 /** Wind and temperature at 2 and 10 m at one moment. */
 export interface TwoHeights {

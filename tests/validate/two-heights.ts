@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
+import { dataFiles } from '../../src/adapters/weather-records/folder.ts';
 import { canopyWindShare } from '../../src/core/science/wind/over-canopy.ts';
 import { grassProfile } from '../../src/core/science/wind/over-grass.ts';
-import { dataFiles } from './folder.ts';
 import { differenceByDay, type InversionScore, scoreInversions } from './inversion-score.ts';
 import { figuresOf, sayScore, score } from './score.ts';
 import { readTwoHeights, type TwoHeightRecord, type TwoHeights } from './two-height-rows.ts';

@@ -1,7 +1,12 @@
+import { dataFiles } from '../../src/adapters/weather-records/folder.ts';
+import {
+  type Drainage,
+  type IrishDay,
+  type IrishStation,
+  irishStation,
+} from '../../src/adapters/weather-records/irish-days.ts';
 import { deficitOfState, startState, stepWater } from '../../src/core/science/water/balance.ts';
 import { soilStoreOf } from '../../src/core/science/water/soil-store.ts';
-import { dataFiles } from './folder.ts';
-import { type Drainage, type IrishDay, type IrishStation, irishStation } from './irish-days.ts';
 import { irishReference } from './irish-reference.ts';
 import { figuresOf, sayScore, score } from './score.ts';
 import { type Figures, hold, nothingToCheck, runChecks, type ValidationResult } from './validator.ts';

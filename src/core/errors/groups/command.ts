@@ -11,6 +11,10 @@ export const commandErrors = {
     says: 'A file gives one key twice.',
     next: 'Leave out the one that is not right.',
   },
+  PRACTICE_FILE_MISFIT: {
+    says: 'A file of practice days or answers does not have the form that it must have.',
+    next: 'Have it made anew by loamward practice days, or name another file.',
+  },
   PACK_UNKNOWN: { says: 'There is no treatment pack of this name.', next: 'Name a folder under rules/, or a path.' },
   MOMENT_UNREADABLE: {
     says: 'The moment could not be read.',

@@ -29,7 +29,7 @@ export function layOverlay(pack: Pack, overlay: Overlay, report: Report): LaidOv
   const shipped = new Map(pack.rules.map((rule) => [rule.id, rule]));
   const rules = built.pack.rules.map((rule) => withEarlier(rule, shipped.get(rule.id)));
   return {
-    pack: { ...built.pack, rules },
+    pack: { ...built.pack, rules, ...(pack.plainDay ? { plainDay: pack.plainDay } : {}) },
     cases: built.cases.map((one) => ({ ...one, file: overlay.file })),
     changed: merged.changed,
   };

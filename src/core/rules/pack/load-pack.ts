@@ -1,6 +1,6 @@
 import { LoamwardError } from '../../errors/coded-error.ts';
 import type { Pack, PackCase } from '../pack-types.ts';
-import { plainDayOf } from '../plain-day.ts';
+import { plainDayIn } from '../plain-day.ts';
 import { buildPack } from './build-pack.ts';
 import { readKinds } from './file-kinds.ts';
 import { collectFindings, type Finding } from './findings.ts';
@@ -37,8 +37,7 @@ export function checkPack(files: PackFiles): LoadedPack | RefusedPack {
   const built = buildPack(kinds, parsed, report);
   if (!built || findings.some(({ severity }) => severity === 'error')) return { ok: false, findings };
   const counting = new Map([...parsed].filter(([file]) => !kinds.cases.includes(file)));
-  const plain = plainDayOf(built.cases);
-  const pack = { ...built.pack, hash: hashPackFiles(counting), ...(plain ? { plainDay: plain } : {}) };
+  const pack = { ...built.pack, hash: hashPackFiles(counting), ...plainDayIn(built.cases) };
   return { ok: true, pack, cases: built.cases, findings };
 }
 

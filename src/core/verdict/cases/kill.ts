@@ -4,7 +4,7 @@ import type { DefinitionOf } from '../../rules/mutate/change-conditions.ts';
 import { type Assignment, assignmentsOf, ruleCells, tellApart } from '../../rules/mutate/tell-apart.ts';
 import { applyChange, type Change, type RuleSet } from '../../rules/mutate/types.ts';
 import type { Pack, PackCase } from '../../rules/pack-types.ts';
-import { fullest, fullestPlain } from '../../rules/plain-day.ts';
+import { fullest, plainDayOf } from '../../rules/plain-day.ts';
 import { evaluateReference } from '../../rules/reference.ts';
 import { type ResolvedCase, resolveCase } from '../../rules/resolve-case.ts';
 import type { Trace } from '../../rules/trace-types.ts';
@@ -138,7 +138,7 @@ function givensOf({ cells }: Assignment): PackCase['facts'] {
 
 /** The case with the most facts among those on which all is well, else among all; a day without facts where there is no case. */
 function plainDay({ parameters }: Pack, cases: readonly ResolvedCase[]): Pick<ResolvedCase, 'one' | 'day'> {
-  const found = fullestPlain(cases.map(({ one }) => one)) ?? fullest(cases.map(({ one }) => one));
+  const found = plainDayOf(cases.map(({ one }) => one)) ?? fullest(cases.map(({ one }) => one));
   const best = cases.find(({ one }) => one === found);
   if (best) return best;
   const day =

@@ -23,6 +23,10 @@ export const packErrors: ErrorWordsOf = {
     says: 'Der Zeitpunkt war nicht zu lesen.',
     next: 'Schreiben Sie ihn nach ISO 8601 mit Abstand zur Weltzeit, zum Beispiel 2026-11-06T09:00Z.',
   },
+  PRACTICE_FILE_MISFIT: {
+    says: 'Eine Datei mit Übungstagen oder Antworten hat nicht die Form, die sie haben muss.',
+    next: 'Lassen Sie sie mit loamward practice days neu machen, oder nennen Sie eine andere Datei.',
+  },
   BUILD_FAILED: {
     says: 'Die Seite konnte nicht gebaut werden.',
     next: 'Rufen Sie npm ci auf und versuchen Sie es noch einmal.',

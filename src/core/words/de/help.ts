@@ -57,4 +57,21 @@ export const helpWords: PhraseTable = {
   'the fact that the open question asks for': 'die Angabe, nach der die offene Frage fragt',
   'the fact spoken of before, which a correction means':
     'die Angabe, von der vorher die Rede war und die eine Berichtigung meint',
+  'Puts practice days, one by one: decide first, then see what the rules say and by how much.':
+    'Legt Übungstage vor, einen nach dem andern: erst entscheiden, dann sehen, was die Regeln sagen und wie knapp es ist.',
+  'days of real weather, as loamward practice days writes them':
+    'Tage mit echtem Wetter, wie loamward practice days sie schreibt',
+  'file to which every answer is added; it is read first':
+    'Datei, an die jede Antwort angefügt wird; sie wird zuerst gelesen',
+  'other days for another number': 'andere Tage für eine andere Zahl',
+  'one day only': 'nur ein Tag',
+  'Writes a set of practice days from one season of recorded weather.':
+    'Schreibt einen Satz Übungstage aus einer Saison aufgezeichneten Wetters.',
+  'folder of daily tables of weather stations': 'Ordner mit Tagestabellen von Wetterstationen',
+  'station to take; the first that has the season without it':
+    'Station, die genommen wird; ohne Angabe die erste, die diese Saison hat',
+  'year in which the season opened': 'Jahr, in dem die Saison begann',
+  'flat JSON object of what holds on the field all season':
+    'flaches JSON-Objekt mit dem, was auf dem Schlag die ganze Saison gilt',
+  'file to write': 'Datei, die geschrieben wird',
 };

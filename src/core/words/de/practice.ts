@@ -4,8 +4,8 @@ import type { PracticeWords } from '../practice-words.ts';
 export const practice: PracticeWords = {
   heading: 'Übungstage',
   lead: 'Jeder Tag ist aus den Regeln erfunden. Entscheiden Sie zuerst, dann sehen Sie, was die Regeln sagen und wie knapp es ist.',
-  leadSet: (place, span) =>
-    `Tage mit echtem Wetter: ${place}, ${span}. Entscheiden Sie zuerst, dann sehen Sie, was die Regeln sagen.`,
+  leadSet: (place, season) =>
+    `Tage mit echtem Wetter: ${place}, Saison ${season}, mit dem Datum im Jahr der Regeln. Entscheiden Sie zuerst, dann sehen Sie, was die Regeln sagen.`,
   dayHeading: (date) => `Der Tag: ${date}`,
   groups: {
     season: 'Saison',

@@ -2,8 +2,8 @@
 export const practice = {
   heading: 'Practice days',
   lead: 'Each day is invented from the rules. Decide first, then see what the rules say and by how much.',
-  leadSet: (place: string, span: string) =>
-    `Days of real weather: ${place}, ${span}. Decide first, then see what the rules say.`,
+  leadSet: (place: string, season: string) =>
+    `Days of real weather: ${place}, season ${season}, dated in the year of the rules. Decide first, then see what the rules say.`,
   dayHeading: (date: string) => `The day: ${date}`,
   groups: {
     season: 'Season',

@@ -1,0 +1,10 @@
+import type { PracticeWords } from './practice-words.ts';
+
+/** When a day comes again, from now: "in 6 minutes", "tomorrow", "due now". Seconds. */
+export function describeDue(seconds: number, words: PracticeWords): string {
+  if (seconds <= 0) return words.dueNow;
+  const minutes = Math.ceil(seconds / 60);
+  if (minutes < 60) return words.inMinutes(minutes);
+  const hours = Math.round(minutes / 60);
+  return hours < 24 ? words.inHours(hours) : words.inDays(Math.max(1, Math.round(hours / 24)));
+}

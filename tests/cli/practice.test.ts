@@ -1,0 +1,143 @@
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { runCommandLine } from '../../src/cli/main.ts';
+import { parseDaySet } from '../../src/core/practice/files.ts';
+import { shipped } from '../cases/shipped-pack.ts';
+import { inventedDays } from '../generators/weather-days.ts';
+import { fakeIo } from './fake-io.ts';
+
+let folder: string;
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'loamward-practice-'));
+});
+afterAll(() => rm(folder, { recursive: true, force: true }));
+
+async function run(args: readonly string[], lines: readonly string[] = []) {
+  const io = fakeIo({}, lines);
+  const status = await runCommandLine(args, io);
+  return { status, out: io.out(), err: io.err() };
+}
+
+const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
+
+/** Two invented years in the form of the daily tables of the Irish service (its KeyDaily.txt), wind and gusts in knots. */
+function invented(): string {
+  const rows = inventedDays(7, 2021, 2).map(({ iso, airMaxC, airMinC, rainMm, windKmh, gustKmh, referenceMm }) => {
+    const [year, month, day] = iso.split('-');
+    const knots = (kmh: number | null) => (kmh === null ? '' : kmh / 1.852);
+    return [
+      `${day}-${months[Number(month) - 1]}-${year}`,
+      airMaxC,
+      airMinC,
+      rainMm,
+      knots(windKmh),
+      knots(gustKmh),
+      referenceMm,
+    ].join();
+  });
+  const head =
+    'Station Name: INVENTED\nStation Height: 80 M\nLatitude:53.0 ,Longitude: -1.0\n\ndate,maxtp,mintp,rain,wdsp,hg,pe\n';
+  return `${head}${rows.join('\n')}\n`;
+}
+
+const field = {
+  'field.country': 'GB-ENG',
+  'field.texture': 'clay-loam',
+  'field.drained': 'yes',
+  'field.loosenedThisSeason': 'no',
+  'field.protectedWaterArea': 'outside',
+  'field.organicSoil': 'no',
+  'field.slopePercent': 1,
+  'field.waterDistanceM': 300,
+  'weed.present': 'yes',
+  'treatment.alreadyApplied': 'no',
+  'treatment.partnerInTank': 'no',
+  'wind.towardsSensitive': 'no',
+  'crop.frostOnLeaves': 'no',
+  'crop.trueLeaves': 5,
+  'weed.tillers': 1,
+  'rain.nowMmPerH': 0,
+  'soil.surface': ['friable'],
+};
+
+describe('loamward practice', () => {
+  test('puts a day, takes verdict and reason, says what the rules say, and keeps the answer in a file', async () => {
+    const progress = join(folder, 'progress.jsonl');
+    const once = (lines: readonly string[]) => run(['practice', '--once', '--progress', progress], lines);
+    const first = await once(['5', '1', 'bananas', 'g']);
+    expect(first.status).toBe(0);
+    expect(first.out).toContain('Type 1, 2 or 3.');
+    expect(first.out).toContain('That fits no rule.');
+    expect(first.out).toMatch(/You decided: Spray today\. Your reason: Nothing stands in the way\./);
+    expect(first.out).toContain('Your words: “bananas”');
+    expect(first.out).toMatch(/A day like this comes again in/);
+    expect(first.out).toMatch(/: seen 1, right \d; next in/);
+    await once(['2', 'a']);
+    const kept = (await readFile(progress, 'utf8'))
+      .trim()
+      .split('\n')
+      .map((line) => JSON.parse(line));
+    expect(kept).toHaveLength(2);
+    expect(kept[0]).toMatchObject({ verdict: 'spray-today', reason: null, typed: 'bananas' });
+  });
+
+  test('tells it in German, every rule and progress on request, and ends with the input', async () => {
+    const { out, status } = await run(
+      ['practice', '--language', 'de'],
+      ['1', 'g', 'regeln', 'fortschritt', 'was?', ''],
+    );
+    expect(status).toBe(0);
+    expect(out).toMatch(/Ihre Entscheidung: Heute spritzen\./);
+    expect(out).toContain(`Jede Regel einzeln (${shipped.pack.rules.length})`);
+    expect(out.match(/Wie weit Sie sind, Regel für Regel/g)).toHaveLength(2);
+    expect(out.match(/Was tun Sie\?/g)).toHaveLength(2);
+    expect(out).not.toMatch(/\b(?:What|Spray|today|seen|in the way)\b/);
+  });
+
+  test('another seed, other days', async () => {
+    const outs = await Promise.all(
+      ['1', '2', '3'].map((seed) => run(['practice', '--once', '--seed', seed], ['1', 'g'])),
+    );
+    expect(new Set(outs.map(({ out }) => out)).size).toBe(3);
+  });
+
+  test('a file that is no set of days, and a progress file that is none, are refused with a code', async () => {
+    const wrong = join(folder, 'wrong.json');
+    await writeFile(wrong, '{"format":"loamward-practice-days","days":[]}');
+    expect((await run(['practice', '--days', wrong], [])).err).toMatch(/^PRACTICE_FILE_MISFIT/);
+    expect((await run(['practice', '--progress', wrong], [])).err).toMatch(/^PRACTICE_FILE_MISFIT/);
+    await writeFile(wrong, 'no json');
+    expect((await run(['practice', '--progress', wrong], [])).err).toMatch(/^FILE_NOT_JSON/);
+  });
+});
+
+describe('loamward practice days', () => {
+  test('chooses days of a recorded season that the rules judge as they did in the replay, and practice opens them', async () => {
+    await writeFile(join(folder, 'invented.csv'), invented());
+    const facts = join(folder, 'field.json');
+    await writeFile(facts, JSON.stringify(field));
+    const out = join(folder, 'days.json');
+    const made = await run(['practice', 'days', '--data', folder, '--season', '2021', '--facts', facts, '--out', out]);
+    expect(made.err).toBe('');
+    expect(made.out).toMatch(/^\d+ days written to /);
+    const set = parseDaySet(JSON.parse(await readFile(out, 'utf8')), shipped.pack, out);
+    expect(set).toMatchObject({ place: 'INVENTED', season: 2021, pack: { hash: shipped.pack.hash } });
+    expect(set.days.length).toBeGreaterThan(10);
+    expect(new Set(set.days.map(({ rule }) => rule)).size).toBeGreaterThan(3);
+    const practised = await run(['practice', '--days', out, '--once'], ['2', 'a']);
+    expect(practised.out).toContain('Days of real weather: INVENTED, season 2021');
+    expect(practised.out).toContain('You decided: Wait.');
+  });
+
+  test.each([
+    [['--season', '2021'], 'OPTION_VALUE'],
+    [['--data', '/nowhere', '--season', '2021', '--facts', 'x', '--out', 'y'], 'FILE_UNREADABLE'],
+    [['--data', 'x', '--season', 'soon', '--facts', 'x', '--out', 'y'], 'OPTION_VALUE'],
+  ])('%j is refused with %s', async (args, code) => {
+    const { status, err } = await run(['practice', 'days', ...args]);
+    expect(status).toBe(2);
+    expect(err).toMatch(new RegExp(`^${code}`));
+  });
+});
