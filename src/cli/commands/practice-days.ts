@@ -3,7 +3,7 @@ import { type StationRecord, stationRecords } from '../../adapters/weather-recor
 import { codedError } from '../../core/errors/coded-error.ts';
 import { noonOf } from '../../core/facts/local-day.ts';
 import { parseFacts } from '../../core/facts/parse/index.ts';
-import { factDefinition } from '../../core/facts/registry/index.ts';
+import { definitionsOf } from '../../core/facts/registry/index.ts';
 import { resolveFacts } from '../../core/facts/resolve.ts';
 import { type ReplayDay, replay, seasonDatesOf } from '../../core/outlook/replay/index.ts';
 import type { DaySet } from '../../core/practice/files.ts';
@@ -91,15 +91,15 @@ function setOf({ name, place, days }: StationRecord, season: number, json: unkno
   const day = `${year}-11-01`;
   const compiled = compileRules(pack, day);
   const at = noonOf(day, pack.zone);
-  const { parameters } = compiled;
-  const observations = parseFacts(json, at, pack.zone);
-  const given = resolveFacts({ observations, forecast: null, at, zone: pack.zone, parameters });
+  const { parameters, registry } = compiled;
+  const observations = parseFacts(json, at, pack.zone, pack.facts);
+  const given = resolveFacts({ observations, forecast: null, at, zone: pack.zone, parameters, registry });
   const dates = seasonDatesOf(parameters);
   const opens = days.findIndex(({ iso }) => iso === `${season}-${dates.opens}`);
   const record = days.slice(Math.max(0, opens - settlingDays), opens < 0 ? undefined : opens + seasonDays);
   const replayed = [...replay({ compiled, season: dates, place, record, given, readingEveryDays })];
   const own = replayed.filter((one) => one.season === season).map((one) => inYear(one, year - season));
-  const world = { pack, definitionOf: factDefinition };
+  const world = { pack, definitionOf: definitionsOf(pack.facts) };
   const { id, hash } = pack;
   return {
     format: 'loamward-practice-days',

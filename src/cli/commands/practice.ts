@@ -1,5 +1,5 @@
 import { progressFile } from '../../adapters/practice/progress-file.ts';
-import { factDefinition } from '../../core/facts/registry/index.ts';
+import { definitionsOf } from '../../core/facts/registry/index.ts';
 import { parseDaySet } from '../../core/practice/files.ts';
 import type { PracticeWorld } from '../../core/practice/types.ts';
 import { practiceWordsOf } from '../../core/words/practice-words.ts';
@@ -29,7 +29,7 @@ export const practice: Command = {
     const { pack } = await loadNamedPack(io, textOption(parsed, 'pack') ?? firstPack);
     const words = wordsFor(parsed, io);
     const speech = { words, practice: practiceWordsOf(words.language) };
-    const world: PracticeWorld = { pack, plain: pack.plainDay ?? null, definitionOf: factDefinition };
+    const world: PracticeWorld = { pack, plain: pack.plainDay ?? null, definitionOf: definitionsOf(pack.facts) };
     const file = textOption(parsed, 'days');
     const set = file === undefined ? null : parseDaySet(await readJsonFile(io, file), pack, file);
     const kept = textOption(parsed, 'progress');
