@@ -1,15 +1,5 @@
-import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import type { Pack } from '../../src/core/rules/pack-types.ts';
-import type { Forecast } from '../../src/core/weather/forecast.ts';
-import type { ConversationNote, KeptEvent, Supplies, Vault } from './vault.ts';
-
-interface Schema extends DBSchema {
-  readonly events: { key: [string, string]; value: KeptEvent; indexes: { token: string } };
-  readonly conversations: { key: string; value: ConversationNote };
-  readonly packs: { key: string; value: Pack };
-  readonly forecasts: { key: string; value: Forecast };
-  readonly supplies: { key: string; value: Supplies };
-}
+import { databaseOf } from './database.ts';
+import type { Vault } from './vault.ts';
 
 /** Written through to the disk before it counts, so that a battery that dies takes nothing along. */
 const strict = { durability: 'strict' } as const;
@@ -19,27 +9,7 @@ const strict = { durability: 'strict' } as const;
  * call rejects where the browser refuses.
  */
 export function indexedVault(name = 'loamward'): Vault {
-  let opened: Promise<IDBPDatabase<Schema>> | null = null;
-  const database = (): Promise<IDBPDatabase<Schema>> => {
-    const again = (): void => {
-      opened = null;
-    };
-    opened ??= openDB<Schema>(name, 1, {
-      upgrade: (fresh) => {
-        fresh.createObjectStore('events', { keyPath: ['token', 'id'] }).createIndex('token', 'token');
-        fresh.createObjectStore('conversations', { keyPath: 'token' });
-        fresh.createObjectStore('packs', { keyPath: 'hash' });
-        fresh.createObjectStore('forecasts');
-        fresh.createObjectStore('supplies');
-      },
-      blocking: (_current, _wanted, event) => (event.target as IDBDatabase).close(),
-      terminated: again,
-    }).catch((error: unknown) => {
-      again();
-      throw error;
-    });
-    return opened;
-  };
+  const database = databaseOf(name);
   return {
     readEvents: async (token) => (await database()).getAllFromIndex('events', 'token', token),
     keepEvents: async (rows, note) => {

@@ -8,15 +8,22 @@ import { ConversationList } from './conversation-list.tsx';
 import { Elsewhere } from './elsewhere.tsx';
 import { closeFoldOnEscape } from './fold.tsx';
 import { Foot } from './foot.tsx';
+import { lazily } from './lazily.tsx';
 import { Masthead } from './masthead.tsx';
 import { Notices } from './notices.tsx';
 import { Refusal } from './refusal.tsx';
 import { StartScreen } from './start-screen.tsx';
 import { StatusLine } from './status-line.tsx';
+import { usePlace } from './use-place.ts';
+
+const LazyPractice = lazily<object>(() =>
+  import('../practice/practice-page.tsx').then(({ PracticePage }) => PracticePage),
+);
 
 /** The whole page. */
 export function App({ chat, means }: { readonly chat: Chat; readonly means: ChatMeans }) {
   const state = useStore(chat.state);
+  const place = usePlace();
   const { view, isChoosing, outbox, refusal } = state;
   const isOpening = outbox.some(({ type }) => type === 'start');
   if (state.isElsewhere) return <Elsewhere />;
@@ -29,19 +36,25 @@ export function App({ chat, means }: { readonly chat: Chat; readonly means: Chat
       </a>
       <Masthead packTitle={view?.packTitle ?? state.packTitle} talksAbout={isTalking ? view : null} />
       <main id="main" tabIndex={-1}>
-        <StatusLine state={state} isOpening={isOpening} means={means} />
-        <Notices state={state} isTalking={isTalking} />
-        {refusal && <Refusal error={refusal} onPutAway={chat.putRefusalAway} />}
-        {isTalking && <Conversation chat={chat} state={state} view={view} means={means} />}
-        {!isTalking && !isOpening && state.fields && (
-          <StartScreen
-            fields={state.fields}
-            onStart={chat.start}
-            onBack={view === null ? null : () => chat.choose(false)}
-            takesFocus={state.hasActed}
-          />
+        {place === 'practice' ? (
+          <LazyPractice />
+        ) : (
+          <>
+            <StatusLine state={state} isOpening={isOpening} means={means} />
+            <Notices state={state} isTalking={isTalking} />
+            {refusal && <Refusal error={refusal} onPutAway={chat.putRefusalAway} />}
+            {isTalking && <Conversation chat={chat} state={state} view={view} means={means} />}
+            {!isTalking && !isOpening && state.fields && (
+              <StartScreen
+                fields={state.fields}
+                onStart={chat.start}
+                onBack={view === null ? null : () => chat.choose(false)}
+                takesFocus={state.hasActed}
+              />
+            )}
+            {!isTalking && !isOpening && <ConversationList state={state} onGoTo={chat.goTo} />}
+          </>
         )}
-        {!isTalking && !isOpening && <ConversationList state={state} onGoTo={chat.goTo} />}
       </main>
       <SettingsPanel memory={means.memory} />
       <Foot canBeAlone={state.canBeAlone} />

@@ -5,6 +5,9 @@ import { coreWords, pageWords } from '../words.ts';
 export function Foot({ canBeAlone }: Pick<PageState, 'canBeAlone'>) {
   return (
     <footer class="foot">
+      <p>
+        <a href="#practice">{pageWords.practice}</a>
+      </p>
       {[coreWords.verdict.safety, ...pageWords.foot, pageWords.offline.can[canBeAlone]].map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}

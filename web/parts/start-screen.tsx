@@ -39,6 +39,9 @@ export function StartScreen({ fields, onStart, onBack, takesFocus }: StartScreen
           <span>{note && noteIn(note, coreWords)}</span>
         </button>
       ))}
+      <a class="button" href="#practice">
+        {pageWords.practice}
+      </a>
       {onBack && (
         <button type="button" class="button" onClick={onBack}>
           {words.back}

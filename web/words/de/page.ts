@@ -5,6 +5,7 @@ import { comfort, handOver, offline } from './device.ts';
 export const page: PageWords = {
   name: 'Loamward',
   tag: 'de-DE',
+  practice: 'Übungstage',
   skip: 'Zur Frage springen',
   invented: 'Erfunden',
   inventedNote: 'Erfundener Hof, erfundener Tag, erfundenes Wetter: nichts hier betrifft ein wirkliches Feld.',

@@ -5,6 +5,7 @@ export const page = {
   name: 'Loamward',
   /** Tag (BCP 47) of the language with its country, by which voices, recognisers and dates are chosen. */
   tag: 'en-GB',
+  practice: 'Practice days',
   skip: 'Skip to the question',
   invented: 'Invented',
   inventedNote: 'Invented farm, invented day, invented weather: nothing here is about a real field.',

@@ -1,0 +1,5 @@
+import { shareBrowser } from './session.ts';
+import { practiceSuite } from './suites/practice.ts';
+
+shareBrowser();
+practiceSuite();

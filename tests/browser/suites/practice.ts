@@ -1,0 +1,141 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { findings } from '../axe.ts';
+import { onPage, pageServer, viewports } from '../session.ts';
+
+const focused = (page: Page) => page.evaluate(() => document.activeElement?.textContent ?? '');
+const told = (page: Page) => page.locator('.practice dl').allTextContents();
+
+/** Moves the focus on by Tab until it is on what is wanted. */
+async function tabTo(page: Page, text: RegExp): Promise<void> {
+  for (let presses = 0; presses < 60; presses += 1) {
+    if (text.test(await focused(page))) return;
+    await page.keyboard.press('Tab');
+  }
+  throw new Error(`Tab does not reach ${text}`);
+}
+
+/** Waits until a heading has the focus. */
+async function headingHasFocus(page: Page, text: RegExp): Promise<void> {
+  await page.waitForFunction(
+    (source) => new RegExp(source).test(document.activeElement?.textContent ?? ''),
+    text.source,
+  );
+}
+
+/** Decides and gives the first reason, with the keyboard alone; gives the result. */
+async function decide(page: Page, verdict: RegExp): Promise<string> {
+  await tabTo(page, verdict);
+  await page.keyboard.press('Enter');
+  await headingHasFocus(page, /What decides it/);
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Enter');
+  await page.locator('#answer-heading').waitFor();
+  await headingHasFocus(page, /Right|Not so|is right/);
+  return (await page.locator('#answer-heading').getAttribute('data-result')) ?? '';
+}
+
+/** What the rules say of the day on the screen, by its mark of the verdict. */
+async function openPracticePage(page: Page): Promise<void> {
+  await page.clock.install({ time: Date.now() });
+  await page.getByRole('link', { name: 'Practice days' }).first().press('Enter');
+  await headingHasFocus(page, /^The day/);
+}
+
+/** Practice days on the page. */
+export function practiceSuite(): void {
+  describe('a practice day', () => {
+    test('answered wrong with the keyboard alone shows verdict, margin and trace, and comes back sooner than another', async () => {
+      await onPage({}, async (page) => {
+        await openPracticePage(page);
+        const first = await told(page);
+        expect(await decide(page, /^Do not spray$/)).toBe('wrong');
+        const answer = page.locator('.practice .verdict');
+        expect(await answer.locator('h3').first().textContent()).toMatch(/^(Spray today|Wait)/);
+        expect(await answer.textContent()).toContain('Why this rule is there');
+        expect(await answer.textContent()).toContain('A day like this comes again in a minute.');
+        expect(await answer.locator('.trace summary').first().textContent()).toMatch(/\d+ rules|rule/);
+        await tabTo(page, /^Next day$/);
+        await page.keyboard.press('Enter');
+        await headingHasFocus(page, /^The day/);
+        expect(await told(page)).not.toEqual(first);
+        await page.clock.fastForward(61_000);
+        await decide(page, /^Wait$/);
+        await tabTo(page, /^Next day$/);
+        await page.keyboard.press('Enter');
+        await headingHasFocus(page, /^The day/);
+        await page.getByText('How far you are').click();
+        expect(
+          (await page.locator('.practice li').allTextContents()).some((line) => /seen 1, right 0; due now/.test(line)),
+        ).toBe(true);
+      });
+    });
+
+    test('is kept: after the page is opened again, and without a connection, the answers and the rules are there', async () => {
+      await onPage({}, async (page) => {
+        await openPracticePage(page);
+        await decide(page, /^Wait$/);
+        const seen = async () =>
+          (await page.locator('.practice li').allTextContents()).filter((line) => /seen 1/.test(line));
+        expect(await seen()).toHaveLength(1);
+        await pageServer().closeFor(async () => {
+          await page.evaluate(() => {
+            location.hash = '#start';
+          });
+          await page.locator('.practice').waitFor({ state: 'detached' });
+          await page.evaluate(() => {
+            location.hash = '#practice';
+          });
+          await page.locator('#day-heading').waitFor();
+          expect(await seen()).toHaveLength(1);
+        });
+      });
+    });
+
+    test('takes a typed reason, asks where it may mean several, and opens a file of days only where it is one', async () => {
+      await onPage({}, async (page) => {
+        await openPracticePage(page);
+        await page.getByRole('button', { name: 'Wait', exact: true }).click();
+        await page.getByLabel('Or say it in your own words').fill('warm');
+        await page.getByRole('button', { name: 'Take this reason' }).click();
+        await page.getByText('Which of these do you mean?').waitFor();
+        await page.getByRole('button', { name: 'Soil too warm' }).click();
+        expect(await page.locator('.practice .verdict').textContent()).toContain('Your words: “warm”');
+        const name = 'days.json';
+        const buffer = (text: string) => ({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
+        await page.locator('.practice input[type="file"]').setInputFiles(buffer('{}'));
+        await page.getByText('The file was not taken').waitFor();
+        const [pack] = pageServer().rules();
+        const set = {
+          format: 'loamward-practice-days',
+          pack: { id: pack.id, hash: pack.hash },
+          place: 'Invented',
+          season: 2021,
+          days: [
+            { id: 'one', rule: 'too-windy', kind: 'weather', facts: pack.plainDay?.facts, at: '2026-11-06T12:00:00Z' },
+          ],
+        };
+        await page.locator('.practice input[type="file"]').setInputFiles(buffer(JSON.stringify(set)));
+        await page.getByText('Days of real weather: Invented, season 2021').waitFor();
+      });
+    });
+
+    test.each(['light', 'dark'] as const)(
+      'has no fault that axe finds, and targets for a finger (%s)',
+      async (colorScheme) => {
+        await onPage({ colorScheme, viewport: viewports[0] }, async (page) => {
+          await openPracticePage(page);
+          expect(await findings(page)).toEqual([]);
+          await decide(page, /^Wait$/);
+          expect(await findings(page)).toEqual([]);
+          const small = await page
+            .locator('.practice button, .practice summary')
+            .evaluateAll(
+              (all) => all.filter((one) => one.checkVisibility() && one.getBoundingClientRect().height < 48).length,
+            );
+          expect(small).toBe(0);
+        });
+      },
+    );
+  });
+}
