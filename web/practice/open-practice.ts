@@ -1,4 +1,4 @@
-import { factDefinition } from '../../src/core/facts/registry/index.ts';
+import { definitionsOf } from '../../src/core/facts/registry/index.ts';
 import type { Review } from '../../src/core/practice/schedule.ts';
 import type { PracticeSpeech } from '../../src/core/practice/tell-day.ts';
 import type { PracticeWorld } from '../../src/core/practice/types.ts';
@@ -32,7 +32,7 @@ export async function openPractice(): Promise<OpenedPractice> {
     kept.read().catch((): null => null),
   ]);
   const pack = supplies?.packs[0];
-  const world = pack ? { pack, plain: pack.plainDay ?? null, definitionOf: factDefinition } : null;
+  const world = pack ? { pack, plain: pack.plainDay ?? null, definitionOf: definitionsOf(pack.facts) } : null;
   return { world, reviews: reviews ?? [], kept: reviews === null ? null : kept };
 }
 
