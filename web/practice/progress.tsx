@@ -1,7 +1,7 @@
 import { progressOf, type Review } from '../../src/core/practice/schedule.ts';
 import type { PracticeSpeech } from '../../src/core/practice/tell-day.ts';
 import type { PracticeWorld } from '../../src/core/practice/types.ts';
-import { describeDue } from '../../src/core/words/practice-due.ts';
+import { describeNext } from '../../src/core/words/practice-due.ts';
 import { titlesOf } from '../../src/core/words/say-rule.ts';
 import { Fold } from '../parts/fold.tsx';
 
@@ -24,7 +24,7 @@ export function Progress({ reviews, now, world: { pack }, speech: { words, pract
           <li key={rule}>
             {due === null
               ? practice.notSeen(titleOf(rule))
-              : `${practice.progressLine(titleOf(rule), seen, right)}; ${practice.due(describeDue(due - now, practice))}`}
+              : `${practice.progressLine(titleOf(rule), seen, right)}; ${describeNext(due - now, practice)}`}
           </li>
         ))}
       </ul>

@@ -3,7 +3,7 @@ import type { CheckedAnswer, LearnerAnswer } from '../../core/practice/check-ans
 import { cardKey, progressOf, type Review, standingOfCards } from '../../core/practice/schedule.ts';
 import type { PracticeSpeech, ToldGroup } from '../../core/practice/tell-day.ts';
 import type { PracticeWorld } from '../../core/practice/types.ts';
-import { describeDue } from '../../core/words/practice-due.ts';
+import { describeDue, describeNext } from '../../core/words/practice-due.ts';
 import { titlesOf } from '../../core/words/say-rule.ts';
 import { capital } from '../../core/words/units.ts';
 import { choiceLetter } from './view-text.ts';
@@ -75,7 +75,7 @@ export function progressLines(
   const rows = progressOf(ids, reviews).map(({ rule, seen, right, due }) =>
     due === null
       ? practice.notSeen(titleOf(rule))
-      : `${practice.progressLine(titleOf(rule), seen, right)}; ${practice.due(describeDue(due - now, practice))}`,
+      : `${practice.progressLine(titleOf(rule), seen, right)}; ${describeNext(due - now, practice)}`,
   );
   return [`${practice.progress}:`, ...rows.map((row) => `  ${row}`)];
 }

@@ -8,3 +8,8 @@ export function describeDue(seconds: number, words: PracticeWords): string {
   const hours = Math.round(minutes / 60);
   return hours < 24 ? words.inHours(hours) : words.inDays(Math.max(1, Math.round(hours / 24)));
 }
+
+/** The same for a list: "due now", "next in 6 minutes". */
+export function describeNext(seconds: number, words: PracticeWords): string {
+  return seconds <= 0 ? words.dueNow : words.due(describeDue(seconds, words));
+}

@@ -44,7 +44,7 @@ export const practice: PracticeWords = {
   yours: (verdict, reason) => `Ihre Entscheidung: ${verdict}. Ihr Grund: ${reason}.`,
   yourWords: (text) => `Ihre Worte: „${text}“`,
   decided: 'Was den Ausschlag gibt',
-  about: 'Die Grenze, die nahe ist',
+  about: 'Worum es an diesem Tag geht',
   nothingDecides:
     'Nichts steht im Weg: Keine Regel verbietet oder hält auf, und alles, worauf es ankommt, ist bekannt.',
   why: 'Warum es diese Regel gibt',

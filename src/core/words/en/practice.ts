@@ -42,7 +42,7 @@ export const practice = {
   yours: (verdict: string, reason: string) => `You decided: ${verdict}. Your reason: ${reason}.`,
   yourWords: (text: string) => `Your words: “${text}”`,
   decided: 'What decides it',
-  about: 'The limit that is near',
+  about: 'What the day is about',
   nothingDecides: 'Nothing stands in the way: no stop and no hold applies, and all that matters is known.',
   why: 'Why this rule is there',
   rule: 'What the rule says',
