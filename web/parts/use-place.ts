@@ -20,7 +20,7 @@ export function usePlace(): Place {
   return place;
 }
 
-function placeIn(hash: string): Place | undefined {
+function placeIn(hash = ''): Place | undefined {
   const name = hash.replace(/^#/, '');
   return name === '' || name === 'start' ? null : places.find((one) => one === name);
 }

@@ -40,10 +40,10 @@ export const practiceDays: Command = {
   },
   examples: ['npx loamward practice days --data weather/ --season 2024 --facts field.json --out days.json'],
   run: async (parsed, io) => {
-    const [folder, facts, out] = ['data', 'facts', 'out'].map((name) => needed(parsed, name));
-    const season = Number(needed(parsed, 'season'));
+    const [folder, year, facts, out] = ['data', 'season', 'facts', 'out'].map((name) => needed(parsed, name));
+    const season = Number(year);
     if (!Number.isInteger(season) || season < 1000) {
-      throw codedError('OPTION_VALUE', { expected: '--season with a year', came: needed(parsed, 'season') });
+      throw codedError('OPTION_VALUE', { expected: '--season with a year', came: year ?? '' });
     }
     const { pack } = await loadNamedPack(io, textOption(parsed, 'pack') ?? firstPack);
     const given = await readJsonFile(io, facts ?? '');

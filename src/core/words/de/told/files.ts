@@ -134,4 +134,10 @@ export const filePhrases: Readonly<Record<string, string>> = {
   '{}, also in {}': '{}, auch in {}',
   '{}: the two are not compared': '{}: Die beiden werden nicht verglichen',
   '{}one of {}': '{}eines von {}',
+  '--season with a year': '--season mit einem Jahr',
+  'a set of practice days': 'ein Satz Übungstage',
+  'a station that has rain in that season': 'eine Station, die in dieser Saison Regen hat',
+  'an answer to a practice day': 'eine Antwort auf einen Übungstag',
+  'no --{}': 'kein --{}',
+  'no station': 'keine Station',
 };
