@@ -1,8 +1,12 @@
 import { join, resolve } from 'node:path';
+import { firstFault, readOverlays, requireOverlays } from '../adapters/pack-files/read-overlays.ts';
 import { findPacks, readPackFolder } from '../adapters/pack-files/read-pack-folder.ts';
 import { codedError } from '../core/errors/coded-error.ts';
 import { nearestName } from '../core/errors/nearest.ts';
+import { localDate } from '../core/facts/local-day.ts';
+import { applyOverlays } from '../core/rules/overlay/apply-overlays.ts';
 import { type LoadedPack, loadPack } from '../core/rules/pack/load-pack.ts';
+import { epochSeconds } from '../core/units/brands.ts';
 import type { Io } from './io.ts';
 
 /** Pack that is used where none is named. */
@@ -26,4 +30,33 @@ export async function packFolder(io: Io, name: string): Promise<string> {
 /** Reads and checks a pack by id or path. Throws PACK_UNKNOWN or the first fault of its files. */
 export async function loadNamedPack(io: Io, name: string): Promise<LoadedPack> {
   return loadPack(await readPackFolder(await packFolder(io, name)));
+}
+
+/** The same with overlays laid over it as they hold on a day. Throws as `loadNamedPack`, and the first fault of an overlay. */
+export async function loadLocalPack(
+  io: Io,
+  name: string,
+  paths: readonly string[],
+  dayIn: (zone: string) => string,
+): Promise<LoadedPack> {
+  const loaded = await loadNamedPack(io, name);
+  return layLocal(loaded, paths, dayIn(loaded.pack.zone));
+}
+
+/**
+ * A loaded pack with overlays laid over it as they hold on a day (YYYY-MM-DD), named by files or folders; their cases come with
+ * those of the pack. What is not applied on the day stands among the findings. Throws the first fault of an overlay.
+ */
+export async function layLocal(loaded: LoadedPack, paths: readonly string[], day: string): Promise<LoadedPack> {
+  if (paths.length === 0) return loaded;
+  const { overlays } = requireOverlays(await readOverlays(paths));
+  const applied = applyOverlays(loaded.pack, overlays, day);
+  if (!applied.ok) throw firstFault(applied.findings);
+  const cases = [...loaded.cases, ...applied.cases];
+  return { ...loaded, pack: applied.pack, cases, findings: [...loaded.findings, ...applied.findings] };
+}
+
+/** The day by the clock of the machine, in a zone. */
+export function today(io: Io): (zone: string) => string {
+  return (zone) => localDate(epochSeconds(io.now()), zone);
 }

@@ -12,6 +12,16 @@ export const serverSettingTable = {
     meaning: 'Address to listen on. The standard one is reached from this machine only.',
   },
   LOAMWARD_PORT: { standard: '8080', range: [0, 65535], meaning: 'Port to listen on; 0 takes any free one.' },
+  LOAMWARD_OVERLAYS: {
+    standard: '',
+    meaning:
+      'Folder of local rules (overlays) that are laid over the pack; each must be sound, or the server does not start.',
+  },
+  LOAMWARD_BENCH_WRITES: {
+    standard: 'no',
+    meaning:
+      'yes lets the adviser’s bench of a page on this same machine write into the folder of LOAMWARD_OVERLAYS; never from elsewhere, for there is no sign-in.',
+  },
   LOAMWARD_ORIGINS: {
     standard: '',
     meaning: 'Origins from which pages may open the chat besides the server itself, with commas between.',

@@ -20,6 +20,10 @@ export interface ServerSettings {
   readonly keptHours: number;
   /** Days for which an answer is shown under its link. */
   readonly shownDays: number;
+  /** Folder of overlays; null where none is set. */
+  readonly overlays: string | null;
+  /** True where the adviser's bench of a page on this machine may write into that folder. */
+  readonly benchWrites: boolean;
 }
 
 /** Environment variables, or anything of their form. */
@@ -46,6 +50,8 @@ export function serverSettingsFrom(env: Environment): ServerSettings {
     keptEvents: whole('LOAMWARD_KEPT_EVENTS'),
     keptHours: whole('LOAMWARD_KEPT_HOURS'),
     shownDays: whole('LOAMWARD_SHOWN_DAYS'),
+    overlays: text('LOAMWARD_OVERLAYS') || null,
+    benchWrites: yesOrNo('LOAMWARD_BENCH_WRITES', text('LOAMWARD_BENCH_WRITES')),
   };
 }
 

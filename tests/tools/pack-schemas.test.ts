@@ -20,6 +20,7 @@ const validators = new Map<string, ValidateFunction>(
 
 function kindOf(file: string): string {
   if (file.startsWith('cases/')) return 'cases';
+  if (file.startsWith('overlays/')) return 'overlay';
   return file.endsWith('.rules.json') ? 'rules' : file.slice(0, -'.json'.length);
 }
 

@@ -5,6 +5,8 @@ import { checkThoroughly } from '../../core/rules/analyse/check-thoroughly.ts';
 /** A pack as it was found on a day. */
 export interface CheckedFolder {
   readonly folder: string;
+  /** What it is told as where that is not the folder: the files of overlays. */
+  readonly told?: string;
   /** Day as of which it was checked, YYYY-MM-DD. */
   readonly day: string;
   /** True where it loads; an error of the analysis is an error all the same. */

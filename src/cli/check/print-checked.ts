@@ -68,7 +68,10 @@ function findingText(found: LocatedFinding, { folder }: CheckedFolder, words: Ca
   ];
 }
 
-function summaryOf({ folder, day, loads, rules, cases, findings }: CheckedFolder, { check }: Catalogue): string {
+function summaryOf(
+  { folder, told = folder, day, loads, rules, cases, findings }: CheckedFolder,
+  { check }: Catalogue,
+): string {
   const errors = findings.filter(({ severity }) => severity === 'error').length;
   const warnings = findings.length - errors;
   const parts = [
@@ -76,7 +79,7 @@ function summaryOf({ folder, day, loads, rules, cases, findings }: CheckedFolder
     ...(loads ? [] : [check.doesNotLoad]),
     ...(warnings > 0 ? [check.toLookAt(warnings)] : []),
   ];
-  return `${folder} (${day}): ${parts.join('; ')}`;
+  return `${told} (${day}): ${parts.join('; ')}`;
 }
 
 function shownPath(folder: string, file: string, root: string): string {

@@ -12,7 +12,8 @@ import type { Command, Parsed } from '../command.ts';
 import { textOption } from '../command.ts';
 import type { Io } from '../io.ts';
 import { languageOption, wordsFor } from '../language.ts';
-import { firstPack, loadNamedPack } from '../packs.ts';
+import { overlayOption } from '../overlay-option.ts';
+import { firstPack, loadLocalPack, today } from '../packs.ts';
 import type { FieldChoice } from '../terminal/choose-field.ts';
 import { converse } from '../terminal/converse.ts';
 
@@ -22,13 +23,14 @@ export const ask: Command = {
   summary: 'Asks about one field in the terminal; answers may come from a pipe.',
   options: {
     field: { type: 'string', value: 'FIELD', help: `${fieldIds().join(', ')} (invented), or own` },
+    overlay: overlayOption,
     language: languageOption,
     json: { type: 'boolean', help: 'print the last state of the conversation as JSON' },
   },
   examples: ['npx loamward ask', "printf '9.2 at 30 cm\\nmoist\\n' | npx loamward ask --field mill-piece"],
   run: async (parsed, io) => {
     const words = wordsFor(parsed, io);
-    const conversation = await newConversation(io);
+    const conversation = await newConversation(io, parsed.lists['overlay'] ?? []);
     return converse({
       conversation,
       io,
@@ -56,10 +58,10 @@ function namedField(parsed: Parsed): string | null | undefined {
   return field === 'own' ? null : field;
 }
 
-async function newConversation(io: Io): Promise<RunningConversation> {
-  const { pack } = await loadNamedPack(io, firstPack);
+async function newConversation(io: Io, overlays: readonly string[]): Promise<RunningConversation> {
+  const { pack } = await loadLocalPack(io, firstPack, overlays, today(io));
   return createConversation({
-    dialogue: dialogueOver([pack]),
+    dialogue: dialogueOver(() => [pack]),
     clock: { now: () => epochSeconds(io.now()) },
     newId: io.newId,
     forecastService: createForecastService({ ...systemMeans, settings: settingsFromEnvironment(io.env) }),

@@ -5,7 +5,7 @@ import { parseInstant } from '../../core/dialogue/moment.ts';
 import { isOver, outlookBeside } from '../../core/dialogue/view-outlook.ts';
 import { decideWhatIf, parseWhatIf } from '../../core/dialogue/what-if.ts';
 import { codedError } from '../../core/errors/coded-error.ts';
-import { isCalendarDay, noonOf } from '../../core/facts/local-day.ts';
+import { isCalendarDay, localDate, noonOf } from '../../core/facts/local-day.ts';
 import { outlookOf } from '../../core/outlook/index.ts';
 import type { Pack } from '../../core/rules/pack-types.ts';
 import { type EpochSeconds, epochSeconds } from '../../core/units/brands.ts';
@@ -17,7 +17,8 @@ import { decisionText } from '../decision-text.ts';
 import type { Io } from '../io.ts';
 import { readJsonFile, readNamedFile } from '../json-file.ts';
 import { languageOption, wordsFor } from '../language.ts';
-import { firstPack, loadNamedPack } from '../packs.ts';
+import { overlayOption } from '../overlay-option.ts';
+import { firstPack, layLocal, loadNamedPack } from '../packs.ts';
 import { wholeOutlookLines } from '../terminal/outlook-text.ts';
 import { whatIfText } from '../what-if-text.ts';
 
@@ -37,6 +38,7 @@ export const decide: Command = {
       repeats: true,
       help: 'what the answer would be if; may be repeated',
     },
+    overlay: overlayOption,
     language: languageOption,
     outlook: { type: 'boolean', help: 'with --json: the days ahead, windows, what would have to change' },
     json: { type: 'boolean', help: 'print the whole answer as JSON' },
@@ -49,17 +51,20 @@ export const decide: Command = {
   run: async (parsed, io) => {
     const file = textOption(parsed, 'facts');
     if (file === undefined) throw codedError('OPTION_VALUE', { expected: '--facts FILE', came: 'no --facts' });
-    const { pack } = await loadNamedPack(io, textOption(parsed, 'pack') ?? firstPack);
+    const name = textOption(parsed, 'pack') ?? firstPack;
+    const loaded = await loadNamedPack(io, name);
     const words = wordsFor(parsed, io);
-    const request: DecideRequest = {
-      pack,
+    const shipped: DecideRequest = {
+      pack: loaded.pack,
       facts: await readJsonFile(io, file),
       forecast: await namedForecast(parsed, io),
-      at: momentAsked(parsed, pack),
+      at: momentAsked(parsed, loaded.pack),
       now: epochSeconds(io.now()),
       language: words.language,
     };
-    const { at: asked } = observationsOf(request);
+    const { at: asked } = observationsOf(shipped);
+    const { pack } = await layLocal(loaded, parsed.lists['overlay'] ?? [], localDate(asked, loaded.pack.zone));
+    const request = { ...shipped, pack };
     const changes = (parsed.lists['what-if'] ?? []).map((text) => parseWhatIf(text, asked, pack));
     const decision = await decideFacts(request);
     const whatIf = changes.length === 0 ? null : await decideWhatIf(request, decision, changes);

@@ -11,14 +11,19 @@ import type { SaidLine } from '../../core/words/say-condition.ts';
 import { sayParameter, sayRule, titlesOf } from '../../core/words/say-rule.ts';
 import type { Command } from '../command.ts';
 import { languageOption, wordsFor } from '../language.ts';
-import { firstPack, loadNamedPack } from '../packs.ts';
+import { overlayOption } from '../overlay-option.ts';
+import { firstPack, loadLocalPack, today } from '../packs.ts';
 
 /** `loamward rules say`: each rule of a pack as a sentence made from its structure, by topic. */
 export const rulesSay: Command = {
   name: 'rules say',
   summary: 'Prints what each rule of a treatment pack says, made from its structure and not from its own words.',
   words: '[PACK] [RULE]',
-  options: { language: languageOption, json: { type: 'boolean', help: 'print one JSON object' } },
+  options: {
+    overlay: overlayOption,
+    language: languageOption,
+    json: { type: 'boolean', help: 'print one JSON object' },
+  },
   examples: [
     'npx loamward rules say',
     `npx loamward rules say ${firstPack} rain-on-unfit-soil`,
@@ -29,7 +34,7 @@ export const rulesSay: Command = {
     if (more.length > 0) {
       throw codedError('OPTION_UNKNOWN', { expected: 'at most a pack and a rule', came: named.join(' ') });
     }
-    const { pack } = await loadNamedPack(io, name);
+    const { pack } = await loadLocalPack(io, name, parsed.lists['overlay'] ?? [], today(io));
     const words = wordsFor({ words: named, ...parsed }, io);
     const said = sayPack(pack, rule, localDate(epochSeconds(io.now()), pack.zone), words);
     io.write(parsed.options['json'] ? `${JSON.stringify(said)}\n` : asText(said, words));

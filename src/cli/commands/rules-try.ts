@@ -1,9 +1,10 @@
 import { definitionsOf } from '../../core/facts/registry/index.ts';
-import { type TriedRules, tryRules } from '../../core/verdict/cases/try-rules.ts';
+import { casesThatHold, type TriedRules, tryRules } from '../../core/verdict/cases/try-rules.ts';
 import type { Catalogue } from '../../core/words/catalogue.ts';
 import type { Command } from '../command.ts';
 import { languageOption, wordsFor } from '../language.ts';
-import { firstPack, loadNamedPack } from '../packs.ts';
+import { overlayOption } from '../overlay-option.ts';
+import { firstPack, layLocal, loadNamedPack, today } from '../packs.ts';
 import { type SaidSurvivor, sayEqual, saySurvivor } from '../say-change.ts';
 
 /** `loamward rules try`: every single change of a pack's rules, and those that no case notices. */
@@ -11,10 +12,22 @@ export const rulesTry: Command = {
   name: 'rules try',
   summary: 'Changes each limit, operator and connective of a pack and shows which changes no case notices.',
   words: '[PACK]',
-  options: { language: languageOption, json: { type: 'boolean', help: 'print one JSON object' } },
-  examples: ['npx loamward rules try', 'npx loamward rules try my-packs/spring-treatment --json'],
+  options: {
+    overlay: overlayOption,
+    language: languageOption,
+    json: { type: 'boolean', help: 'print one JSON object' },
+  },
+  examples: [
+    'npx loamward rules try',
+    'npx loamward rules try my-packs/spring-treatment --json',
+    'npx loamward rules try --overlay our-farm.json',
+  ],
   run: async (parsed, io) => {
-    const { pack, cases } = await loadNamedPack(io, parsed.words[0] ?? firstPack);
+    const overlays = parsed.lists['overlay'] ?? [];
+    const shipped = await loadNamedPack(io, parsed.words[0] ?? firstPack);
+    const { pack, cases: all } = await layLocal(shipped, overlays, today(io)(shipped.pack.zone));
+    const local = all.slice(shipped.cases.length);
+    const cases = pack.overlays ? [...casesThatHold(pack, shipped.cases), ...local] : all;
     const words = wordsFor(parsed, io);
     const tried = tryRules(pack, cases, definitionsOf(pack.facts));
     const said = {

@@ -9,7 +9,8 @@ import { serverSettingsFrom } from '../../server/settings.ts';
 import type { Command } from '../command.ts';
 import type { Io } from '../io.ts';
 import { languageOption, wordsFor } from '../language.ts';
-import { firstPack, loadNamedPack } from '../packs.ts';
+import { overlayOption } from '../overlay-option.ts';
+import { firstPack, loadLocalPack, today } from '../packs.ts';
 import { buildPage } from '../page-build.ts';
 import { versionOf } from '../version.ts';
 
@@ -17,15 +18,21 @@ import { versionOf } from '../version.ts';
 export const serve: Command = {
   name: 'serve',
   summary: 'Serves the page on this machine; npm start is the same.',
-  options: { language: languageOption, json: { type: 'boolean', help: 'print the address as JSON' } },
+  options: {
+    overlay: overlayOption,
+    language: languageOption,
+    json: { type: 'boolean', help: 'print the address as JSON' },
+  },
   examples: ['npx loamward serve', 'LOAMWARD_PORT=0 npx loamward serve', 'LOAMWARD_FORECAST=off npx loamward serve'],
   run: async (parsed, io) => {
     wordsFor(parsed, io);
     const forecast = settingsFromEnvironment(io.env);
-    const { pack } = await loadNamedPack(io, firstPack);
+    const settings = serverSettingsFrom(io.env);
+    const overlays = [...(parsed.lists['overlay'] ?? []), ...(settings.overlays === null ? [] : [settings.overlays])];
+    const { pack } = await loadLocalPack(io, firstPack, overlays, today(io));
     await buildPage(io.root);
     const server = await startSomewhere(io, {
-      settings: serverSettingsFrom(io.env),
+      settings,
       packs: [pack],
       coreVersion: await versionOf(io),
       forecastService: createForecastService({ ...systemMeans, settings: forecast }),

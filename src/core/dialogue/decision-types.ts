@@ -43,12 +43,25 @@ export interface ForecastSummary {
   readonly distanceKm: number;
 }
 
-/** Which rules judged: pack id, version and content hash. */
+/** Which rules judged: pack id, version and content hash; and whose local rules, where there are any. */
 export interface PackStamp {
   readonly id: string;
   readonly version: string;
   readonly hash: string;
   readonly title: string;
+  /** Overlays in force, in the order in which they were applied; absent where there are none. */
+  readonly overlays?: readonly OverlayStamp[];
+}
+
+/** Local rules that judged: whose they are, for which place, and which rules they changed. */
+export interface OverlayStamp {
+  readonly id: string;
+  readonly title: string;
+  readonly author: string;
+  readonly place: string;
+  readonly hash: string;
+  /** Titles of the rules that it changed or added, and of those whose limits it moved; of one that it took away the id. */
+  readonly changedRules: readonly string[];
 }
 
 /** A caution in the language of the conversation. */

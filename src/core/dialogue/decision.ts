@@ -16,6 +16,7 @@ import { askingOrder } from './asking-order.ts';
 import type { Decision } from './decision-types.ts';
 import { summariseForecast } from './forecast-summary.ts';
 import { instantText } from './moment.ts';
+import { stampOf } from './pack-stamp.ts';
 import { wordReason } from './worded-reason.ts';
 
 /** All that a decision is put together from. The trace must come from these facts and rules. */
@@ -56,7 +57,7 @@ export function decisionFrom(input: DecisionInput): Decision {
       words,
     ),
     cautions: pack.cautions.map(({ id, authority, text }) => ({ id, authority, text: inLanguage(text, language) })),
-    pack: { id: pack.id, version: pack.version, hash: pack.hash, title: inLanguage(pack.title, language) },
+    pack: stampOf(pack, language),
     forecast:
       forecast &&
       summariseForecast(forecast, { at, facts, parameters: compiled.parameters, registry: compiled.registry }),

@@ -64,7 +64,9 @@ export function describeGoodUntil(validUntil: string | null, zone: string, words
   return validUntil === null ? null : words.handOver.goodUntil(showTime(secondsOf(validUntil), zone, null, words));
 }
 
-/** Which rules judged: title, version and the first letters of the content hash. */
-export function describePack({ title, version, hash }: PackStamp, words: Catalogue): string {
-  return words.forecast.pack(title, version, hash.slice(0, 12));
+/** Which rules judged: title, version and the first letters of the content hash; then whose local rules, and what they changed. */
+export function describePack({ title, version, hash, overlays = [] }: PackStamp, words: Catalogue): string {
+  const { forecast } = words;
+  const local = overlays.map((one) => forecast.local(one.title, one.author, one.place, one.changedRules.join(', ')));
+  return [forecast.pack(title, version, hash.slice(0, 12)), ...local].join(' ');
 }

@@ -80,6 +80,15 @@ const dose = z.union([
   z.strictObject({ needs: z.array(factIdSchema) }),
 ]);
 
+const overlay = z.strictObject({
+  id: text,
+  title: text,
+  author: text,
+  place: text,
+  hash: text,
+  changedRules: z.array(text).max(500),
+});
+
 /** A whole answer as a verdict event keeps it. */
 export const decisionSchema: z.ZodType<Decision> = z.strictObject({
   verdict: z.enum(['spray-today', 'wait', 'do-not-spray']),
@@ -93,7 +102,13 @@ export const decisionSchema: z.ZodType<Decision> = z.strictObject({
   dose,
   doseText: text,
   cautions: z.array(z.strictObject({ id: text, authority: authoritySchema, text })),
-  pack: z.strictObject({ id: text, version: text, hash: text, title: text }),
+  pack: z.strictObject({
+    id: text,
+    version: text,
+    hash: text,
+    title: text,
+    overlays: z.exactOptional(z.array(overlay).max(50)),
+  }),
   forecast: forecast.nullable(),
   facts: resolvedFactsSchema,
   at: instant,

@@ -21,14 +21,15 @@ export interface TriedRules {
 
 /**
  * Makes every single change of a pack's rules and limits and runs all cases on each: verdict, what is met, not met, unknown and
- * missing, and what lifts it. A change that no case notices survives, unless no facts can tell it apart. Throws as `resolveCase` does.
+ * missing, and what lifts it. A change that no case notices survives, unless no facts can tell it apart. In a pack with overlays only
+ * what they gave is changed. Throws as `resolveCase` does.
  */
 export function tryRules(pack: Pack, cases: readonly PackCase[], definitionOf: DefinitionOf): TriedRules {
   const resolved = cases.map((one) => resolveCase(one, pack));
   const traced = traceCases(pack, resolved);
   const failing = traced.filter(({ trace, one }) => !caseHolds(trace, one)).map(({ one }) => one);
   if (failing.length > 0) return { cases: cases.length, failing, changes: 0, equal: [], survivors: [] };
-  const changes = changesOf(pack, definitionOf);
+  const changes = changesOf(pack, definitionOf).filter((change) => isOfOverlays(change, pack));
   const world: KillWorld = { pack, cases: resolved, definitionOf };
   const equal: Change[] = [];
   const survivors: Survivor[] = [];
@@ -39,6 +40,18 @@ export function tryRules(pack: Pack, cases: readonly PackCase[], definitionOf: D
     else survivors.push({ change, ...killed });
   }
   return { cases: cases.length, failing, changes: changes.length, equal, survivors };
+}
+
+/** The cases that come out as they say: of a pack's own cases those that its overlays left as they were. */
+export function casesThatHold(pack: Pack, cases: readonly PackCase[]): readonly PackCase[] {
+  const resolved = cases.map((one) => resolveCase(one, pack));
+  return traceCases(pack, resolved).flatMap(({ trace, one }) => (caseHolds(trace, one) ? [one] : []));
+}
+
+/** True for a change of what an overlay gave; of any where there is none. */
+function isOfOverlays({ kind, before }: Change, { overlays }: Pack): boolean {
+  const list = kind === 'limit' ? 'parameters' : 'rules';
+  return overlays?.some(({ changed }) => changed[list].includes(before.id)) ?? true;
 }
 
 /** True where some case does not come out as it says after a change. */

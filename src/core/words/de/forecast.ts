@@ -16,5 +16,7 @@ export const forecastWords: Catalogue['forecast'] = {
   cell: (km) => `Ihr Punkt liegt ${km} km vom Feld.`,
   validUntil: (time) => `Diese Antwort gilt längstens bis ${time}. Danach noch einmal nachsehen.`,
   doesNotAge: 'Nichts in dieser Antwort veraltet heute.',
+  local: (title, author, place, rules) =>
+    `Örtliche Regeln: ${title} von ${author}, für ${place}: ${rules === '' ? 'keine Regel geändert' : `geänderte Regeln: ${rules}`}.`,
   pack: (title, version, hash) => `Regeln: ${title}, Version ${version}, Inhalt ${hash}.`,
 };

@@ -50,6 +50,8 @@ export const helpWords: PhraseTable = {
     'wann die Vorhersage abgerufen wurde, wo die Datei es nicht sagt',
   'moment asked about, ISO 8601 with its offset; now without it':
     'Zeitpunkt, nach dem gefragt ist, ISO 8601 mit Abstand zur Weltzeit; ohne Angabe jetzt',
+  'local rules laid over the pack: a file, or a folder of such files; may be repeated':
+    'örtliche Regeln, die über das Paket gelegt werden: eine Datei oder ein Ordner solcher Dateien; mehrmals erlaubt',
   'what the answer would be if; may be repeated': 'was die Antwort wäre, wenn; mehrmals erlaubt',
   'with --json: the days ahead, windows, what would have to change':
     'mit --json: die kommenden Tage, Zeitfenster, und was sich ändern müsste',

@@ -14,5 +14,7 @@ export const forecastWords = {
   cell: (km: string) => `Its point lies ${km} km from the field.`,
   validUntil: (time: string) => `This answer stands until ${time} at the latest. After that, look again.`,
   doesNotAge: 'Nothing in this answer grows old today.',
+  local: (title: string, author: string, place: string, rules: string) =>
+    `Local rules: ${title} by ${author}, for ${place}: ${rules === '' ? 'no rule changed' : `changed rules: ${rules}`}.`,
   pack: (title: string, version: string, hash: string) => `Rules: ${title}, version ${version}, content ${hash}.`,
 };

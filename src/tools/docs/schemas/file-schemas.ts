@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { overlaySchema } from '../../../core/rules/overlay/schema.ts';
 import { factsSchema } from '../../../core/rules/pack/facts-schema.ts';
 import {
   casesSchema,
@@ -55,6 +56,12 @@ const questions = questionsSchema.safeExtend({
   ),
 });
 
+const overlay = overlaySchema.safeExtend({
+  parameters: z.array(overlaySchema.shape.parameters.unwrap().element.safeExtend({ value: parameterValue })).optional(),
+  rules: z.array(overlaySchema.shape.rules.unwrap().element.safeExtend({ when: conditionSchema })).optional(),
+  questions: questions.shape.questions.optional(),
+});
+
 /** Every kind of file that an editor can complete and explain, by zod schema; conditions and readings are spelt out. */
 export const fileSchemas: readonly FileSchema[] = [
   {
@@ -104,5 +111,11 @@ export const fileSchemas: readonly FileSchema[] = [
     title: 'Cases of a pack',
     description: 'cases/*.json: fields on a day with the answer that is expected.',
     schema: casesSchema,
+  },
+  {
+    kind: 'overlay',
+    title: 'Local rules',
+    description: 'overlays/*.json: local changes to a pack, by whom, why and for which place.',
+    schema: overlay,
   },
 ];

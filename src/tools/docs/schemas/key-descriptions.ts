@@ -1,5 +1,6 @@
-/** What each key of each kind of file is for, by its path: `[]` stands for the members of a list, `*` for any name. */
-export const keyDescriptions: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+import { overlayKeys } from './overlay-keys.ts';
+
+const ofFiles = {
   pack: {
     id: 'Id of the pack in kebab case; the same as the name of its folder.',
     version: 'Semantic version: raise it with each change and say in CHANGELOG.md what changed.',
@@ -122,4 +123,25 @@ export const keyDescriptions: Readonly<Record<string, Readonly<Record<string, st
     'cases[].expect.lifts': 'What lifts rules that are met here: rule id to hours, days, person or season.',
     'cases[].expect.doseGPerHa': 'The dose, g of active per ha; absent where none may be told.',
   },
+} as const satisfies Readonly<Record<string, Readonly<Record<string, string>>>>;
+
+/** What each key of each kind of file is for, by its path: `[]` stands for the members of a list, `*` for any name. */
+export const keyDescriptions: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  ...ofFiles,
+  overlay: {
+    ...ofFiles.parameters,
+    ...entriesOf(ofFiles.rules, 'rules'),
+    ...ofFiles.questions,
+    ...ofFiles.cautions,
+    ...Object.fromEntries(
+      Object.entries(ofFiles.glossary).map(([key, text]) => [key.replace(/^terms/, 'glossary'), text]),
+    ),
+    ...entriesOf(ofFiles.cases, 'cases'),
+    ...overlayKeys,
+  },
 };
+
+/** Those of the descriptions that are of the entries of a list. */
+function entriesOf(words: Readonly<Record<string, string>>, list: string): Readonly<Record<string, string>> {
+  return Object.fromEntries(Object.entries(words).filter(([key]) => key.startsWith(`${list}[]`)));
+}

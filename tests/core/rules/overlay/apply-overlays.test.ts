@@ -1,11 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { describeError } from '../../../../src/core/errors/coded-error.ts';
 import { applyOverlays } from '../../../../src/core/rules/overlay/apply-overlays.ts';
-import { broken, plain } from './examples.ts';
+import { brokenConditions } from './examples.ts';
+import { brokenOtherwise } from './other-examples.ts';
 import { apply, shipped } from './overlay-of.ts';
+import { plain } from './plain-examples.ts';
 
 describe('what loosens anything protected is refused', () => {
-  test.each(broken)('$name', ({ parts, code, pointer, words = [] }) => {
+  test.each([...brokenConditions, ...brokenOtherwise])('$name', ({ parts, code, pointer, words = [] }) => {
     const applied = apply(parts);
     expect(applied.ok).toBe(false);
     const found = applied.findings.find((one) => one.code === code && one.pointer === pointer);

@@ -15,6 +15,7 @@ export const overlayPhrases: Readonly<Record<string, string>> = {
   '{} in one overlay of the layer {}': '{} in einem Zusatz der Schicht {}',
   '{} on {}': '{} am {}',
   'a text that holds "{}"': 'ein Text, der "{}" enthält',
+  'an overlay': 'ein Zusatz',
   'answer {} {}': 'Antwort {} {}',
   'answer {}: {}': 'Antwort {}: {}',
   'caution {}, of {}': 'Vorsichtshinweis {}, von {}',
