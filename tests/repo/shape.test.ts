@@ -15,6 +15,7 @@ const order = [
   ['verdict'],
   ['outlook'],
   ['sprayer'],
+  ['compare'],
   ['dialogue'],
   ['practice'],
 ];
