@@ -49,25 +49,25 @@ function checkTexts(raw: RawFact, languages: readonly string[], place: Place, re
 function isSound(raw: RawFact, { parameters }: FactsWorld, place: Place, report: Report): boolean {
   const isNumber = raw.type === 'number';
   const isListed = raw.type === 'choice' || raw.type === 'signs';
-  const misfit = (key: keyof RawFact, expected: string): false => {
+  const unsuited = (key: keyof RawFact, expected: string): false => {
     const came = show(raw[key]);
     report('PACK_FACT_MISFIT', inside(place, key), { expected, came, fact: raw.id });
     return false;
   };
-  const needs = (key: keyof RawFact, isNeeded: boolean) => {
+  const takes = (key: keyof RawFact, isNeeded: boolean) => {
     if ((raw[key] !== undefined) === isNeeded) return true;
-    return misfit(key, isNeeded ? `\`${key}\` for type ${raw.type}` : `no \`${key}\` for type ${raw.type}`);
+    return unsuited(key, isNeeded ? `\`${key}\` for type ${raw.type}` : `no \`${key}\` for type ${raw.type}`);
   };
   const shape = [
-    ...(['unit', 'range', 'precision', 'shownDecimals'] as const).map((key) => needs(key, isNumber)),
-    ...(['choices'] as const).map((key) => needs(key, isListed)),
-    ...(isNumber ? [] : (['plausible'] as const).map((key) => needs(key, false))),
-    rises(raw.range) || misfit('range', 'lowest, then highest'),
-    rises(raw.plausible) || misfit('plausible', 'lowest, then highest'),
-    within(raw) || misfit('plausible', 'a span within the range'),
-    eachOnce(raw) || misfit('choices', 'each choice once'),
+    ...(['unit', 'range', 'precision', 'shownDecimals'] as const).map((key) => takes(key, isNumber)),
+    ...(['choices'] as const).map((key) => takes(key, isListed)),
+    ...(isNumber ? [] : (['plausible'] as const).map((key) => takes(key, false))),
+    rises(raw.range) || unsuited('range', 'lowest, then highest'),
+    rises(raw.plausible) || unsuited('plausible', 'lowest, then highest'),
+    within(raw) || unsuited('plausible', 'a span within the range'),
+    eachOnce(raw) || unsuited('choices', 'each choice once'),
     raw.obtained.includes('forecast') === (raw.forecast !== undefined) ||
-      misfit('forecast', '`forecast` just where `obtained` names it'),
+      unsuited('forecast', '`forecast` just where `obtained` names it'),
   ];
   const read = [...parametersOf(raw)].map(([steps, id, unit]) => {
     const versions = parameters.get(id);

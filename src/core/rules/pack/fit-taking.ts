@@ -22,15 +22,15 @@ export function takingFits(
   place: Place,
   report: Report,
 ): boolean {
-  const misfit = (step: string, expected: string, came: unknown): false => {
+  const unsuited = (step: string, expected: string, came: unknown): false => {
     report('PACK_FACT_MISFIT', inside(place, step), { expected, came: show(came), fact });
     return false;
   };
-  if (type !== 'number') return misfit('variable', 'a fact of type number', type);
+  if (type !== 'number') return unsuited('variable', 'a fact of type number', type);
   if ((take === 'value') !== (over === 'now')) {
-    return misfit('take', over === 'now' ? 'value of the hour' : 'min, max, sum or mean of the hours', take);
+    return unsuited('take', over === 'now' ? 'value of the hour' : 'min, max, sum or mean of the hours', take);
   }
-  if (take === 'sum' && variable !== 'rain') return misfit('take', 'a sum of rain alone', `${take} of ${variable}`);
+  if (take === 'sum' && variable !== 'rain') return unsuited('take', 'a sum of rain alone', `${take} of ${variable}`);
   const wanted = take === 'sum' ? 'mm' : units[variable];
-  return unit === wanted || misfit('variable', `a fact in ${wanted}`, unit);
+  return unit === wanted || unsuited('variable', `a fact in ${wanted}`, unit);
 }
