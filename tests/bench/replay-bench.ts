@@ -8,8 +8,9 @@ import { outcomeOf } from '../../src/core/rules/outcome.ts';
 import { loadPack } from '../../src/core/rules/pack/load-pack.ts';
 import type { Outcome } from '../../src/core/rules/trace-types.ts';
 import type { CompiledRules } from '../../src/core/rules/types.ts';
+import { inventedStations } from '../../src/demo/invented-seasons.ts';
 import { replayField } from '../generators/replay-field.ts';
-import { inventedStations, recordedStations } from './replay-records.ts';
+import { recordedStations } from './replay-records.ts';
 
 /** Every so manieth day of a replay is judged by the engine too. */
 const sampleEvery = 20;

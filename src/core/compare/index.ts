@@ -1,4 +1,5 @@
 export { type Difference, differencesOf, type ParameterDifference } from './differences.ts';
+export { drawSeasons, type PictureWords } from './draw-seasons.ts';
 export { fieldOfFacts, plainField } from './held-field.ts';
 export { decidersOf, judgePair, pairRules, type RulePair, wayOf } from './judge-pair.ts';
 export { compareNearLimits, type LimitsCompared, type LimitTransition } from './near-limits.ts';

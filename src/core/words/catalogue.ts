@@ -3,7 +3,7 @@ import type { pageWords as englishPage } from './en/page.ts';
 import { catalogues } from './languages.ts';
 
 /** The shape of a catalogue: the same keys, sentences free. */
-type Sentences<T> = T extends (...args: infer Args) => string
+export type Sentences<T> = T extends (...args: infer Args) => string
   ? (...args: Args) => string
   : T extends string
     ? string

@@ -1,4 +1,4 @@
-import type { WeatherDay } from '../../src/core/outlook/replay/index.ts';
+import type { WeatherDay } from '../core/outlook/replay/index.ts';
 
 /** A stream of numbers from 0 to 1 that a seed fixes (a linear congruential generator, Numerical Recipes' constants). */
 export function seeded(seed: number): () => number {
@@ -37,4 +37,13 @@ export function inventedDays(seed: number, firstYear: number, seasons: number): 
       soil30cmC: Math.round(10 * soil) / 10,
     };
   });
+}
+
+/** Eight stations of twenty seasons of invented weather, the same in every run. */
+export function inventedStations() {
+  return Array.from({ length: 8 }, (_, index) => ({
+    name: `invented ${index + 1}`,
+    place: { latitude: 50 + index, longitude: -1, elevationM: 40 * index },
+    days: inventedDays(index + 1, 2005, 20),
+  }));
 }
