@@ -4,6 +4,7 @@ import type { Catalogue } from '../core/words/catalogue.ts';
 import { type Command, helpIn, helpOf, parseOptions } from './command.ts';
 import { ask } from './commands/ask.ts';
 import { build } from './commands/build.ts';
+import { card } from './commands/card.ts';
 import { decide } from './commands/decide.ts';
 import { practice } from './commands/practice.ts';
 import { practiceDays } from './commands/practice-days.ts';
@@ -25,6 +26,7 @@ export const commands: readonly Command[] = [
   understandCommand,
   practiceDays,
   practice,
+  card,
   rulesCheck,
   rulesSay,
   rulesTry,

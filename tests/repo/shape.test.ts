@@ -18,6 +18,7 @@ const order = [
   ['compare'],
   ['dialogue'],
   ['practice'],
+  ['tour'],
 ];
 const rank = (folder: string) => order.findIndex((names) => names.includes(folder));
 const folderOf = (path: string) => path.split('/')[2]!;

@@ -76,4 +76,6 @@ export const helpWords: PhraseTable = {
   'flat JSON object of what holds on the field all season':
     'flaches JSON-Objekt mit dem, was auf dem Schlag die ganze Saison gilt',
   'file to write': 'Datei, die geschrieben wird',
+  'Prints a one-page card for the cab: limits, hand test, cautions.':
+    'Druckt eine Karte für die Kabine auf einer Seite: Grenzen, Handprobe, Vorsicht.',
 };

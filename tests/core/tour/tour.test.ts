@@ -1,0 +1,112 @@
+import { describe, expect, test } from 'vitest';
+import { localDate } from '../../../src/core/facts/local-day.ts';
+import { definitionsOf, type FactId } from '../../../src/core/facts/registry/index.ts';
+import type { ResolvedFacts } from '../../../src/core/facts/resolved.ts';
+import { cellsOf } from '../../../src/core/rules/analyse/cells.ts';
+import { compileRules } from '../../../src/core/rules/compile.ts';
+import { evaluateChecked } from '../../../src/core/rules/evaluate-checked.ts';
+import { comparisonsIn } from '../../../src/core/rules/reads.ts';
+import { evaluateRule } from '../../../src/core/rules/reference.ts';
+import type { CompiledRule } from '../../../src/core/rules/types.ts';
+import { factsAfter } from '../../../src/core/tour/answer-effect.ts';
+import { answersOf } from '../../../src/core/tour/answers.ts';
+import { makeTour, tourMoment } from '../../../src/core/tour/make-tour.ts';
+import { epochSeconds } from '../../../src/core/units/brands.ts';
+import { shipped } from '../../cases/shipped-pack.ts';
+
+const { pack } = shipped;
+const at = tourMoment(pack, epochSeconds(0));
+const compiled = compileRules(pack, localDate(at, pack.zone));
+const world = { pack, compiled, at };
+const definitionOf = definitionsOf(pack.facts);
+const tour = makeTour(world);
+const ruleById = new Map(compiled.rules.map((one) => [one.rule.id, one]));
+const given = tour.steps.flatMap((step) => {
+  const question = pack.questions.find(({ id }) => id === step.question)!;
+  return answersOf(question, compiled, definitionOf).map((answer, index) => ({
+    name: `${step.question} ${JSON.stringify(answer.shape)}`,
+    gives: answer.gives,
+    told: step.answers[index]!,
+  }));
+});
+
+/** Facts completed in every way that makes a difference to one rule. */
+function* completions(facts: ResolvedFacts, rule: CompiledRule, open: readonly FactId[]): Generator<ResolvedFacts> {
+  const [first, ...rest] = open;
+  if (first === undefined) return yield facts;
+  const comparisons = comparisonsIn(rule.condition).filter(({ fact }) => fact === first);
+  for (const cell of cellsOf(definitionOf(first), comparisons) ?? []) {
+    yield* completions({ ...facts, [first]: cell }, rule, rest);
+  }
+}
+
+describe('the tour of the shipped pack', () => {
+  test('asks every question once, cheap ones first and those for the dose last', () => {
+    expect(tour.steps.map(({ question }) => question).sort()).toEqual(pack.questions.map(({ id }) => id).sort());
+    expect(tour.steps.map(({ number }) => number)).toEqual(tour.steps.map((_, index) => index + 1));
+    const dose = tour.steps.map(({ forDose }) => forDose);
+    expect(dose.indexOf(true)).toBe(dose.lastIndexOf(false) + 1);
+  });
+
+  test('names every rule, at a question or at a fact that nobody is asked for', () => {
+    const named = new Set([...tour.steps, ...tour.unasked].flatMap(({ rules }) => rules));
+    expect([...named].sort()).toEqual(pack.rules.map(({ id }) => id).sort());
+  });
+
+  test('cuts the soil temperature at its limits and nowhere else', () => {
+    const step = tour.steps.find(({ question }) => question === 'soil-temperature')!;
+    expect(step.answers.map(({ shape }) => shape)).toMatchObject([
+      { from: null, to: 9, withTo: true },
+      { from: 9, to: 10, withFrom: false, withTo: true },
+      { from: 10, to: null, withFrom: false },
+    ]);
+  });
+
+  test.each(given)('says of $name what both evaluators say', async ({ gives, told }) => {
+    const trace = await evaluateChecked(compiled, factsAfter(gives, world));
+    for (const { rule, outcome } of told.rules) {
+      expect(trace.find((one) => one.rule === rule)?.outcome, rule).toBe(outcome);
+    }
+  });
+
+  test.each(given)('says of $name only what is so whatever else comes', ({ gives, told }) => {
+    const facts = factsAfter(gives, world);
+    for (const { rule: id, outcome, waitsFor } of told.rules) {
+      const rule = ruleById.get(id)!;
+      const outcomes = new Set<string>();
+      for (const known of completions(facts, rule, waitsFor)) outcomes.add(evaluateRule(rule, known).outcome);
+      expect([...outcomes].sort(), id).toEqual(outcome === 'unknown' ? ['met', 'not-met'] : [outcome]);
+    }
+  });
+
+  test('leaves no rule out whose outcome an answer changes', () => {
+    const nothing = factsAfter({}, world);
+    for (const { gives, told } of given) {
+      const facts = factsAfter(gives, world);
+      const changed = compiled.rules.filter(
+        (rule) => evaluateRule(rule, facts).outcome !== evaluateRule(rule, nothing).outcome,
+      );
+      const named = told.rules.map(({ rule }) => rule);
+      expect(named).toEqual(expect.arrayContaining(changed.map(({ rule }) => rule.id)));
+    }
+  });
+
+  test('says where the conversation ends, where it waits and where it goes on', () => {
+    const then = (question: string, choice: string) =>
+      tour.steps
+        .find((step) => step.question === question)
+        ?.answers.find(({ shape }) => shape.kind === 'choice' && shape.choice === choice)?.then;
+    expect(then('already-applied', 'yes')).toBe('ends');
+    expect(then('already-applied', 'no')).toBe('asks-on');
+    expect(then('soil-feel', 'dry')).toBe('waits');
+    expect(then('soil-feel', 'moist')).toBe('asks-on');
+  });
+
+  test('closes a question only where no rule that is still open needs it', () => {
+    const outside = tour.steps
+      .find(({ question }) => question === 'drained')!
+      .answers.find(({ shape }) => shape.kind === 'choice' && shape.choice === 'no')!;
+    expect(outside.closes).toContain('drains-running');
+    expect(outside.closes).not.toContain('surface');
+  });
+});
