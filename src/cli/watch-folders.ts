@@ -1,18 +1,5 @@
-import { watch } from 'node:fs';
+import { systemTimers } from '../adapters/clock.ts';
+import { onceQuiet, systemWatcher } from '../adapters/folder-watcher.ts';
 
-/** Milliseconds of quiet after which a burst of changes counts as one: an editor writes a file in several steps. */
-const quietMs = 100;
-
-/** Watches folders and all that lies in them; returns what ends it. */
-export function watchFolders(folders: readonly string[], onChange: () => void): () => void {
-  let timer: NodeJS.Timeout | undefined;
-  const settle = (): void => {
-    clearTimeout(timer);
-    timer = setTimeout(onChange, quietMs);
-  };
-  const watchers = folders.map((folder) => watch(folder, { recursive: true }, settle));
-  return () => {
-    clearTimeout(timer);
-    for (const watcher of watchers) watcher.close();
-  };
-}
+/** Watches folders and all that lies in them; a burst of changes counts as one. Returns what ends it. */
+export const watchFolders = onceQuiet(systemWatcher, systemTimers);

@@ -14,6 +14,9 @@ import { serveHandOver } from './hand-over/routes.ts';
 import { createShownStore, type ShownStore } from './hand-over/shown-store.ts';
 import { faultName, type Log, silentLog } from './log.ts';
 import { sendError, sendNotFound, servePages } from './pages.ts';
+import { serveBench } from './rules/bench-routes.ts';
+import { healthOf } from './rules/health.ts';
+import { fixedRules, type RuleBook } from './rules/rule-book.ts';
 import { securityHeaders } from './security-headers.ts';
 import type { ServerSettings } from './settings.ts';
 import { largestHandOverBytes, serveSync } from './sync/routes.ts';
@@ -25,6 +28,8 @@ export interface AppMeans {
   readonly forecastService: ForecastSource;
   /** Treatment packs, checked; new conversations begin under the first. */
   readonly packs: readonly [Pack, ...Pack[]];
+  /** Rules that follow their files; `packs` for good where none are given. Closed with the server. */
+  readonly rules?: RuleBook;
   readonly store: ConversationStore;
   readonly settings: ServerSettings;
   /** Makes a random UUID. */
@@ -53,8 +58,9 @@ export async function buildApp(means: AppMeans): Promise<FastifyInstance> {
     shown = createShownStore(),
     timers = systemTimers,
     log = silentLog,
+    rules = fixedRules(packs),
   } = means;
-  const pack = packs[0];
+  const packNow = () => rules.packs()[0];
   const files = await readWebFiles(means.webRoot);
   const app = fastify({
     logger: false,
@@ -82,14 +88,25 @@ export async function buildApp(means: AppMeans): Promise<FastifyInstance> {
     return sendError(reply, 'SERVER_FAULT', { expected: 'an answer', came: 'a fault of the server' });
   });
 
-  const dialogue = means.dialogue ?? dialogueOver(packs);
+  const dialogue = means.dialogue ?? dialogueOver(rules.packs);
   const hub = createHub({
     store,
     now: clock.now,
     newId,
     run: (keep, restored) =>
       createConversation(
-        { dialogue, clock, newId, nextTurn: setImmediate, forecastService, fields, pack, keep },
+        {
+          dialogue,
+          clock,
+          newId,
+          nextTurn: setImmediate,
+          forecastService,
+          fields,
+          keep,
+          get pack() {
+            return packNow();
+          },
+        },
         restored,
       ),
   });
@@ -100,18 +117,33 @@ export async function buildApp(means: AppMeans): Promise<FastifyInstance> {
     hub,
     now: clock.now,
     fields: fields.map(({ profile }) => offerOf(profile)),
-    packTitle: (language) => titleOf(pack, language),
+    packTitle: (language) => titleOf(packNow(), language),
   });
-  app.addHook('preClose', chat.close);
+  rules.listen(() => chat.tell({ type: 'rules' }));
+  app.addHook('preClose', async () => {
+    rules.close();
+    await chat.close();
+  });
   app.get('/health', async (_request, reply) => {
     void reply.header('cache-control', 'no-store');
-    return { status: 'ok', pack: { id: pack.id, version: pack.version, hash: pack.hash } };
+    return healthOf(rules);
   });
   app.get('/chat', (_request, reply) =>
     sendError(reply, 'UPGRADE_NEEDED', { expected: 'a web socket upgrade', came: 'a plain request' }),
   );
-  serveSync(app, { hub, store, packs, fields, forecastService, settings, log, now: clock.now, coreVersion });
+  serveSync(app, {
+    hub,
+    store,
+    packs: rules.packs,
+    fields,
+    forecastService,
+    settings,
+    log,
+    now: clock.now,
+    coreVersion,
+  });
   serveHandOver(app, { hub, store, shown, files, settings, log, now: clock.now });
+  serveBench(app, { rules, settings, log, now: clock.now });
   servePages(app, files);
   return app;
 }

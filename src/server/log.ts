@@ -15,6 +15,9 @@ export interface LogLine {
     | 'handed-over'
     | 'shown'
     | 'taken-back'
+    | 'rules-taken'
+    | 'rules-refused'
+    | 'overlay-written'
     | 'fault';
   readonly code?: ErrorCode;
   /** Kind of message, from the closed list of the protocol. */

@@ -28,7 +28,7 @@ export async function tryDemo(field: string, startsAt: number): Promise<DemoOutc
   let ids = 0;
   const newId = () => `00000000-0000-4000-8000-${String(++ids).padStart(12, '0')}`;
   const conversation = createConversation({
-    dialogue: dialogueOver([shipped.pack]),
+    dialogue: dialogueOver(() => [shipped.pack]),
     clock: { now: () => epochSeconds(now) },
     newId,
     fields: hollinBankFarm,

@@ -22,7 +22,7 @@ export async function talkIn(pack: Pack, field: string | null | undefined, lines
   const io = fakeIo({}, lines);
   const words = catalogueOf('zz');
   const conversation = createConversation({
-    dialogue: dialogueOver([pack]),
+    dialogue: dialogueOver(() => [pack]),
     clock: { now: () => epochSeconds(io.now()) },
     newId: io.newId,
     forecastService: createForecastService({ ...systemMeans, settings: settingsFromEnvironment(io.env) }),

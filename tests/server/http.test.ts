@@ -137,7 +137,11 @@ describe('every answer', () => {
     const reply = await fetch(`${url}/health`);
     expect([reply.status, await reply.json()]).toEqual([
       200,
-      { status: 'ok', pack: { id: 'empty', version: '0.0.0', hash: '0'.repeat(64) } },
+      {
+        status: 'ok',
+        pack: { id: 'empty', version: '0.0.0', hash: '0'.repeat(64) },
+        rules: { overlays: [], refused: null },
+      },
     ]);
   });
 

@@ -8,7 +8,7 @@ import { type ChatClient, greet, stampAt } from './support/chat-client.ts';
 import { startTestServer, type TestServer } from './support/test-server.ts';
 
 const startReal = (more: Parameters<typeof startTestServer>[0] = {}) =>
-  startTestServer({ packs: [shipped.pack], dialogue: dialogueOver([shipped.pack]), ...more });
+  startTestServer({ packs: [shipped.pack], dialogue: dialogueOver(() => [shipped.pack]), ...more });
 
 /** The next view in which nothing is under way. */
 async function calmView(client: ChatClient): Promise<ConversationView> {

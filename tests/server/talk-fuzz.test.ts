@@ -58,7 +58,7 @@ describe('a real conversation', () => {
         const time = fakeTime();
         let made = 0;
         const conversation = createConversation({
-          dialogue: dialogueOver([pack]),
+          dialogue: dialogueOver(() => [pack]),
           clock: time.clock,
           newId: () => `made-${++made}`,
           fields: hollinBankFarm,

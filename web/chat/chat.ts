@@ -122,6 +122,7 @@ export function createChat(means: ChatMeans, makeOffline?: (inside: ChatInside) 
       if (willBeSentAgain(error.code)) link.drop();
     },
     notice: ({ notice }) => onNotice(notice),
+    rules: () => offline?.onRules(),
     alive: () => {},
   };
   const onState = (next: LinkState): void => {

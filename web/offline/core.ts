@@ -29,7 +29,7 @@ export function runHere(means: HereMeans): RunningConversation {
   const { packs, restored, now, newId, device, forecastService, keep } = means;
   return createConversation(
     {
-      dialogue: dialogueOver(packs),
+      dialogue: dialogueOver(() => packs),
       clock: { now: (): EpochSeconds => epochSeconds(now()) },
       fields: means.fields.map(offered),
       pack: packs[0],

@@ -82,6 +82,7 @@ export function createOffline(inside: ChatInside, parts: OfflineParts): Offline 
       said.add(token(), missing);
       if (now.isAlone) back();
     },
+    onRules: ready.onRules,
     onWelcome: (welcome) => {
       clock.learn(welcome.serverTime);
       state.set({ clockFault: clock.fault() });

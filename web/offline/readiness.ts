@@ -20,6 +20,8 @@ export interface Readiness {
   readonly listConversations: () => Promise<void>;
   readonly onAct: () => void;
   readonly onWelcome: () => void;
+  /** Other rules are in force: what is at hand is fetched anew. */
+  readonly onRules: () => void;
   readonly onView: () => void;
 }
 
@@ -86,6 +88,11 @@ export function createReadiness(of: {
     hand = (await fetchSupplies(parts.server, vault)) ?? hand;
     if (hand && state.get().storage === 'kept') means.memory.write(readyKey, '1');
   };
+  const supplyAnew = (): void =>
+    void supply().then(() => {
+      show();
+      onReady();
+    });
   const listConversations = async (): Promise<void> => {
     const notes = await vault.attempt((one) => one.notes(), []);
     const used = notes.filter(({ usedAt }) => usedAt > 0).sort((a, b) => b.usedAt - a.usedAt);
@@ -113,11 +120,11 @@ export function createReadiness(of: {
       if (!began) means.after(afterWelcomeMs, () => void prepare());
       else {
         lookForNewer?.();
-        void supply().then(() => {
-          show();
-          onReady();
-        });
+        supplyAnew();
       }
+    },
+    onRules: () => {
+      if (began) supplyAnew();
     },
     onView: () => {
       if (!began) means.after(afterViewMs, () => void prepare());

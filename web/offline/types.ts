@@ -45,6 +45,8 @@ export interface Offline {
   readonly take: (message: EventMessage) => boolean;
   readonly onConfirmed: (messages: readonly EventMessage[]) => void;
   readonly onWelcome: (welcome: ServerMessageOf<'welcome'>) => void;
+  /** Other rules are in force on the server. */
+  readonly onRules: () => void;
   /** False where the view is not to be shown, since the page answers by itself. */
   readonly onView: (message: ServerMessageOf<'view'>) => boolean;
   /** The server does not keep the conversation any more: said only where this device does not either. */

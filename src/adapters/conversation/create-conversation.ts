@@ -31,7 +31,7 @@ export function createConversation<C extends ConversationState>(
   means: ConversationMeans<C>,
   restored: readonly ConversationEvent[] = [],
 ): RunningConversation {
-  const { dialogue, clock, fields, pack, device = runnerDevice } = means;
+  const { dialogue, clock, fields, device = runnerDevice } = means;
   const opened = dialogue.open(restored, clock.now());
   let state = opened.conversation;
   let count = restored.reduce((most, each) => (each.device === device ? Math.max(most, each.count) : most), 0);
@@ -82,7 +82,7 @@ export function createConversation<C extends ConversationState>(
     } else if (effect.kind === 'restart') {
       const field = started()?.field ?? null;
       const same = offeredField(fields, field?.id ?? null) ?? (field && { profile: field, inventedNow: null });
-      await apply(startedEvent(stamp(), { field: same, pack, more: { fields: names } }));
+      await apply(startedEvent(stamp(), { field: same, pack: means.pack, more: { fields: names } }));
     } else if (effect.kind === 'same-for') await goOn(effect.field);
     else launch(effect);
   };
@@ -91,7 +91,7 @@ export function createConversation<C extends ConversationState>(
     const field = offeredField(fields, id);
     if (field === null) return tell((listener) => listener.onNotice('choose-next'));
     const made = stamp();
-    await apply(startedEvent(made, { field, pack, more: nextField(field, made.at) }));
+    await apply(startedEvent(made, { field, pack: means.pack, more: nextField(field, made.at) }));
   };
   const nextField = (field: OfferedField | null, at: EpochSeconds): NextField => {
     const before = started();
@@ -131,7 +131,7 @@ export function createConversation<C extends ConversationState>(
     const event = eventOfMessage(message, {
       asked: known?.kind === 'said' ? known.asked : message.type === 'say' ? openQuestion() : null,
       field: message.type === 'start' ? requireField(fields, message.field) : null,
-      pack,
+      pack: means.pack,
       more: beginning(message, known),
     });
     return apply(event);

@@ -18,11 +18,12 @@ export interface PackConversation extends ConversationState {
 
 /**
  * The core's conversation over treatment packs: one that was begun under a hash stays with the pack of that hash. New ones, and
- * those whose pack is no longer there, are looked at under the first.
+ * those whose pack is no longer there, are looked at under the first. `packsNow` gives those that there are just then.
  */
-export function dialogueOver(packs: readonly [Pack, ...Pack[]]): Dialogue<PackConversation> {
+export function dialogueOver(packsNow: () => readonly [Pack, ...Pack[]]): Dialogue<PackConversation> {
   const packOf = (events: readonly ConversationEvent[]): Pack => {
     const started = events.findLast((event) => event.kind === 'started');
+    const packs = packsNow();
     return packs.find(({ hash }) => hash === started?.packHash) ?? packs[0];
   };
   return {
@@ -30,16 +31,19 @@ export function dialogueOver(packs: readonly [Pack, ...Pack[]]): Dialogue<PackCo
       const pack = packOf(events);
       return withPack(openConversation(events, { pack, now }), pack);
     },
-    step: ({ conversation, pack }, event, now) => withPack(step(conversation, event, { pack, now }), pack),
+    step: ({ conversation, pack: before }, event, now) => {
+      const pack = event.kind === 'started' ? packOf([event]) : before;
+      return withPack(step(conversation, event, { pack, now }), pack);
+    },
     viewOf: ({ conversation, pack }, now) => viewOf(conversation, { pack, now }),
     carriedOver: ({ conversation, pack }, to, at) => carriedOver(conversation.state, to, at, pack),
     refuseHandedOver: (event) => {
       if (event.kind === 'verdict-given') {
         const hash = event.decision.pack.hash;
-        const pack = packs.find((one) => one.hash === hash);
+        const pack = packsNow().find((one) => one.hash === hash);
         return pack ? refuseVerdict(event, pack) : otherRules(hash);
       }
-      if (event.kind !== 'started' || packs.some(({ hash }) => hash === event.packHash)) return null;
+      if (event.kind !== 'started' || packsNow().some(({ hash }) => hash === event.packHash)) return null;
       return otherRules(event.packHash);
     },
     evaluate: async ({ conversation, pack }, tag) => {
@@ -51,7 +55,12 @@ export function dialogueOver(packs: readonly [Pack, ...Pack[]]): Dialogue<PackCo
     },
   };
   function otherRules(came: string) {
-    return reportOf('CONVERSATION_OTHER_RULES', { expected: packs.map(({ hash }) => hash).join(', '), came });
+    return reportOf('CONVERSATION_OTHER_RULES', {
+      expected: packsNow()
+        .map(({ hash }) => hash)
+        .join(', '),
+      came,
+    });
   }
 }
 

@@ -61,7 +61,7 @@ export interface ConversationMeans<C extends ConversationState> {
   readonly nextTurn?: () => Promise<void>;
   readonly forecastService: ForecastSource;
   readonly fields: readonly OfferedField[];
-  /** Pack that a new conversation is begun under. */
+  /** Pack that a new conversation is begun under; read at each start. */
   readonly pack: { readonly id: string; readonly hash: string };
   /** Keeps events for good before they count; absent where nothing is kept. Rejects with a coded error. */
   readonly keep?: (events: readonly ConversationEvent[]) => Promise<void>;

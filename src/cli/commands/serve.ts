@@ -1,16 +1,19 @@
 import { join } from 'node:path';
+import { systemTimers } from '../../adapters/clock.ts';
 import { createForecastService } from '../../adapters/openmeteo/forecast-service.ts';
 import { settingsFromEnvironment } from '../../adapters/openmeteo/settings.ts';
 import { systemMeans } from '../../adapters/openmeteo/system-means.ts';
+import { foldersOf, rulesReader } from '../../adapters/pack-files/read-rules.ts';
 import { isLoamwardError } from '../../core/errors/coded-error.ts';
 import { jsonLog } from '../../server/log.ts';
 import { type StartedServer, type StartOptions, startServer } from '../../server/main.ts';
+import { openRuleBook } from '../../server/rules/rule-book.ts';
 import { serverSettingsFrom } from '../../server/settings.ts';
 import type { Command } from '../command.ts';
 import type { Io } from '../io.ts';
 import { languageOption, wordsFor } from '../language.ts';
 import { overlayOption } from '../overlay-option.ts';
-import { firstPack, loadLocalPack, today } from '../packs.ts';
+import { firstPack, packFolder, today } from '../packs.ts';
 import { buildPage } from '../page-build.ts';
 import { versionOf } from '../version.ts';
 
@@ -29,15 +32,24 @@ export const serve: Command = {
     const forecast = settingsFromEnvironment(io.env);
     const settings = serverSettingsFrom(io.env);
     const overlays = [...(parsed.lists['overlay'] ?? []), ...(settings.overlays === null ? [] : [settings.overlays])];
-    const { pack } = await loadLocalPack(io, firstPack, overlays, today(io));
+    const log = jsonLog(io.writeError, io.now);
+    const sources = { pack: await packFolder(io, firstPack), overlays };
+    const rules = await openRuleBook({
+      read: rulesReader(sources, today(io)),
+      watch: (onChange) => io.watch(foldersOf(sources), onChange),
+      now: io.now,
+      timers: systemTimers,
+      log,
+    });
     await buildPage(io.root);
     const server = await startSomewhere(io, {
       settings,
-      packs: [pack],
+      packs: rules.packs(),
+      rules,
       coreVersion: await versionOf(io),
       forecastService: createForecastService({ ...systemMeans, settings: forecast }),
       webRoot: join(io.root, 'dist', 'web'),
-      log: jsonLog(io.writeError, io.now),
+      log,
     });
     io.write(parsed.options['json'] ? `${JSON.stringify({ url: server.url })}\n` : `${server.url}\n`);
     await io.untilStopped();

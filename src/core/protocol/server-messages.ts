@@ -30,6 +30,8 @@ export type ServerMessage =
   | { readonly type: 'error'; readonly error: ErrorReport; readonly of: string | null }
   /** The person asked for another field, or to leave. */
   | { readonly type: 'notice'; readonly notice: Notice }
+  /** Other rules are in force: new conversations are judged by them, those that run stay with theirs. */
+  | { readonly type: 'rules' }
   | { readonly type: 'alive' };
 
 /** What a person asked for that is not the conversation's own affair. */
@@ -54,5 +56,6 @@ export const serverMessageSchemas: { readonly [K in ServerMessageType]: z.ZodTyp
   view: z.strictObject({ type: z.literal('view'), view: viewSchema, kept: z.int().min(0) }),
   error: z.strictObject({ type: z.literal('error'), error: errorReportSchema, of: z.string().nullable() }),
   notice: z.strictObject({ type: z.literal('notice'), notice: z.enum(['choose-field', 'choose-next', 'leave']) }),
+  rules: z.strictObject({ type: z.literal('rules') }),
   alive: z.strictObject({ type: z.literal('alive') }),
 };

@@ -4,7 +4,7 @@ import { type WebSocket, WebSocketServer } from 'ws';
 import type { Timers } from '../../adapters/clock.ts';
 import { reportOf } from '../../core/errors/coded-error.ts';
 import type { ErrorCode } from '../../core/errors/table.ts';
-import { largestClientFrameBytes } from '../../core/protocol/messages.ts';
+import { largestClientFrameBytes, type ServerMessage } from '../../core/protocol/messages.ts';
 import { faultName, type Log } from '../log.ts';
 import { peerAddress } from '../peer-address.ts';
 import type { ServerSettings } from '../settings.ts';
@@ -30,6 +30,8 @@ export interface ChatMeans extends Pick<SessionMeans, 'hub' | 'fields' | 'packTi
 /** The running chat. */
 export interface ChatServer {
   readonly connections: () => number;
+  /** Sends a message to every client that is connected. */
+  readonly tell: (message: ServerMessage) => void;
   /** Tells every client that the server goes (1001) and resolves once all are gone, cut off after 2 s at the latest. */
   readonly close: () => Promise<void>;
 }
@@ -109,6 +111,9 @@ export function attachChat(server: Server, means: ChatMeans): ChatServer {
 
   return {
     connections: () => open.size,
+    tell: (message) => {
+      for (const sender of open.values()) sender.send(message);
+    },
     close: () =>
       new Promise((resolve) => {
         closing = resolve;

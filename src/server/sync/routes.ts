@@ -19,7 +19,8 @@ export const largestHandOverBytes = 1_048_576;
 export interface SyncMeans {
   readonly hub: Hub;
   readonly store: ConversationStore;
-  readonly packs: readonly [Pack, ...Pack[]];
+  /** Rules that there are just then, those in force first. */
+  readonly packs: () => readonly [Pack, ...Pack[]];
   readonly fields: readonly OfferedField[];
   readonly forecastService: ForecastSource;
   readonly settings: ServerSettings;
@@ -35,14 +36,22 @@ export interface SyncMeans {
  */
 export function serveSync(app: FastifyInstance, means: SyncMeans): void {
   const { hub, store, packs, fields, forecastService, settings, now, coreVersion, log } = means;
-  const packsBody = JSON.stringify({ coreVersion, packs });
-  const packsTag = `"${createHash('sha256').update(packsBody).digest('hex')}"`;
+  let written: { readonly of: readonly Pack[]; readonly body: string; readonly tag: string } | null = null;
+  const writtenPacks = () => {
+    const of = packs();
+    if (written?.of !== of) {
+      const body = JSON.stringify({ coreVersion, packs: of });
+      written = { of, body, tag: `"${createHash('sha256').update(body).digest('hex')}"` };
+    }
+    return written;
+  };
 
   const answer = createAnswer({ settings, now, log });
 
   app.get('/packs', async (request, reply) => {
-    void reply.headers({ 'cache-control': 'no-cache', etag: packsTag }).type('application/json; charset=utf-8');
-    return request.headers['if-none-match'] === packsTag ? reply.code(304).send() : reply.send(packsBody);
+    const { body, tag } = writtenPacks();
+    void reply.headers({ 'cache-control': 'no-cache', etag: tag }).type('application/json; charset=utf-8');
+    return request.headers['if-none-match'] === tag ? reply.code(304).send() : reply.send(body);
   });
   app.get('/fields', (request, reply) =>
     answer(request, reply, async () => ({

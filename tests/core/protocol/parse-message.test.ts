@@ -59,6 +59,7 @@ describe('a message that is right', () => {
     { type: 'view', view: emptyView, kept: 0 },
     { type: 'error', error: reportOf('FIELD_UNKNOWN', { expected: 'a', came: 'b', nearest: 'c' }), of: null },
     { type: 'notice', notice: 'choose-field' },
+    { type: 'rules' },
     { type: 'alive' },
   ])('from the server comes back as it is: $type', (message) => {
     expect(parseServerMessage(JSON.stringify(message))).toEqual({ ok: true, message });

@@ -8,7 +8,7 @@ import { shipped } from '../../cases/shipped-pack.ts';
 import { goodChoices, goodNumbers } from '../../demo/support.ts';
 import { startTestServer, type TestServer } from './test-server.ts';
 
-const dialogue = dialogueOver([shipped.pack]);
+const dialogue = dialogueOver(() => [shipped.pack]);
 
 /** A server with the shipped rules and their own conversation. */
 export const startReal = (more: Parameters<typeof startTestServer>[0] = {}) =>

@@ -6,6 +6,31 @@ export const overlayErrors = {
     says: 'An overlay is for another pack, or for other versions of it.',
     next: 'Use it with the pack that it names, or look it through for this version and mend "pack" in its head.',
   },
+  OVERLAY_CHANGED_MEANWHILE: {
+    says: 'The overlay in the folder is not the one that yours began from.',
+    next: 'Export yours to a file, open the one of the folder, and make your changes in it.',
+    httpStatus: 409,
+  },
+  OVERLAY_FILE_TAKEN: {
+    says: 'The folder has another file under the name that the overlay would get.',
+    next: 'Give the overlay another id.',
+    httpStatus: 409,
+  },
+  OVERLAY_NOT_WRITTEN: {
+    says: 'The overlay could not be written into the folder.',
+    next: 'Let the server write there, or export the overlay to a file.',
+    httpStatus: 500,
+  },
+  BENCH_WRITES_OFF: {
+    says: 'The server was not started to let the bench write into its folder of overlays.',
+    next: 'Export the overlay to a file and hand it to whoever runs the server.',
+    httpStatus: 403,
+  },
+  BENCH_NOT_HERE: {
+    says: 'The bench writes only from the machine that the server runs on, since there is no sign-in.',
+    next: 'Export the overlay to a file and hand it to whoever runs the server.',
+    httpStatus: 403,
+  },
   OVERLAY_NOT_IN_FORCE: {
     says: 'An overlay does not hold on this day and was not applied.',
     next: 'Move validFrom or validTo once it was looked through again.',

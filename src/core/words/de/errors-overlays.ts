@@ -8,6 +8,26 @@ export const overlayErrors: ErrorWordsOf = {
     says: 'Ein Zusatz gehört zu einem anderen Regelpaket oder zu anderen Fassungen davon.',
     next: 'Nehmen Sie ihn mit dem Paket, das er nennt, oder sehen Sie ihn für diese Fassung durch und berichtigen Sie "pack" in seinem Kopf.',
   },
+  OVERLAY_CHANGED_MEANWHILE: {
+    says: 'Der Zusatz im Ordner ist nicht der, von dem Ihrer ausging.',
+    next: 'Sichern Sie Ihren als Datei, öffnen Sie den im Ordner und ändern Sie diesen.',
+  },
+  OVERLAY_FILE_TAKEN: {
+    says: 'Der Ordner hat unter dem Namen, den der Zusatz bekäme, eine andere Datei.',
+    next: 'Geben Sie dem Zusatz eine andere Kennung.',
+  },
+  OVERLAY_NOT_WRITTEN: {
+    says: 'Der Zusatz ließ sich nicht in den Ordner schreiben.',
+    next: 'Lassen Sie den Server dort schreiben, oder sichern Sie den Zusatz als Datei.',
+  },
+  BENCH_WRITES_OFF: {
+    says: 'Der Server wurde nicht so gestartet, dass die Werkbank in seinen Ordner der Zusätze schreiben darf.',
+    next: 'Sichern Sie den Zusatz als Datei und geben Sie sie dem, der den Server betreibt.',
+  },
+  BENCH_NOT_HERE: {
+    says: 'Die Werkbank schreibt nur von dem Rechner aus, auf dem der Server läuft, denn es gibt keine Anmeldung.',
+    next: 'Sichern Sie den Zusatz als Datei und geben Sie sie dem, der den Server betreibt.',
+  },
   OVERLAY_NOT_IN_FORCE: {
     says: 'Ein Zusatz gilt an diesem Tag nicht und wurde nicht angewandt.',
     next: 'Verschieben Sie validFrom oder validTo, wenn er wieder durchgesehen ist.',

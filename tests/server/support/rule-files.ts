@@ -1,0 +1,80 @@
+import { cp, mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { onTestFinished } from 'vitest';
+import { type FolderWatcher, onceQuiet, quietMs } from '../../../src/adapters/folder-watcher.ts';
+import { rulesReader } from '../../../src/adapters/pack-files/read-rules.ts';
+import { localDate } from '../../../src/core/facts/local-day.ts';
+import type { LogLine } from '../../../src/server/log.ts';
+import { openRuleBook, type RuleBook } from '../../../src/server/rules/rule-book.ts';
+import { type FakeTime, fakeTime } from './fake-time.ts';
+
+const shippedFolder = new URL('../../../rules/propyzamide-winter-oilseed-rape', import.meta.url);
+
+/** A pack and a folder of overlays in real files of their own, followed by a rule book under fake time. */
+export interface RuleFiles {
+  readonly rules: RuleBook;
+  readonly time: FakeTime;
+  readonly log: readonly LogLine[];
+  readonly packFolder: string;
+  readonly overlayFolder: string;
+  /** Writes an overlay's file. */
+  readonly put: (name: string, content: unknown) => Promise<void>;
+  /** What the watcher of the machine would do at a change of a file. */
+  readonly stir: () => void;
+  /** Stirs, lets the quiet pass, and waits until the rule book has looked. */
+  readonly settle: () => Promise<void>;
+}
+
+/** Copies the pack as shipped, puts overlays beside it and opens a rule book on both. */
+export async function openRuleFiles(overlays: Readonly<Record<string, unknown>> = {}): Promise<RuleFiles> {
+  const root = await mkdtemp(join(tmpdir(), 'rules-'));
+  onTestFinished(() => rm(root, { recursive: true }));
+  const [packFolder, overlayFolder] = [join(root, 'pack'), join(root, 'overlays')];
+  await cp(shippedFolder, packFolder, { recursive: true });
+  await mkdir(overlayFolder);
+  const put = (name: string, content: unknown) =>
+    writeFile(join(overlayFolder, name), typeof content === 'string' ? content : JSON.stringify(content));
+  for (const [name, content] of Object.entries(overlays)) await put(name, content);
+  const time = fakeTime();
+  const log: LogLine[] = [];
+  let stir = (): void => {};
+  const watcher: FolderWatcher = (_folders, onChange) => {
+    stir = onChange;
+    return () => {
+      stir = () => {};
+    };
+  };
+  const sources = { pack: packFolder, overlays: [overlayFolder] };
+  const rules = await openRuleBook({
+    read: rulesReader(sources, (zone) => localDate(time.clock.now(), zone)),
+    watch: (onChange) => onceQuiet(watcher, time.timers)([packFolder, overlayFolder], onChange),
+    now: time.clock.now,
+    timers: time.timers,
+    log: (line) => log.push(line),
+  });
+  const settle = async () => {
+    stir();
+    time.advance(quietMs);
+    await rules.look();
+  };
+  return { rules, time, log, packFolder, overlayFolder, put, stir: () => stir(), settle };
+}
+
+/** The file of an overlay of the layer farm that moves one limit. */
+export function overlayWith(parameter: string, value: unknown, head: object = {}): object {
+  return {
+    overlay: {
+      id: 'hollin-bank',
+      title: { en: 'Hollin Bank Farm, invented', de: 'Hollin Bank Farm, erfunden' },
+      author: 'A. N. Adviser',
+      place: 'Hollin Bank Farm, invented',
+      reason: 'a test needs it',
+      layer: 'farm',
+      pack: { id: 'propyzamide-winter-oilseed-rape' },
+      validFrom: '2026-10-01',
+      ...head,
+    },
+    parameters: [{ id: parameter, value, source: 'a test', why: { en: 'a test needs it', de: 'ein Test braucht es' } }],
+  };
+}
