@@ -21,7 +21,7 @@ export function engineFactOf(fact: Resolved): EngineFact {
   if (fact.type === 'choice') return { known: true, possible: fact.possible, sure: null };
   if (fact.type === 'signs') return { known: true, possible: fact.possible, sure: fact.present };
   const [, month, day] = /^\d{4}-(\d{2})-(\d{2})$/.exec(fact.iso) ?? [];
-  const number = month === undefined ? Number.NaN : Number(month + day);
+  const number = Number(`${month}${day}`);
   return { known: true, scale: 'month-day', low: number, high: number };
 }
 

@@ -139,3 +139,29 @@ describe('the date is that of the moment in the zone', () => {
     expect(() => momentOfFacts({ date: '2026-11-06' }, 'Europe/Nowhere', coreFacts)).toThrowError(/ZONE_UNKNOWN/);
   });
 });
+
+describe('several readings of the soil temperature', () => {
+  const early = { value: 9, readAt: '2026-11-06T06:00Z' };
+  const late = { value: 10, readAt: '2026-11-06T08:00Z' };
+
+  test('are a list of readings that each say when, told oldest first', () => {
+    const readings = parseFacts({ 'soil.temperature30cmC': [late, early] }, at, zone, coreFacts);
+    expect(readings.map(({ at: seenAt }) => seenAt)).toEqual([utc('2026-11-06T06:00Z'), utc('2026-11-06T08:00Z')]);
+  });
+
+  test.each([
+    ['an empty list', []],
+    ['a list in which one does not say when', [early, { value: 10 }]],
+    ['a list in which one is a bare number', [early, 10]],
+    ['a list of nothing', [null]],
+  ])('%s is refused at the fact', (_, given) => {
+    expect(refusal({ 'soil.temperature30cmC': given })).toMatchObject({
+      code: 'FACT_WRONG_TYPE',
+      details: { pointer: '/soil.temperature30cmC' },
+    });
+  });
+
+  test('no other fact is a list of readings', () => {
+    expect(refusal({ 'wind.boomKmh': [early] }).code).toBe('FACT_WRONG_TYPE');
+  });
+});

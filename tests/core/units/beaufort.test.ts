@@ -66,4 +66,13 @@ describe('the Beaufort scale', () => {
   ])('a force or wind that is none is refused with its code (%#)', (call) => {
     expect(call).toThrow(expect.objectContaining({ code: 'SCIENCE_OUT_OF_RANGE' }));
   });
+
+  test.each([
+    [() => beaufort(13), 'a whole Beaufort force of 0 to 12', '13'],
+    [() => boomWindOfForce(5), 'a whole Beaufort force of 0 to 4', '5'],
+    [() => forceOfWind10m(-1), /^a wind of 0 to .* km\/h$/, '-1'],
+  ])('the refusal says what is taken (%#)', (call, expected, came) => {
+    const said = typeof expected === 'string' ? expected : expect.stringMatching(expected);
+    expect(call).toThrow(expect.objectContaining({ details: expect.objectContaining({ expected: said, came }) }));
+  });
 });

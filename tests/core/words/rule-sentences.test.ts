@@ -66,6 +66,18 @@ describe('a margin', () => {
     );
   });
 
+  test('of what is not known, or of a forecast told in words, is none', () => {
+    const told = { ...number(10.4), source: 'told' } as const;
+    expect(describeMargins(ruleOf('soil-too-warm', { 'soil.temperature30cmC': told }), factDefinition, words)).toEqual(
+      [],
+    );
+    const unknown = { known: false, reason: 'not-asked' } as const;
+    expect(
+      describeMargins(ruleOf('soil-too-warm', { 'soil.temperature30cmC': unknown }), factDefinition, words),
+    ).toEqual([]);
+    expect(describeMargins(ruleOf('soil-too-warm', {}), factDefinition, words)).toEqual([]);
+  });
+
   test('of a reason is that of the comparison that decides', () => {
     const { reasons } = judged({ date: date('2026-09-19'), 'soil.temperature30cmC': number(10.4) });
     const told = reasons.filter(({ outcome }) => outcome === 'met').map(({ rule, marginText }) => [rule, marginText]);

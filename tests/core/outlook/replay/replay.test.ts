@@ -118,6 +118,15 @@ describe('a replay of recorded seasons', () => {
     }
   });
 
+  test('drains that are sure to run by what fell before a gap are expected; else a gap leaves it unknown', () => {
+    const expectedOn = (rainMm: number) => {
+      const record = changed('2021-12-06', { rainMm: null }, changed('2021-12-05', { rainMm }));
+      return on('2021-12-05', [...replay({ ...whole, record })]).facts['soil.drainsExpected7d'];
+    };
+    expect(expectedOn(400)).toMatchObject({ known: true, possible: ['yes'] });
+    expect(expectedOn(0)).toEqual({ known: false, reason: 'forecast-gap' });
+  });
+
   test('on a field without drains none run and none are expected', () => {
     const undrained = [...replay({ ...whole, given: replayField({ 'field.drained': 'no' }) })];
     for (const rule of ['water-standing', 'drains-about-to-run']) {

@@ -119,4 +119,14 @@ describe('sun and radiation of a day', () => {
   ])('what lies outside the range of a formula is refused with its code (%#)', (call) => {
     expect(call).toThrow(outOfRange);
   });
+
+  test('a day on which the sun never rises gives what comes through cloud, of nothing: none', () => {
+    expect(radiationFromSunshine(0, 0, 0)).toBe(0);
+  });
+
+  test('hours of sunshine beyond those possible, or on a day without any, are refused', () => {
+    expect(() => radiationFromSunshine(0.1, 0, 0)).toThrow(outOfRange);
+    expect(radiationFromSunshine(10, 10, 25)).toBeCloseTo(0.75 * 25, 10);
+    expect(radiationFromSunshine(0, 10, 25)).toBeCloseTo(0.25 * 25, 10);
+  });
 });

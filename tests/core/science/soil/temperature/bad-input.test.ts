@@ -91,3 +91,19 @@ describe('what cannot be is refused with its code', () => {
     expect(soilTemperaturePath(asked({ days: leap, at: dayAt(0), readings: [reading(0, 6)] }), 10)).toHaveLength(3);
   });
 });
+
+describe('the day of asking', () => {
+  const half = 0.5 + 7200 / 86_400;
+
+  test.each([
+    ['the first day of all, asked at its noon', 0],
+    ['as early as a day may begin by the clock: half a day and two hours before its noon', -half],
+  ])('%s, is taken', (_, day) => {
+    expect(() => soilTemperaturePath(asked({ readings: [], at: dayAt(day) }), 1)).not.toThrow();
+  });
+
+  test('a second before the first day begins is refused', () => {
+    const early = asked({ readings: [], at: dayAt(-half - 1 / 86_400) });
+    expect(() => soilTemperaturePath(early, 1)).toThrow(expect.objectContaining({ code: 'SCIENCE_OUT_OF_RANGE' }));
+  });
+});
