@@ -80,7 +80,7 @@ const windBand = ['cropHeightM', 'boomHeightAboveCropM', 'forecastWindBandShare'
 const rainAheadBand = ['forecastRainBandShare', 'rainChanceLeast', 'heavyRainMissedSharePerDay'] as const;
 
 /** Parameters by which the band of each variable of a forecast is told. */
-const ofVariable: Readonly<Record<ForecastVariable, readonly NeededParameter[]>> = {
+export const bandParameters: Readonly<Record<ForecastVariable, readonly NeededParameter[]>> = {
   'air-temperature': ['forecastTemperatureBandC'],
   'relative-humidity': ['forecastHumidityBandPercent'],
   'delta-t': ['forecastTemperatureBandC', 'forecastHumidityBandPercent'],
@@ -109,11 +109,11 @@ const needs: Readonly<Partial<Record<FactId, readonly NeededParameter[]>>> = {
   ],
   'rain.next48hMm': rainAheadBand,
   'rain.next48hMaxMmPerH': rainAheadBand,
-  'rain.nowMmPerH': ofVariable.rain,
+  'rain.nowMmPerH': bandParameters.rain,
   'wind.boomKmh': windBand,
   'wind.gustKmh': windBand,
-  'air.temperatureC': ofVariable['air-temperature'],
-  'air.relativeHumidityPercent': ofVariable['relative-humidity'],
+  'air.temperatureC': bandParameters['air-temperature'],
+  'air.relativeHumidityPercent': bandParameters['relative-humidity'],
 } satisfies Partial<Record<CoreFactId, readonly NeededParameter[]>>;
 
 /** Ids of the parameters that a pack must hold for the facts that it reaches, and for its dose where it gives one. */
@@ -131,6 +131,6 @@ function ofDefinition(definition: FactDefinition | undefined): readonly string[]
   const ageing = 'parameter' in goodFor ? [goodFor.parameter] : [];
   const rain = goodFor.kind === 'hours' && goodFor.untilRainMm !== undefined ? [goodFor.untilRainMm] : [];
   const ahead = forecast !== undefined && typeof forecast.over === 'object' ? [forecast.over.hoursAhead] : [];
-  const band = forecast === undefined ? [] : ofVariable[forecast.variable];
+  const band = forecast === undefined ? [] : bandParameters[forecast.variable];
   return [...ageing, ...rain, ...ahead, ...band, ...(scope === 'near' ? ofNear : [])];
 }

@@ -1,4 +1,4 @@
-import type { NeededParameter } from '../../../facts/needed-parameters.ts';
+import { bandParameters, type NeededParameter } from '../../../facts/needed-parameters.ts';
 import type { FactId } from '../../../facts/registry/index.ts';
 import type { FactDefinition } from '../../../facts/types.ts';
 
@@ -83,6 +83,12 @@ export function indirectReach(
   definitionOf: (fact: FactId) => FactDefinition,
 ): { readonly kind: Exclude<ParameterKind, 'outlook'>; readonly facts: readonly FactId[] } | null {
   const aged = [...facts].filter((fact) => agesBy(definitionOf(fact), parameter));
+  const taken = [...facts].filter((fact) => takenBy(parameter, definitionOf(fact)) !== null);
+  const [first] = taken;
+  if (first !== undefined) {
+    const kind = takenBy(parameter, definitionOf(first)) === 'band' ? 'band' : 'derivation';
+    return { kind, facts: taken };
+  }
   const reach: ParameterReach | undefined = Object.hasOwn(reaches, parameter)
     ? reaches[parameter as NeededParameter]
     : undefined;
@@ -92,6 +98,14 @@ export function indirectReach(
   const listed = [...facts].filter((fact) => touches(reach.facts, fact, definitionOf(fact)));
   if (listed.length > 0) return { kind: reach.kind, facts: listed };
   return aged.length > 0 ? { kind: 'ageing', facts: aged } : null;
+}
+
+/** Facts of a pack's own that are taken from the forecast over hours which a parameter tells, or with its band. */
+function takenBy(parameter: string, { forecast }: FactDefinition): ParameterKind | null {
+  if (!forecast) return null;
+  const { over, variable } = forecast;
+  if (typeof over === 'object' && over.hoursAhead === parameter) return 'derivation';
+  return bandParameters[variable].some((id) => id === parameter) ? 'band' : null;
 }
 
 function touches(facts: ParameterReach['facts'], fact: FactId, { obtained }: FactDefinition): boolean {
