@@ -9,6 +9,7 @@ import { decide } from './commands/decide.ts';
 import { practice } from './commands/practice.ts';
 import { practiceDays } from './commands/practice-days.ts';
 import { rulesCheck } from './commands/rules-check.ts';
+import { rulesCompare } from './commands/rules-compare.ts';
 import { rulesSay } from './commands/rules-say.ts';
 import { rulesTry } from './commands/rules-try.ts';
 import { serve } from './commands/serve.ts';
@@ -30,6 +31,7 @@ export const commands: readonly Command[] = [
   rulesCheck,
   rulesSay,
   rulesTry,
+  rulesCompare,
   build,
 ];
 

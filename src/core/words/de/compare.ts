@@ -75,9 +75,9 @@ export const compareWords: CompareWords = {
   invented: 'Das Wetter ist erfunden: acht Stationen mit je zwanzig Saisons. --data FOLDER nimmt gemessenes Wetter.',
   recorded: (stations) => `Gemessenes Wetter von ${stations}.`,
   field: {
-    file: 'Das Feld ist das der Datei; seine Angaben gelten die ganze Saison, wo weder Messung noch Modell etwas sagt.',
-    plain: (facts) =>
-      `Das Feld ist das einfache aus den Fällen von A; die ganze Saison gilt, wo weder Messung noch Modell etwas anderes sagt: ${facts}.`,
+    file: 'Das Feld ist das der Datei; seine Angaben gelten die ganze Saison, wo weder Messung noch Modell etwas anderes sagt.',
+    plain:
+      'Das Feld ist das einfache aus den Fällen von A; seine Angaben gelten die ganze Saison, wo weder Messung noch Modell etwas anderes sagt. --facts FILE gibt ein anderes.',
   },
   held: (facts) => `An manchem Tag angenommen, weder gemessen noch berechnet: ${facts}.`,
   noForecastError: 'Der kommende Regen ist der gefallene: Hier irrt keine Vorhersage.',

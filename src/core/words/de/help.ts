@@ -78,4 +78,14 @@ export const helpWords: PhraseTable = {
   'file to write': 'Datei, die geschrieben wird',
   'Prints a one-page card for the cab: limits, hand test, cautions.':
     'Druckt eine Karte für die Kabine auf einer Seite: Grenzen, Handprobe, Vorsicht.',
+  'Says in what two rule sets differ, and which verdicts change on cases, near limits, and through seasons.':
+    'Sagt, worin sich zwei Regelsätze unterscheiden und welche Urteile sich auf Prüffällen, nahe den Grenzen und durch Saisons ändern.',
+  'local rules laid over A; may be repeated': 'örtliche Regeln, die über A gelegt werden; mehrmals erlaubt',
+  'local rules laid over B; may be repeated': 'örtliche Regeln, die über B gelegt werden; mehrmals erlaubt',
+  'events of earlier conversations, as page or server save them':
+    'Ereignisse früherer Gespräche, wie Seite oder Server sie speichern',
+  'day whose limits hold through all seasons; today without it':
+    'Tag, dessen Grenzen für alle Saisons gelten; ohne Angabe heute',
+  'draws the seasons into this file as SVG, with a table beside it':
+    'zeichnet die Saisons als SVG in diese Datei, mit einer Tabelle daneben',
 };

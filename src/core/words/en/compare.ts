@@ -73,9 +73,9 @@ export const compareWords = {
   invented: 'The weather is invented: eight stations, twenty seasons each. --data FOLDER takes recorded weather.',
   recorded: (stations: string) => `Recorded weather of ${stations}.`,
   field: {
-    file: 'The field is that of the facts file; its facts are held all season where neither record nor model tells them.',
-    plain: (facts: string) =>
-      `The field is the plain one of A’s cases; held all season where neither record nor model tells otherwise: ${facts}.`,
+    file: 'The field is that of the facts file, its facts held all season where neither record nor model tells otherwise.',
+    plain:
+      'The field is the plain one of A’s cases, its facts held all season where neither record nor model tells otherwise; --facts FILE gives another.',
   },
   held: (facts: string) => `Held on some day, neither recorded nor modelled: ${facts}.`,
   noForecastError: 'The rain to come is what fell: a replay knows no error of a forecast.',
