@@ -24,6 +24,18 @@ describe('whoever asks back is answered from the rules', () => {
     expect(lastText(said('why not?'))).toMatch(/^Not known yet, and unknown is never approval: /);
   });
 
+  test('why not, with something in the way and something not known: both, and the known first', () => {
+    const open = started(pack, fieldLess(fitMorning, 'soil.feel', 'wind.boomKmh', 'wind.gustKmh'));
+    const view = look(talk([open, pressed('soil-feel', 'dry'), said('why not?')], world), pack);
+    const entry = view.entries.findLast(({ kind }) => kind === 'said');
+    const text = entry?.kind === 'said' ? entry.text : '';
+    const unknown = view.verdict?.reasons.filter(({ outcome }) => outcome === 'unknown') ?? [];
+    const met = view.verdict?.reasons.filter(({ outcome }) => outcome === 'met') ?? [];
+    expect(unknown.length * met.length).toBeGreaterThan(0);
+    expect(text.indexOf(met[0]!.text)).toBe(0);
+    expect(text).toMatch(/\. Not known yet, and unknown is never approval: .*wind/i);
+  });
+
   test('why not, where it is spray today', () => {
     expect(lastText(pressed('soil-feel', 'moist'), said('why not?'))).toMatch(/^Nothing that is known stands in/);
   });

@@ -46,7 +46,7 @@ export function buildRules(
     else sound = false;
   }
   if (!sound || !checkReferences(rules, places, report)) return { rules, sound: false };
-  for (const rule of rules.values()) checkRuleTexts(rule, rules, places.get(rule.id) ?? { file: '', path: [] }, report);
+  for (const rule of rules.values()) checkRuleTexts(rule, rules, places.get(rule.id)!, report);
   return { rules, sound };
 }
 

@@ -14,7 +14,7 @@ export function checkReferences(
     const start = path.indexOf(id);
     if (start >= 0) {
       const circle = [...path.slice(start), id].join(' > ');
-      report('RULE_REFERENCE_CYCLE', places.get(id) ?? { file: '', path: [] }, {
+      report('RULE_REFERENCE_CYCLE', places.get(id)!, {
         expected: 'references that end',
         came: circle,
         rule: id,

@@ -25,6 +25,16 @@ describe('a wish known by how it begins', () => {
   });
 });
 
+describe('speeds beside gusts', () => {
+  test.each([
+    ['12 km/h gusting 18', 'wind.boomKmh=12; wind.gustKmh=18'],
+    ['gusting 18 km/h', 'wind.gustKmh=18'],
+    ['soil 9 gusting 18 km/h', 'soil.temperature30cmC=9?; wind.gustKmh=18'],
+  ])('"%s": the first is the wind\'s only where nothing else was spoken of', (text, said) => {
+    expect(told(null, text)).toBe(said);
+  });
+});
+
 describe('choices of one fact joined by "or"', () => {
   test('are one reading: one of them is so', () => {
     expect(told('soil-feel', 'dry or moist')).toBe('soil.feel=dry|moist');
