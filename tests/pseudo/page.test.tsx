@@ -18,10 +18,12 @@ import { readTexts, tinyNode, useTinyDocument } from './tiny-dom.ts';
 
 vi.mock('../../web/words.ts', async () => {
   const { page } = await import('../../web/words/en/page.ts');
-  const { pictures } = await import('../../web/words/en/pictures.ts');
+  const { default: later } = await import('../../web/words/en/later.ts');
   const { decorateWords } = await import('./decorate.ts');
   const { catalogueOf: coreOf } = await import('../../src/core/words/catalogue.ts');
-  return { pageWords: decorateWords(page), pictureWords: decorateWords(pictures), coreWords: coreOf('zz') };
+  const { pictures: pictureWords, learn: learnWords, card: cardWords } = decorateWords(later);
+  const loadLaterWords = async () => {};
+  return { pageWords: decorateWords(page), pictureWords, learnWords, cardWords, loadLaterWords, coreWords: coreOf('zz') };
 });
 useTinyDocument();
 const { App } = await import('../../web/parts/app.tsx');

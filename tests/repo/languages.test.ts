@@ -6,6 +6,7 @@ import { root, textOf } from './files.ts';
 const others = languagesIn(root, wordsFolder).filter((code) => code !== 'en');
 const wordsOf: WordsOf = async (code) => ({
   ...(await import(`../../web/words/${code}/index.ts`)).default,
+  ...(await import(`../../web/words/${code}/later.ts`)).default,
   core: (await import(`../../src/core/words/${code}/index.ts`)).words,
 });
 

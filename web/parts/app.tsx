@@ -1,6 +1,8 @@
+import type { BenchPageProps } from '../bench/bench-page.tsx';
 import type { Chat } from '../chat/chat.ts';
 import type { ChatMeans } from '../chat/means.ts';
 import { SettingsPanel } from '../comfort/settings-panel.tsx';
+import type { LearningProps } from '../learn/learning.tsx';
 import { useStore } from '../use-store.ts';
 import { pageWords } from '../words.ts';
 import { Conversation } from './conversation.tsx';
@@ -20,6 +22,12 @@ const LazyPractice = lazily<object>(() =>
   import('../practice/practice-page.tsx').then(({ PracticePage }) => PracticePage),
 );
 
+const LazyLearning = lazily<LearningProps>(() =>
+  import('../learn/learning.tsx').then(({ openLearning }) => openLearning()),
+);
+
+const LazyBench = lazily<BenchPageProps>(() => import('../bench/bench-page.tsx').then(({ BenchPage }) => BenchPage));
+
 /** The whole page. */
 export function App({ chat, means }: { readonly chat: Chat; readonly means: ChatMeans }) {
   const state = useStore(chat.state);
@@ -30,15 +38,18 @@ export function App({ chat, means }: { readonly chat: Chat; readonly means: Chat
   const isTalking = view !== null && !isChoosing && !isOpening;
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: Escape folds up whatever is unfolded inside
-    <div class="page" onKeyDown={closeFoldOnEscape}>
+    <div class={place === 'logic' ? 'page is-wide' : 'page'} onKeyDown={closeFoldOnEscape}>
       <a class="skip" href="#main">
         {pageWords.skip}
       </a>
       <Masthead packTitle={view?.packTitle ?? state.packTitle} talksAbout={isTalking ? view : null} />
       <main id="main" tabIndex={-1}>
-        {place === 'practice' ? (
-          <LazyPractice />
-        ) : (
+        {place === 'practice' && <LazyPractice />}
+        {place === 'bench' && <LazyBench memory={means.memory} />}
+        {place !== null && place !== 'practice' && place !== 'bench' && (
+          <LazyLearning place={place} memory={means.memory} />
+        )}
+        {place === null && (
           <>
             <StatusLine state={state} isOpening={isOpening} means={means} />
             <Notices state={state} isTalking={isTalking} />

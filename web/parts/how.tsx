@@ -1,11 +1,11 @@
 import { useState } from 'preact/hooks';
 import type { QuestionView } from '../../src/core/dialogue/view-types.ts';
-import { pageWords } from '../words.ts';
+import { loadLaterWords, pageWords } from '../words.ts';
 import { lazily } from './lazily.tsx';
 import { TermText } from './term-text.tsx';
 
 const LazyPicture = lazily<{ readonly id: string }>(() =>
-  import('../pictures/index.tsx').then(({ Picture }) => Picture),
+  Promise.all([import('../pictures/index.tsx'), loadLaterWords()]).then(([{ Picture }]) => Picture),
 );
 
 /** How to find out, in words and with a drawing that is loaded when this is unfolded. */

@@ -3,6 +3,7 @@ import type { FieldOffer } from '../../src/core/protocol/messages.ts';
 import { noteIn } from '../../src/core/words/notes.ts';
 import { coreWords, pageWords } from '../words.ts';
 import { Invented } from './invented.tsx';
+import { LearnLinks } from './learn-links.tsx';
 
 interface StartScreenProps {
   readonly fields: readonly FieldOffer[];
@@ -39,9 +40,8 @@ export function StartScreen({ fields, onStart, onBack, takesFocus }: StartScreen
           <span>{note && noteIn(note, coreWords)}</span>
         </button>
       ))}
-      <a class="button" href="#practice">
-        {pageWords.practice}
-      </a>
+      <h2>{pageWords.learn.heading}</h2>
+      <LearnLinks isMain />
       {onBack && (
         <button type="button" class="button" onClick={onBack}>
           {words.back}

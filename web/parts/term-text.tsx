@@ -2,6 +2,7 @@ import { type ComponentChildren, createContext } from 'preact';
 import { useContext, useId, useState } from 'preact/hooks';
 import type { TermView } from '../../src/core/dialogue/view-types.ts';
 import { markTerms } from '../../src/core/words/mark-terms.ts';
+import { pageWords } from '../words.ts';
 
 /** What leaves all texts plain. */
 export const noTerms: readonly TermView[] = [];
@@ -48,7 +49,10 @@ export function useTerms(text: string): Marked {
     text: parts,
     told: told ? (
       <span class="term-told" id={id} role="note">
-        {told.text}
+        {told.text}{' '}
+        <a class="term-more" href={`#glossary/${told.id}`}>
+          {pageWords.learn.more}
+        </a>
       </span>
     ) : null,
   };

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 
 /** Parts of the page that have an address of their own, behind the # of the page's. */
-export const places = ['practice'] as const;
+export const places = ['practice', 'logic', 'glossary', 'hand', 'card', 'bench'] as const;
 
 /** One of them; null for the conversation. */
 export type Place = (typeof places)[number] | null;
@@ -21,6 +21,6 @@ export function usePlace(): Place {
 }
 
 function placeIn(hash = ''): Place | undefined {
-  const name = hash.replace(/^#/, '');
+  const [name = ''] = hash.replace(/^#/, '').split('/');
   return name === '' || name === 'start' ? null : places.find((one) => one === name);
 }

@@ -1,4 +1,6 @@
+import type { CardWords } from '../../src/core/words/card-words.ts';
 import type { PageCatalogue } from '../../src/core/words/catalogue.ts';
+import type { learn } from './en/learn.ts';
 import type { page } from './en/page.ts';
 import type { pictures } from './en/pictures.ts';
 
@@ -14,10 +16,20 @@ export type PageWords = Worded<typeof page>;
 /** What the drawings say, in any language. */
 export type PictureWords = Worded<typeof pictures>;
 
-/** All words of one language that the page shows: the default export of each language's folder. */
+/** What the pages for learning say, in any language. */
+export type LearnWords = Worded<typeof learn>;
+
+/** The words of one language that the first screen needs: the default export of its `index.ts`. */
 export interface LanguageWords {
   readonly page: PageWords;
-  readonly pictures: PictureWords;
   /** Those shared with the server and the terminal. */
   readonly core: PageCatalogue;
+}
+
+/** The words of one language for parts that are loaded when they are asked for: the default export of its `later.ts`. */
+export interface LaterWords {
+  readonly pictures: PictureWords;
+  readonly learn: LearnWords;
+  /** Those of the card for the cab, shared with the terminal. */
+  readonly card: CardWords;
 }

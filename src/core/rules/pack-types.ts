@@ -64,6 +64,8 @@ export interface GlossaryTerm {
   readonly text: Readonly<Record<string, string>>;
   /** Where the explanation comes from, or "common practice, no source". */
   readonly source: Source;
+  /** Drawing that shows it. */
+  readonly picture?: PictureId;
 }
 
 /** A readable example with the verdict and outcomes expected; `facts` is as in a facts file of the command line. */

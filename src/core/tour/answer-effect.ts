@@ -9,7 +9,7 @@ import type { CompiledRules } from '../rules/types.ts';
 import type { EpochSeconds } from '../units/brands.ts';
 import { usefulFacts } from '../verdict/useful.ts';
 import type { GivenAnswer } from './answers.ts';
-import type { RuleAfter, Then, TourAnswer } from './types.ts';
+import type { After, RuleAfter, TourAnswer } from './types.ts';
 
 /** What answers are judged in: the rules of a day, and a moment on it. */
 export interface TourWorld {
@@ -43,13 +43,13 @@ export function answerEffect(
     forecast: 'failed',
   });
   const held = trace.some(({ effect, outcome }) => effect !== 'advise' && outcome === 'met');
-  const then: Then = plan.question === null ? 'ends' : held ? 'waits' : 'asks-on';
+  const after: After = plan.question === null ? 'ends' : held ? 'waits' : 'asks-on';
   const rules = trace.filter((rule, at) => reads(rule, question) || differs(rule, before[at]));
   return {
     shape,
     rules: rules.map(ruleAfter),
-    then,
-    closes: then === 'asks-on' ? closedBy(trace, before, question, world.pack) : [],
+    after,
+    closes: after === 'asks-on' ? closedBy(trace, before, question, world.pack) : [],
   };
 }
 

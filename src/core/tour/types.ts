@@ -2,7 +2,7 @@ import type { FactId } from '../facts/registry/index.ts';
 import type { Outcome } from '../rules/trace-types.ts';
 
 /** What becomes of the conversation: nothing more is asked; wait is sure and little is asked; it goes on. */
-export type Then = 'ends' | 'waits' | 'asks-on';
+export type After = 'ends' | 'waits' | 'asks-on';
 
 /** What one rule comes to by one answer alone, all else not known but the day. */
 export interface RuleAfter {
@@ -30,7 +30,7 @@ export type AnswerShape =
 export interface TourAnswer {
   readonly shape: AnswerShape;
   readonly rules: readonly RuleAfter[];
-  readonly then: Then;
+  readonly after: After;
   /** Questions that need not be asked any more, where the conversation goes on. */
   readonly closes: readonly string[];
 }

@@ -7,7 +7,7 @@ import type { SpokenWords } from './whole-words.ts';
 export async function loadWords(root: string, code: string): Promise<SpokenWords> {
   const { outputFiles } = await build({
     stdin: {
-      contents: `export { default as page } from './${pageFolder}/${code}/index.ts'; export { words } from './${wordsFolder}/${code}/index.ts';`,
+      contents: `export { default as page } from './${pageFolder}/${code}/index.ts'; export { default as later } from './${pageFolder}/${code}/later.ts'; export { words } from './${wordsFolder}/${code}/index.ts';`,
       resolveDir: resolve(root),
       loader: 'ts',
     },
@@ -17,6 +17,6 @@ export async function loadWords(root: string, code: string): Promise<SpokenWords
     logLevel: 'silent',
   });
   const text = outputFiles[0]?.text ?? '';
-  const { page, words } = await import(`data:text/javascript;base64,${Buffer.from(text).toString('base64')}`);
-  return { ...page, core: words };
+  const { page, later, words } = await import(`data:text/javascript;base64,${Buffer.from(text).toString('base64')}`);
+  return { ...page, ...later, core: words };
 }

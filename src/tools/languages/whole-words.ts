@@ -4,11 +4,13 @@ import type { Catalogue } from '../../core/words/catalogue.ts';
 import { words as german } from '../../core/words/de/index.ts';
 import type { PhraseTable } from '../../core/words/phrase-table.ts';
 
-/** All that a language says: what a folder of the page's words exports. */
+/** All that a language says: what the index and `later.ts` of a folder of the page's words export. */
 export interface SpokenWords {
   readonly core: Pick<Catalogue, 'errors' | 'facts' | 'errorPhrases' | 'help' | 'notes'>;
   readonly page: object;
   readonly pictures: object;
+  readonly learn: object;
+  readonly card: object;
 }
 
 /** What the error table says and advises, by code. */
@@ -27,7 +29,7 @@ export function englishPhrases(table: 'errorPhrases' | 'help' | 'notes'): Phrase
 }
 
 /** English with what stands in the error table and the registry, where other languages have it among their words. */
-export function wholeEnglish({ core, page, pictures }: SpokenWords): SpokenWords {
+export function wholeEnglish({ core, ...rest }: SpokenWords): SpokenWords {
   return {
     core: {
       ...core,
@@ -37,7 +39,6 @@ export function wholeEnglish({ core, page, pictures }: SpokenWords): SpokenWords
       notes: englishPhrases('notes'),
       facts: englishFacts(),
     },
-    page,
-    pictures,
+    ...rest,
   };
 }

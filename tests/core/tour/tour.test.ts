@@ -92,14 +92,14 @@ describe('the tour of the shipped pack', () => {
   });
 
   test('says where the conversation ends, where it waits and where it goes on', () => {
-    const then = (question: string, choice: string) =>
+    const goesOn = (question: string, choice: string) =>
       tour.steps
         .find((step) => step.question === question)
-        ?.answers.find(({ shape }) => shape.kind === 'choice' && shape.choice === choice)?.then;
-    expect(then('already-applied', 'yes')).toBe('ends');
-    expect(then('already-applied', 'no')).toBe('asks-on');
-    expect(then('soil-feel', 'dry')).toBe('waits');
-    expect(then('soil-feel', 'moist')).toBe('asks-on');
+        ?.answers.find(({ shape }) => shape.kind === 'choice' && shape.choice === choice)?.after;
+    expect(goesOn('already-applied', 'yes')).toBe('ends');
+    expect(goesOn('already-applied', 'no')).toBe('asks-on');
+    expect(goesOn('soil-feel', 'dry')).toBe('waits');
+    expect(goesOn('soil-feel', 'moist')).toBe('asks-on');
   });
 
   test('closes a question only where no rule that is still open needs it', () => {

@@ -64,4 +64,32 @@ export const pictures: PictureWords = {
     measure: 'der Abstand',
     bank: 'Böschungsoberkante',
   },
+  'soil-water': {
+    deficit: 'Defizit: Luft in den Poren. Der Boden kann Regen aufnehmen.',
+    capacity: 'Feldkapazität: Wasserhäute hängen an den Körnern, die großen Poren sind leer gelaufen.',
+    saturated: 'Gesättigt: Jede Pore ist voll. Mehr Wasser läuft ab.',
+  },
+  'soil-thread': {
+    smears: 'Nasser: Ein 3 mm dicker Faden hält und biegt sich.',
+    limit: 'An der Ausrollgrenze: Bei 3 mm beginnt er gerade zu bröckeln.',
+    thickness: '3 mm dick',
+  },
+  'drain-and-mole': {
+    says: 'Ein Schnitt durch ein Feld: ein runder Gang vom Maulwurfpflug, darunter Kies, darin ein Rohr, das zu einem Auslauf im Graben führt.',
+    caption: 'Wasser geht vom Maulwurfgang durch Kies ins Rohr und am Auslauf hinaus.',
+    mole: 'Maulwurfgang',
+    pipe: 'Rohr',
+    outfall: 'Auslauf',
+  },
+  inversion: {
+    says: 'Kalte Luft liegt am Boden unter wärmerer. Rauch steigt ein wenig und zieht dann flach davon.',
+    caption: 'Rauch, der flach liegt: Feine Tropfen tun dasselbe.',
+    warm: 'wärmere Luft',
+    cold: 'kalte Luft',
+  },
+  'boom-height': {
+    says: 'Ein Spritzgestänge über dem Raps: Die Höhe wird von der Düse bis zur Oberkante des Bestands gemessen. Feine Tropfen ziehen mit dem Wind ab.',
+    caption: 'Von der Düse bis zur Oberkante des Bestands. Je höher das Gestänge, desto mehr zieht ab.',
+    height: 'Höhe',
+  },
 };

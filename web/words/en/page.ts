@@ -6,6 +6,15 @@ export const page = {
   /** Tag (BCP 47) of the language with its country, by which voices, recognisers and dates are chosen. */
   tag: 'en-GB',
   practice: 'Practice days',
+  bench: 'For advisers: the bench',
+  learn: {
+    heading: 'Learn',
+    logic: 'How the rules think',
+    glossary: 'Glossary',
+    hand: 'Hand test',
+    card: 'Card for the cab',
+    more: 'More in the glossary',
+  },
   skip: 'Skip to the question',
   invented: 'Invented',
   inventedNote: 'Invented farm, invented day, invented weather: nothing here is about a real field.',

@@ -61,4 +61,32 @@ export const pictures = {
     measure: 'the distance',
     bank: 'top of the bank',
   },
+  'soil-water': {
+    deficit: 'Deficit: air in the pores. The soil can take up rain.',
+    capacity: 'Field capacity: films of water cling to the grains, the large pores have drained.',
+    saturated: 'Saturated: every pore is full. More water runs off.',
+  },
+  'soil-thread': {
+    smears: 'Wetter: a thread 3 mm thick holds and bends.',
+    limit: 'At the plastic limit: at 3 mm it just begins to crumble.',
+    thickness: '3 mm',
+  },
+  'drain-and-mole': {
+    says: 'A cut through a field: a round channel drawn by a mole plough, gravel below it, a pipe in it that leads to an outfall in the ditch.',
+    caption: 'Water goes from the mole channel through gravel to the pipe, and out at the outfall.',
+    mole: 'mole channel',
+    pipe: 'pipe',
+    outfall: 'outfall',
+  },
+  inversion: {
+    says: 'Cold air lies at the ground under warmer air. Smoke rises a little, then creeps away flat.',
+    caption: 'Smoke that lies flat: fine drops do the same.',
+    warm: 'warmer air',
+    cold: 'cold air',
+  },
+  'boom-height': {
+    says: 'A boom over the crop: its height is measured from the nozzle to the top of the crop. Fine drops drift off with the wind.',
+    caption: 'From the nozzle to the top of the crop. The higher the boom, the more drifts.',
+    height: 'height',
+  },
 };

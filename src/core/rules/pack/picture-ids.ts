@@ -1,4 +1,4 @@
-/** Drawings that a question may name: the page has one for each, with words in place of it. */
+/** Drawings that a question or a term of the glossary may name: the page has one for each, with words in place of it. */
 export const pictureIds = [
   'texture-roll',
   'feel-by-hand',
@@ -9,6 +9,11 @@ export const pictureIds = [
   'quadrat',
   'slope',
   'water-distance',
+  'soil-water',
+  'soil-thread',
+  'drain-and-mole',
+  'inversion',
+  'boom-height',
 ] as const;
 
 /** Id of a drawing. */

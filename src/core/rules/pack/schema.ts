@@ -1,5 +1,6 @@
 import { DateTime } from 'luxon';
 import * as z from 'zod';
+import { pictureIds } from './picture-ids.ts';
 
 /** Object schema that refuses unknown keys; the message of that issue lists the right ones for `zod-findings.ts`. */
 export function strict<Shape extends z.core.$ZodLooseShape>(shape: Shape) {
@@ -118,6 +119,7 @@ export const glossarySchema = strict({
       forms: z.exactOptional(z.record(z.string(), z.array(words).min(1, 'at least one form'))),
       text: localised,
       source,
+      picture: z.exactOptional(z.enum(pictureIds)),
     }),
   ),
 });
