@@ -15,7 +15,7 @@ export interface PageProps {
   readonly memory: Memory;
 }
 
-type Page = Exclude<Place, null | 'practice'>;
+type Page = Exclude<Place, null | 'practice' | 'bench'>;
 
 /** The page that is asked for, and where this device keeps how far one is. */
 export interface LearningProps {

@@ -6,6 +6,10 @@ export const commandErrors = {
   OPTION_UNKNOWN: { says: 'There is no such option.', next: 'See --help of the command.' },
   OPTION_VALUE: { says: 'An option has no value, or one that it cannot take.', next: 'See --help of the command.' },
   FILE_UNREADABLE: { says: 'A file could not be read.', next: 'Check that it is there and may be read.' },
+  WEATHER_FILE_WRONG: {
+    says: 'A file of daily weather records has not the form that is read.',
+    next: 'Mend the place named; docs/adviser.md shows the form.',
+  },
   FILE_NOT_JSON: { says: 'A file is not JSON.', next: 'Mend the place named.' },
   FILE_KEY_REPEATED: {
     says: 'A file gives one key twice.',

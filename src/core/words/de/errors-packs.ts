@@ -10,6 +10,10 @@ export const packErrors: ErrorWordsOf = {
     says: 'Eine Datei konnte nicht gelesen werden.',
     next: 'Prüfen Sie, ob sie da ist und gelesen werden darf.',
   },
+  WEATHER_FILE_WRONG: {
+    says: 'Eine Datei täglicher Wetteraufzeichnungen hat nicht die Form, die gelesen wird.',
+    next: 'Berichtigen Sie die genannte Stelle; docs/adviser.md zeigt die Form (englisch).',
+  },
   FILE_NOT_JSON: { says: 'Eine Datei ist kein JSON.', next: next.mend },
   FILE_KEY_REPEATED: {
     says: 'Eine Datei nennt einen Schlüssel zweimal.',

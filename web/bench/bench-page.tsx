@@ -1,0 +1,145 @@
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { isLoamwardError } from '../../src/core/errors/coded-error.ts';
+import { errorIn } from '../../src/core/words/errors.ts';
+import type { Memory } from '../chat/memory.ts';
+import { Fold } from '../parts/fold.tsx';
+import '../styles/bench.css';
+import { Begin } from './begin.tsx';
+import { Changes } from './changes.tsx';
+import { type Draft, emptyDraft, keepDraft, readDraft } from './draft.ts';
+import { FileButton } from './file-button.tsx';
+import { HandOut } from './hand-out.tsx';
+import { HeadForm } from './head-form.tsx';
+import { LimitBox } from './limit-box.tsx';
+import { benchRules } from './limits.ts';
+import { Outcome } from './outcome.tsx';
+import { RuleCard } from './rule-card.tsx';
+import { inventedSeason, parseWeatherFile, type SeasonWeather } from './season.ts';
+import { type Bench, fetchBench } from './server.ts';
+import { SpeechContext, speechOfPage, useSpeech } from './speech.ts';
+import { besideDraft, tryDraft } from './try-draft.ts';
+
+/** What the bench needs of the page. */
+export interface BenchPageProps {
+  readonly memory: Memory;
+}
+
+/** The adviser's bench: rules by topic, limits to be changed, what comes of it, and the overlay that is made of it. */
+export function BenchPage({ memory }: BenchPageProps) {
+  const speech = useMemo(speechOfPage, []);
+  const [server, setServer] = useState<Bench | null | 'loading'>('loading');
+  const load = () => void fetchBench().then(setServer);
+  useEffect(load, []);
+  const { bench } = speech;
+  return (
+    <SpeechContext.Provider value={speech}>
+      <section class="bench" aria-labelledby="bench-heading">
+        <h1 id="bench-heading" tabIndex={-1} ref={(heading) => heading?.focus()}>
+          {bench.heading}
+        </h1>
+        <p>{bench.lead}</p>
+        {server === null && (
+          <div role="alert">
+            <p>{bench.unreached}</p>
+            <button type="button" class="button" onClick={load}>
+              {bench.again}
+            </button>
+          </div>
+        )}
+        {server !== null && server !== 'loading' && <Work server={server} memory={memory} onReload={load} />}
+        <p>
+          <a href="#start">{bench.leave}</a>
+        </p>
+      </section>
+    </SpeechContext.Provider>
+  );
+}
+
+interface WorkProps extends BenchPageProps {
+  readonly server: Bench;
+  readonly onReload: () => void;
+}
+
+function Work({ server, memory, onReload }: WorkProps) {
+  const { words, bench } = useSpeech();
+  const { language } = words;
+  const { today } = server;
+  const [draft, setDraft] = useState<Draft>(() => readDraft(memory) ?? emptyDraft(today));
+  const [weather, setWeather] = useState<SeasonWeather>(() => inventedSeason(today));
+  const [refusedFile, setRefusedFile] = useState('');
+  const change = (next: Draft) => {
+    keepDraft(memory, next);
+    setDraft(next);
+  };
+  const { limits, opened, head } = draft;
+  const tried = useMemo(
+    () => tryDraft(server, draft, language),
+    [server, limits, opened, head.id, head.validFrom, head.layer],
+  );
+  const beside = useMemo(() => besideDraft(server, draft), [server, opened, head.id, head.validFrom]);
+  const shown = useMemo(() => benchRules(beside.pack, beside.cases, today), [beside, today]);
+  const openWeather = (text: string, file: string) => {
+    try {
+      setWeather(parseWeatherFile(text, file));
+      setRefusedFile('');
+    } catch (error) {
+      if (!isLoamwardError(error)) throw error;
+      const { says, expected, came } = errorIn(error.toJSON(), words);
+      setRefusedFile(`${says} ${expected}; ${came}`);
+    }
+  };
+  const parts = { draft, onChange: change };
+  return (
+    <>
+      {server.refused && (
+        <p class="bench-refused">
+          {bench.serverRefused} {errorIn(server.refused.error, words).says} {server.refused.error.file}
+        </p>
+      )}
+      <Begin bench={server} isBegun={tried.kind !== 'unchanged'} onBegin={change} />
+      <section aria-labelledby="bench-changes">
+        <h2 id="bench-changes">{bench.changes.heading}</h2>
+        <Changes {...parts} pack={beside.pack} today={today} />
+        <div aria-live="polite">
+          <Outcome tried={tried} weather={weather} today={today} />
+        </div>
+        <div class="choices">
+          <FileButton label={bench.season.open} onText={openWeather} />
+          {!weather.invented && (
+            <button type="button" class="button" onClick={() => setWeather(inventedSeason(today))}>
+              {bench.season.close}
+            </button>
+          )}
+        </div>
+        <p role="status">{refusedFile}</p>
+      </section>
+      <section aria-labelledby="bench-rules">
+        <h2 id="bench-rules">{bench.rules.heading}</h2>
+        {shown.topics.map(({ topic, rules }) => (
+          <Fold key={topic} title={bench.topics[topic] ?? topic}>
+            {rules.map((rule) => (
+              <RuleCard key={rule.rule.id} rule={rule} pack={beside.pack} onlyTighter={shown.onlyTighter} {...parts} />
+            ))}
+          </Fold>
+        ))}
+        <Fold title={bench.rules.others}>
+          <p>{bench.rules.othersLead}</p>
+          {shown.others.map((limit) => (
+            <LimitBox key={limit.id} limit={limit} onlyTighter={shown.onlyTighter.has(limit.id)} {...parts} />
+          ))}
+        </Fold>
+      </section>
+      <HeadForm {...parts} />
+      <HandOut
+        bench={server}
+        draft={draft}
+        tried={tried}
+        onWritten={(hash) => {
+          change({ ...draft, replaces: hash });
+          onReload();
+        }}
+      />
+      <p class="quiet">{bench.out.kept}</p>
+    </>
+  );
+}

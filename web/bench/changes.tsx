@@ -1,0 +1,52 @@
+import type { Pack } from '../../src/core/rules/pack-types.ts';
+import { parametersOn } from '../../src/core/units/parameter.ts';
+import { describeParameter } from '../../src/core/words/fill.ts';
+import type { Draft } from './draft.ts';
+import { useSpeech } from './speech.ts';
+
+interface ChangesProps {
+  readonly draft: Draft;
+  readonly pack: Pack;
+  readonly today: string;
+  readonly onChange: (draft: Draft) => void;
+}
+
+/** What the draft changes, one sentence each, each to be taken back. */
+export function Changes({ draft, pack, today, onChange }: ChangesProps) {
+  const { words, bench } = useSpeech();
+  const standing = parametersOn(pack.parameters, today);
+  const changed = Object.entries(draft.limits).flatMap(([id, value]) => {
+    const limit = standing.get(id);
+    return limit
+      ? [{ id, before: describeParameter(limit, words), after: describeParameter({ ...limit, value }, words) }]
+      : [];
+  });
+  const takeBack = (id: string) => {
+    const { [id]: _value, ...limits } = draft.limits;
+    const { [id]: _text, ...typed } = draft.typed;
+    onChange({ ...draft, limits, typed });
+  };
+  return (
+    <>
+      {changed.length === 0 && draft.opened === null && <p>{bench.changes.none}</p>}
+      {changed.length > 0 && (
+        <ul class="bench-changes">
+          {changed.map(({ id, before, after }) => (
+            <li key={id}>
+              <span>{bench.changes.one(id, before, after)}</span>
+              <button type="button" class="button" onClick={() => takeBack(id)}>
+                {bench.changes.undo(id)}
+              </button>
+            </li>
+          ))}
+        </ul>
+      )}
+      {draft.opened !== null && hasMore(draft.opened) && <p class="quiet">{bench.changes.further}</p>}
+    </>
+  );
+}
+
+function hasMore(content: NonNullable<Draft['opened']>): boolean {
+  const { overlay: _head, parameters: _limits, ...others } = content;
+  return Object.keys(others).length > 0;
+}

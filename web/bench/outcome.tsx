@@ -1,0 +1,89 @@
+import type { Finding } from '../../src/core/rules/pack/findings.ts';
+import { errorIn } from '../../src/core/words/errors.ts';
+import { Fold } from '../parts/fold.tsx';
+import type { SeasonWeather } from './season.ts';
+import { SeasonOutcome } from './season-outcome.tsx';
+import { useSpeech, worldOf } from './speech.ts';
+import type { Tried } from './try-draft.ts';
+
+interface OutcomeProps {
+  readonly tried: Tried;
+  readonly weather: SeasonWeather;
+  readonly today: string;
+}
+
+/** What comes of the draft: why it is refused, or what changes on the cases and on last season. */
+export function Outcome({ tried, weather, today }: OutcomeProps) {
+  if (tried.kind === 'refused') return <Refused findings={tried.findings} />;
+  if (tried.kind === 'unchanged') return null;
+  return (
+    <>
+      <CasesOutcome tried={tried} />
+      <SeasonOutcome before={tried.before} after={tried.after} weather={weather} today={today} />
+    </>
+  );
+}
+
+function Refused({ findings }: { readonly findings: readonly Finding[] }) {
+  const { words, bench } = useSpeech();
+  const errors = findings.filter(({ severity }) => severity === 'error');
+  return (
+    <div class="bench-refused" data-refused="yes">
+      <h3>{bench.refused.heading}</h3>
+      <p>{bench.refused.lead}</p>
+      <ul>
+        {errors.map((finding) => {
+          const { code, says, expected, came, next, parameter, rule } = errorIn(finding, words);
+          return (
+            <li key={`${code} ${finding.pointer}`}>
+              <b>{says}</b> <code>{[code, rule, parameter].filter(Boolean).join(' · ')}</code>
+              <br />
+              {bench.refused.expected}: {expected}
+              <br />
+              {bench.refused.came}: {came}
+              <br />
+              {bench.refused.next}: {next}
+            </li>
+          );
+        })}
+      </ul>
+    </div>
+  );
+}
+
+function CasesOutcome({ tried }: { readonly tried: Extract<Tried, { kind: 'sound' }> }) {
+  const { words, bench } = useSpeech();
+  const { differing, notJudged } = tried.cases;
+  const { titleOf } = worldOf(tried.after.pack, words);
+  const { names } = words.verdict;
+  const changed = differing.filter(({ way }) => way !== 'same');
+  const all = tried.before.cases.length;
+  const others = differing.length - changed.length;
+  return (
+    <div class="bench-outcome">
+      <h3>{bench.cases.heading}</h3>
+      <p>{changed.length === 0 ? bench.cases.none(all) : bench.cases.some(changed.length, all)}</p>
+      {changed.length > 0 && (
+        <ul>
+          {changed.map(({ name, file, a, b, by }) => (
+            <li key={`${file} ${name}`}>
+              {bench.cases.one(name, names[a.verdict], names[b.verdict], by.map(titleOf).join(', '))}
+            </li>
+          ))}
+        </ul>
+      )}
+      {others > 0 && (
+        <Fold title={bench.cases.others(others)}>
+          <ul>
+            {differing
+              .filter(({ way }) => way === 'same')
+              .map(({ name, file }) => (
+                <li key={`${file} ${name}`}>{name}</li>
+              ))}
+          </ul>
+        </Fold>
+      )}
+      {notJudged.length > 0 && <p>{bench.cases.notJudged(notJudged.length)}</p>}
+    </div>
+  );
+}
