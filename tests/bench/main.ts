@@ -3,6 +3,7 @@ import { parseArgs } from 'node:util';
 import { main as weighPage } from '../../src/tools/size.ts';
 import { benchAsking } from './asking-bench.ts';
 import { benchChat } from './chat-bench.ts';
+import { benchCompare } from './compare-bench.ts';
 import { benchReplay } from './replay-bench.ts';
 import { benchRules } from './rules-bench.ts';
 import { benchScan } from './scan-bench.ts';
@@ -15,6 +16,7 @@ export async function main(args: readonly string[]): Promise<number> {
   say(['Rules', ...(await benchRules('.')), '']);
   say(['Days ahead', ...(await benchScan('.')), '']);
   say(['Seasons replayed', ...(await benchReplay('.', values.data ?? null)), '']);
+  say(['Two rule sets compared', ...(await benchCompare('.', values.data ?? null)), '']);
   say(['Asking', ...(await benchAsking('.')), '']);
   say(['Chat', ...(await benchChat()), '']);
   say(['Page, bytes after gzip']);

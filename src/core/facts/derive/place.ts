@@ -1,4 +1,4 @@
-import { sunTimes } from '../../science/sun/times.ts';
+import { sunriseAndSunset } from '../../science/sun/times.ts';
 import { type EpochSeconds, epochSeconds } from '../../units/brands.ts';
 import { hourSeconds } from '../../weather/series.ts';
 import type { FactContext } from '../context.ts';
@@ -35,7 +35,7 @@ export function nextSunMark(
   hoursAfterSunrise: number,
 ): EpochSeconds | null {
   const marksOf = (day: EpochSeconds) => {
-    const { sunrise, sunset } = sunTimes(place, day);
+    const { sunrise, sunset } = sunriseAndSunset(place, day);
     const marks = [
       sunrise === null ? null : epochSeconds(sunrise + hoursAfterSunrise * hourSeconds),
       sunset === null ? null : epochSeconds(sunset - hoursBeforeSunset * hourSeconds),

@@ -7,8 +7,7 @@ import {
   isPossibleAir,
   type SoilAirDay,
   type SoilReading,
-  soilTemperaturePath,
-  soilTrendAhead,
+  soilTodayAndAhead,
 } from '../../science/soil/temperature/index.ts';
 import { type EpochSeconds, epochSeconds } from '../../units/brands.ts';
 import { numberParameter } from '../../units/parameter.ts';
@@ -30,6 +29,9 @@ export interface SoilFollower {
   readonly temperature: (index: number, context: FactContext) => Resolved;
   readonly trend: (index: number, context: FactContext) => Resolved;
 }
+
+/** The model's run of one day: temperature, and the change over the days ahead. */
+type Modelled = ReturnType<typeof soilTodayAndAhead> & { readonly aheadDays: number };
 
 /**
  * Follows the soil through a record: on the day of a reading it stands as read, afterwards the model carries it through the
@@ -54,8 +56,18 @@ export function soilFollower(record: readonly WeatherDay[], place: RecordPlace):
       latitudeDeg: place.latitude,
     };
   };
+  let kept: { readonly index: number; readonly of: Modelled } | null = null;
+  const modelled = (index: number, context: FactContext): Modelled => {
+    if (kept?.index === index) return kept.of;
+    const trendDays = context.parameters.get('trendAheadDays')?.value;
+    const aheadDays = typeof trendDays === 'number' ? trendDays : 0;
+    const of = { ...soilTodayAndAhead(inputOf(index, aheadDays, context), aheadDays), aheadDays };
+    kept = { index, of };
+    return of;
+  };
   return {
     read: (index) => {
+      kept = null;
       const { at } = days[index]!;
       const value = record[index]?.soil30cmC ?? null;
       readings = readings.filter((one) => one.at >= at - pastDays * daySeconds);
@@ -70,8 +82,7 @@ export function soilFollower(record: readonly WeatherDay[], place: RecordPlace):
         const { value } = last.reading;
         return { known: true, type: 'number', value, low: value, high: value, source: 'measured', at, goodUntil: null };
       }
-      const [here] = soilTemperaturePath(inputOf(index, 0, context), 0);
-      if (here === undefined) return { known: false, reason: 'not-asked' };
+      const { today: here } = modelled(index, context);
       const note = last === undefined ? 'modelled from the air alone' : 'carried forward from the last reading';
       const banded = { value: here.valueC, low: here.low95C, high: here.high95C };
       return derivedNumber('soil.temperature30cmC', banded, at, null, note);
@@ -79,8 +90,7 @@ export function soilFollower(record: readonly WeatherDay[], place: RecordPlace):
     trend: (index, context) => {
       const seen = deriveSoilTemperatureTrend(context);
       if (seen !== null) return seen;
-      const aheadDays = numberParameter(context.parameters, 'trendAheadDays');
-      const ahead = soilTrendAhead(inputOf(index, aheadDays, context), aheadDays);
+      const { ahead, aheadDays } = modelled(index, context);
       if (ahead === null) return { known: false, reason: 'forecast-gap' };
       const note = `modelled over ${aheadDays} days`;
       return derivedNumber('soil.temperatureTrendCPerDay', ahead, days[index]!.at, null, note);
@@ -90,6 +100,6 @@ export function soilFollower(record: readonly WeatherDay[], place: RecordPlace):
 
 /** Noon by the sun at a place on a day. */
 export function noonAt(iso: string, { longitude }: Pick<RecordPlace, 'longitude'>): EpochSeconds {
-  const [year = 0, month = 1, day = 1] = iso.split('-').map(Number);
-  return epochSeconds(Date.UTC(year, month - 1, day, 12) / 1000 - longitude * 240);
+  const [year, month, day] = [iso.slice(0, 4), iso.slice(5, 7), iso.slice(8, 10)];
+  return epochSeconds(Date.UTC(Number(year), Number(month) - 1, Number(day), 12) / 1000 - longitude * 240);
 }

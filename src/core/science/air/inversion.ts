@@ -1,7 +1,7 @@
 import type { EpochSeconds } from '../../units/brands.ts';
 import { inRange } from '../../units/in-range.ts';
 import type { Place } from '../sun/position.ts';
-import { sunTimes } from '../sun/times.ts';
+import { sunriseAndSunset } from '../sun/times.ts';
 
 /** When a sign of a temperature inversion counts; a pack's parameters say the numbers. */
 export interface InversionLimits {
@@ -58,7 +58,7 @@ function riskOf({ calm, clear, eveningToMorning }: InversionSigns): InversionRis
 }
 
 function isEveningToMorning({ place, at }: InversionAir, limits: InversionLimits): boolean {
-  const { sunrise, sunset, upAtNoon } = sunTimes(place, at);
+  const { sunrise, sunset, upAtNoon } = sunriseAndSunset(place, at);
   if (sunrise === null && sunset === null) return !upAtNoon;
   const morning = sunrise !== null && at <= sunrise + limits.hoursAfterSunrise * 3600;
   return morning || (sunset !== null && at >= sunset - limits.hoursBeforeSunset * 3600);

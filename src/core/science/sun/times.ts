@@ -39,10 +39,23 @@ const timesAbout = remember((latitude: number, longitude: number, noonSecond: nu
   const noon = epochSeconds(noonSecond);
   return {
     dawn: passing(place, noon, -halfDay, civilTwilightDeg),
-    sunrise: passing(place, noon, -halfDay, horizonDeg),
+    ...horizonAbout(latitude, longitude, noonSecond),
     noon,
-    sunset: passing(place, noon, halfDay, horizonDeg),
     dusk: passing(place, noon, halfDay, civilTwilightDeg),
+  };
+});
+
+/** Sunrise, sunset and whether the sun is up at noon of the solar day in which the moment lies, as `sunTimes` has them: half the work. */
+export function sunriseAndSunset(place: Place, at: EpochSeconds): Pick<SunTimes, 'sunrise' | 'sunset' | 'upAtNoon'> {
+  return horizonAbout(place.latitude, place.longitude, Math.round(solarNoon(place, at)));
+}
+
+const horizonAbout = remember((latitude: number, longitude: number, noonSecond: number) => {
+  const place = { latitude, longitude };
+  const noon = epochSeconds(noonSecond);
+  return {
+    sunrise: passing(place, noon, -halfDay, horizonDeg),
+    sunset: passing(place, noon, halfDay, horizonDeg),
     upAtNoon: sunPosition(place, noon).elevationDeg >= horizonDeg,
   };
 });

@@ -23,11 +23,23 @@ export function airForecastSdC(daysAhead: number): number {
 const forecastErrorKept = 0.7;
 const usualErrorKept = 0.9;
 
+/** Days before each month of a common year. */
+const daysBefore = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334];
+
 /** Day of the year (1 to 366) of a day written YYYY-MM-DD. */
 export function dayOfYear(iso: string): number {
-  const [year, month, day] = iso.split('-').map(Number) as [number, number, number];
-  return Math.round((Date.UTC(year, month - 1, day) - Date.UTC(year, 0, 1)) / 86_400_000) + 1;
+  const year = 100 * twoDigits(iso, 0) + twoDigits(iso, 2);
+  const month = twoDigits(iso, 5);
+  const isLeap = year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
+  return daysBefore[month - 1]! + twoDigits(iso, 8) + (isLeap && month > 2 ? 1 : 0);
 }
+
+/** The number that two digits of a text make. */
+function twoDigits(text: string, at: number): number {
+  return 10 * text.charCodeAt(at) + text.charCodeAt(at + 1) - 11 * zeroCode;
+}
+
+const zeroCode = 48;
 
 /** How far the place is from what its latitude or its archive tells, C, from the past days whose air is known, and what remains unsure. */
 export interface PlaceShift {

@@ -79,7 +79,8 @@ export function estimateDays(filtered: Filtered, of: SoilModelConstants): DayEst
   });
 }
 
-function dayOf(
+/** One day with its bands and the chance of being below `limitC`. */
+export function dayOf(
   { days }: SoilTemperatureInput,
   { air }: Filtered,
   index: number,

@@ -70,14 +70,13 @@ export function advance(
 ): void {
   const kept = [of.siteKept, of.passingKept, 1, 1, 1 - of.quickStep, 1 - of.slowStep, air.error.kept];
   for (let row = 0; row < size; row += 1) {
-    mean[row]! *= kept[row]!;
-    for (let column = 0; column < size; column += 1) p[row * size + column]! *= kept[row]! * kept[column]!;
+    const own = kept[row]!;
+    mean[row]! *= own;
+    for (let column = 0; column < size; column += 1) p[row * size + column]! *= own * kept[column]!;
   }
   const sun = noiseFactor(of, air.dayOfYear, slowC);
   const noise = [of.siteNoiseC, of.passingNoiseC, of.quickShareNoise, of.slowShareNoise];
-  noise.forEach((sd, index) => {
-    p[index * size + index]! += (sd * sun) ** 2;
-  });
+  for (let row = 0; row < noise.length; row += 1) p[row * size + row]! += (noise[row]! * sun) ** 2;
   const airVariance = p[place.air * size + place.air]! + air.error.variance;
   p[place.air * size + place.air] = airVariance;
   if (airVariance === 0) return;

@@ -1,10 +1,10 @@
 import { soilConstants30cm } from './constants.ts';
-import { filterReadings } from './filter.ts';
+import { type Filtered, filterReadings } from './filter.ts';
 import { withLayers } from './layers.ts';
-import { estimateDays } from './path.ts';
+import { type DayEstimate, dayOf, estimateDays } from './path.ts';
 import { reachOf } from './reach.ts';
 import { loadings, observe, seen } from './state.ts';
-import type { SoilTemperatureInput } from './types.ts';
+import type { SoilTemperatureDay, SoilTemperatureInput } from './types.ts';
 
 /** A change per day with the band that holds 95 %, C/day. */
 export interface TrendAhead {
@@ -21,8 +21,24 @@ const shareOfToday = 0.3;
  * are given. The level of today is common to both ends, so that its error hardly counts.
  */
 export function soilTrendAhead(input: SoilTemperatureInput, aheadDays: number): TrendAhead | null {
+  return soilTodayAndAhead(input, aheadDays).ahead;
+}
+
+/**
+ * The soil temperature of the day of asking, as `soilTemperaturePath` has it without a limit (0 C stands in), with the change
+ * ahead, from one run of the model.
+ */
+export function soilTodayAndAhead(
+  input: SoilTemperatureInput,
+  aheadDays: number,
+): { readonly today: SoilTemperatureDay; readonly ahead: TrendAhead | null } {
   const filtered = filterReadings(input, soilConstants30cm);
   const estimates = withLayers(input, filtered.today, estimateDays(filtered, soilConstants30cm));
+  const today = dayOf(input, filtered, filtered.today, estimates[0]!, 0);
+  return { today, ahead: trendOf(filtered, estimates, aheadDays) };
+}
+
+function trendOf(filtered: Filtered, estimates: readonly DayEstimate[], aheadDays: number): TrendAhead | null {
   const [first, last] = [estimates[0], estimates[aheadDays]];
   if (first === undefined || last === undefined || aheadDays < 1) return null;
   const { quickC, slowC } = filtered.memories[filtered.today]!;
