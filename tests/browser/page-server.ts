@@ -2,15 +2,21 @@ import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { build } from 'vite';
+import { systemTimers } from '../../src/adapters/clock.ts';
 import type { ForecastSource } from '../../src/adapters/conversation/types.ts';
+import { onceQuiet, systemWatcher } from '../../src/adapters/folder-watcher.ts';
 import { readPackFolder } from '../../src/adapters/pack-files/read-pack-folder.ts';
+import { rulesReader } from '../../src/adapters/pack-files/read-rules.ts';
 import { createMemoryStore } from '../../src/adapters/store/memory-store.ts';
 import type { ConversationEvent } from '../../src/core/dialogue/events.ts';
 import { reportOf } from '../../src/core/errors/coded-error.ts';
+import { localDate } from '../../src/core/facts/local-day.ts';
 import { loadPack } from '../../src/core/rules/pack/load-pack.ts';
 import type { Pack } from '../../src/core/rules/pack-types.ts';
 import { epochSeconds } from '../../src/core/units/brands.ts';
+import { silentLog } from '../../src/server/log.ts';
 import { type StartedServer, startServer } from '../../src/server/main.ts';
+import { openRuleBook } from '../../src/server/rules/rule-book.ts';
 import { standardServerSettings } from '../../src/server/settings.ts';
 import { root as rootOfTests } from '../repo/files.ts';
 
@@ -33,28 +39,44 @@ export interface PageServer {
   readonly useRules: (packs: readonly [Pack, ...Pack[]]) => void;
   /** Changes the built page: from the next opening on browsers find a newer one. */
   readonly renewPage: () => Promise<void>;
+  /** Folder that the adviser's bench may write overlays into, where the server was started for it. */
+  readonly overlays: string;
   /** Closes the server and removes the built page. */
   readonly end: () => Promise<void>;
 }
 
 /** Builds the page of the project at `root` into a folder of its own and serves it on a free loopback port. */
-export async function startPageServer(root: string = rootOfTests): Promise<PageServer> {
+export async function startPageServer(
+  root: string = rootOfTests,
+  { benchWrites = false }: { readonly benchWrites?: boolean } = {},
+): Promise<PageServer> {
   const webRoot = await mkdtemp(join(tmpdir(), 'loamward-page-'));
   await build({
     configFile: join(root, 'vite.config.ts'),
     logLevel: 'silent',
     build: { outDir: webRoot },
   });
-  const { pack } = loadPack(await readPackFolder(join(root, 'rules', 'propyzamide-winter-oilseed-rape')));
+  const packFolder = join(root, 'rules', 'propyzamide-winter-oilseed-rape');
+  const { pack } = loadPack(await readPackFolder(packFolder));
+  const overlays = await mkdtemp(join(tmpdir(), 'loamward-overlays-'));
   let store = createMemoryStore();
   let packs: readonly [Pack, ...Pack[]] = [pack];
   const error = reportOf('FORECAST_OFF', { expected: 'a forecast', came: 'none in tests' });
   let forecastFor: ForecastSource['forecastFor'] = async () => ({ error });
   let passed = 0;
   const clock = { now: () => epochSeconds(Date.now() / 1000 + passed) };
-  const open = (port: number): Promise<StartedServer> =>
+  const openRules = () =>
+    openRuleBook({
+      read: rulesReader({ pack: packFolder, overlays: [overlays] }, (zone) => localDate(clock.now(), zone)),
+      watch: (onChange) => onceQuiet(systemWatcher, systemTimers)([overlays], onChange),
+      now: clock.now,
+      timers: systemTimers,
+      log: silentLog,
+    });
+  const open = async (port: number): Promise<StartedServer> =>
     startServer({
-      settings: { ...standardServerSettings, port, messagesPerSecond: 1e6, messageBurst: 1e6 },
+      ...(benchWrites ? { rules: await openRules() } : {}),
+      settings: { ...standardServerSettings, overlays, benchWrites, port, messagesPerSecond: 1e6, messageBurst: 1e6 },
       packs,
       store,
       clock,
@@ -95,8 +117,10 @@ export async function startPageServer(root: string = rootOfTests): Promise<PageS
       const text = await readFile(worker, 'utf8');
       await writeFile(worker, text.replace(/(url:"index\.html",revision:")\w+/, '$1newer'));
     },
+    overlays,
     end: async () => {
       await server.close();
+      await rm(overlays, { recursive: true, force: true });
       await rm(webRoot, { recursive: true, force: true });
     },
   };

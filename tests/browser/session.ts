@@ -13,9 +13,9 @@ let browser: Browser;
 let server: PageServer;
 
 /** One browser and one server for all tests of the file that calls it. */
-export function shareBrowser(): void {
+export function shareBrowser(options: Parameters<typeof startPageServer>[1] = {}): void {
   beforeAll(async () => {
-    [browser, server] = await Promise.all([launchBrowser(), startPageServer()]);
+    [browser, server] = await Promise.all([launchBrowser(), startPageServer(undefined, options)]);
   });
   afterAll(async () => {
     await browser?.close();

@@ -18,6 +18,10 @@ import { inventedSeason, parseWeatherFile, type SeasonWeather } from './season.t
 import { type Bench, fetchBench } from './server.ts';
 import { SpeechContext, speechOfPage, useSpeech } from './speech.ts';
 import { besideDraft, tryDraft } from './try-draft.ts';
+import { useSettled } from './use-settled.ts';
+
+/** Quiet after typing before what it changes is worked out, ms. */
+const settlesAfterMs = 250;
 
 /** What the bench needs of the page. */
 export interface BenchPageProps {
@@ -71,11 +75,9 @@ function Work({ server, memory, onReload }: WorkProps) {
     keepDraft(memory, next);
     setDraft(next);
   };
-  const { limits, opened, head } = draft;
-  const tried = useMemo(
-    () => tryDraft(server, draft, language),
-    [server, limits, opened, head.id, head.validFrom, head.layer],
-  );
+  const { opened, head } = draft;
+  const settled = useSettled(draft, settlesAfterMs);
+  const tried = useMemo(() => tryDraft(server, settled, language), [server, settled]);
   const beside = useMemo(() => besideDraft(server, draft), [server, opened, head.id, head.validFrom]);
   const shown = useMemo(() => benchRules(beside.pack, beside.cases, today), [beside, today]);
   const openWeather = (text: string, file: string) => {
@@ -134,6 +136,7 @@ function Work({ server, memory, onReload }: WorkProps) {
         bench={server}
         draft={draft}
         tried={tried}
+        isSettled={settled === draft}
         onWritten={(hash) => {
           change({ ...draft, replaces: hash });
           onReload();

@@ -7,23 +7,30 @@ import { headTexts } from './head-form.tsx';
 import { type Bench, writeOverlay } from './server.ts';
 import { useSpeech } from './speech.ts';
 import { faultsOf, type Tried } from './try-draft.ts';
+import { readValue } from './values.ts';
 
 interface HandOutProps {
   readonly bench: Bench;
   readonly draft: Draft;
   readonly tried: Tried;
+  /** True where `tried` is of the draft as it stands. */
+  readonly isSettled: boolean;
   /** The draft lies in the server's folder now, under this hash. */
   readonly onWritten: (hash: string) => void;
 }
 
 /** Exports the draft as a file, and writes it into the server's folder where that may be; says what is missing. */
-export function HandOut({ bench: server, draft, tried, onWritten }: HandOutProps) {
+export function HandOut({ bench: server, draft, tried, isSettled, onWritten }: HandOutProps) {
   const { words, bench } = useSpeech();
   const [said, setSaid] = useState('');
   const { language } = words;
   const missing = headTexts.filter((name) => draft.head[name].trim() === '');
   const faults = missing.length > 0 ? [] : faultsOf(server, draft, language);
-  const isReady = tried.kind === 'sound' && missing.length === 0 && faults.length === 0;
+  const unread = Object.entries(draft.typed).flatMap(([id, text]) => {
+    const limit = server.shipped.parameters.find((one) => one.id === id);
+    return limit !== undefined && 'problem' in readValue(text, limit, bench) ? [id] : [];
+  });
+  const isReady = isSettled && tried.kind === 'sound' && missing.length + faults.length + unread.length === 0;
   const content = () => contentOf(draft, server.shipped, language);
   const tell = (error: ErrorReport | null) => {
     if (error === null) return setSaid(bench.out.notReached);
@@ -52,6 +59,7 @@ export function HandOut({ bench: server, draft, tried, onWritten }: HandOutProps
       {tried.kind !== 'unchanged' && missing.length > 0 && (
         <p>{bench.out.missing(missing.map((name) => bench.head[name]).join('; '))}</p>
       )}
+      {unread.length > 0 && <p class="problem">{bench.out.unread(unread.join(', '))}</p>}
       {faults.map((fault) => (
         <p class="problem" key={`${fault.code} ${fault.pointer}`}>
           {errorIn(fault, words).says} {fault.pointer}: {errorIn(fault, words).expected}

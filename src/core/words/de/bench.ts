@@ -108,6 +108,7 @@ export const benchWords: BenchWords = {
   out: {
     heading: 'Ausgeben',
     missing: (names) => `Noch auszufüllen: ${names}.`,
+    unread: (names) => `Noch kein Wert: ${names}.`,
     nothing: 'Noch gibt es nichts auszugeben.',
     export: 'Als Datei sichern',
     exported: (file) => `Gesichert: ${file}`,

@@ -103,6 +103,7 @@ export const benchWords = {
   out: {
     heading: 'Hand it out',
     missing: (names: string) => `Still to be filled in: ${names}.`,
+    unread: (names: string) => `Not yet a value: ${names}.`,
     nothing: 'There is nothing to hand out yet.',
     export: 'Export as a file',
     exported: (file: string) => `Exported: ${file}`,

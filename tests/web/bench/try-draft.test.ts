@@ -1,0 +1,169 @@
+import { describe, expect, test } from 'vitest';
+import { parseOverlay } from '../../../src/core/rules/overlay/parse-overlay.ts';
+import { contentOf, type Draft, emptyDraft, keepDraft, openDraft, readDraft } from '../../../web/bench/draft.ts';
+import { benchRules } from '../../../web/bench/limits.ts';
+import { daysByVerdict, inventedSeason, lastSeason, parseWeatherFile } from '../../../web/bench/season.ts';
+import { besideDraft, faultsOf, type Tried, tryDraft } from '../../../web/bench/try-draft.ts';
+import { overlayOf, parameter } from '../../core/rules/overlay/overlay-of.ts';
+import { benchWith } from './bench-at-hand.ts';
+
+const bench = benchWith();
+const blank = emptyDraft('2026-11-25');
+const head = {
+  id: 'hollin-bank',
+  title: 'Hollin Bank Farm, invented',
+  author: 'A. N. Adviser',
+  place: 'Hollin Bank Farm, invented',
+  reason: 'colder soil is wanted here',
+  layer: 'farm',
+  validFrom: '2026-12-01',
+} as const;
+const draftWith = (limits: Draft['limits'], more: Partial<Draft> = {}): Draft => ({ ...blank, limits, ...more });
+const sound = (tried: Tried) => {
+  expect(tried.kind).toBe('sound');
+  return tried as Extract<Tried, { kind: 'sound' }>;
+};
+
+describe('a draft that is tried', () => {
+  test('without a change is unchanged', () => {
+    expect(tryDraft(bench, blank, 'en').kind).toBe('unchanged');
+  });
+
+  test('with a tighter limit names the cases that change, each by the rule that reads it, before any head is filled in', () => {
+    const { cases } = sound(tryDraft(bench, draftWith({ soilTemperatureMaxC: 8 }), 'en'));
+    const changed = cases.differing.filter(({ way }) => way !== 'same');
+    expect(changed.length).toBeGreaterThan(0);
+    for (const { way, a, by } of changed)
+      expect([way, a.verdict, by]).toEqual(['stricter', 'spray-today', ['soil-too-warm']]);
+  });
+
+  test('that begins later is tried on the cases as if it held on their days', () => {
+    const later = draftWith({ soilTemperatureMaxC: 8 }, { head: { ...head, validFrom: '2027-06-01' } });
+    const now = draftWith({ soilTemperatureMaxC: 8 });
+    expect(sound(tryDraft(bench, later, 'en')).cases.transitions).toEqual(
+      sound(tryDraft(bench, now, 'en')).cases.transitions,
+    );
+  });
+
+  test('that would loosen a protected rule is refused with the facts that show it', () => {
+    const tried = tryDraft(bench, draftWith({ windMostKmh: 14.5 }), 'en');
+    expect(tried).toMatchObject({ kind: 'refused', findings: [{ code: 'OVERLAY_PARAMETER_LOOSENED' }] });
+    expect(tried.kind === 'refused' && tried.findings[0]?.came).toMatch(/wind\.boomKmh/);
+  });
+
+  test('is laid over the other overlays of the server, and takes the place of the one that it goes on with', () => {
+    const area = overlayOf({
+      overlay: { id: 'area', layer: 'area' },
+      parameters: [parameter('soilTemperatureMaxC', 9)],
+    });
+    const withArea = benchWith(area);
+    const limitOf = (draft: Draft) =>
+      besideDraft(withArea, draft).pack.parameters.find(({ id }) => id === 'soilTemperatureMaxC')?.value;
+    expect(limitOf(blank)).toBe(9);
+    expect(limitOf(openDraft(area, withArea.shipped, 'en', area.hash))).toBe(10);
+  });
+});
+
+describe('the file of a draft', () => {
+  test('is an overlay that parses, with every text in each language of the pack', () => {
+    const draft = draftWith({ soilTemperatureMaxC: 9, seasonLastDay: '01-20' }, { head });
+    expect(faultsOf(bench, draft, 'en')).toEqual([]);
+    const content = contentOf(draft, bench.shipped, 'en');
+    expect(content).toMatchObject({
+      overlay: { ...head, title: { en: head.title, de: head.title }, pack: { id: 'propyzamide-winter-oilseed-rape' } },
+      parameters: [
+        { id: 'soilTemperatureMaxC', value: 9, source: head.reason, why: { en: head.reason, de: head.reason } },
+        { id: 'seasonLastDay', value: '01-20' },
+      ],
+    });
+  });
+
+  test('of an overlay that was opened and left as it was is the very same, to its hash', () => {
+    const opened = overlayOf({
+      overlay: { validTo: '2027-01-31', fixed: ['soil-too-warm'] },
+      parameters: [parameter('soilTemperatureMaxC', 9), parameter('windMostKmh', 9, { validFrom: '2027-01-01' })],
+      cautions: [{ id: 'own', authority: 'practice', text: { en: 'Own.', de: 'Eigene.' } }],
+    });
+    const text = JSON.stringify(contentOf(openDraft(opened, bench.shipped, 'en', opened.hash), bench.shipped, 'en'));
+    expect(parseOverlay('again.json', text).overlay?.hash).not.toBeUndefined();
+    const again = parseOverlay('again.json', text).overlay?.content;
+    const byId = (list: readonly { readonly id: string }[] = []) => list.toSorted((a, b) => (a.id < b.id ? -1 : 1));
+    expect({ ...again, parameters: byId(again?.parameters) }).toEqual({
+      ...opened.content,
+      parameters: byId(opened.content.parameters),
+    });
+  });
+
+  test('without a reason or with a day that is none is faulty', () => {
+    const codes = (part: object) =>
+      faultsOf(bench, draftWith({ soilTemperatureMaxC: 9 }, { head: { ...head, ...part } }), 'en').map(
+        ({ pointer }) => pointer,
+      );
+    expect(codes({ reason: ' ' })).toContain('/overlay/reason');
+    expect(codes({ validFrom: '2026-13-01' })).toEqual(['/overlay/validFrom']);
+    expect(codes({ id: 'Hollin Bank' })).toEqual(['/overlay/id']);
+  });
+
+  test('is kept on the device until it is forgotten', () => {
+    const kept = new Map<string, string>();
+    const memory = {
+      read: (key: string) => kept.get(key) ?? null,
+      write: (key: string, value: string | null) => void (value === null ? kept.delete(key) : kept.set(key, value)),
+    };
+    const draft = draftWith({ soilTemperatureMaxC: 9 }, { head, typed: { gustMostKmh: '1o' } });
+    keepDraft(memory, draft);
+    expect(readDraft(memory)).toEqual(draft);
+    keepDraft(memory, null);
+    expect(readDraft(memory)).toBeNull();
+    memory.write('loamward.bench', '{"head":');
+    expect(readDraft(memory)).toBeNull();
+  });
+});
+
+describe('what the bench shows', () => {
+  const shown = benchRules(bench.shipped, bench.cases, bench.today);
+
+  test('is every rule once, under its topic, and every value in force', () => {
+    expect(shown.topics.flatMap(({ rules }) => rules.map(({ rule }) => rule.id)).toSorted()).toEqual(
+      bench.shipped.rules.map(({ id }) => id).toSorted(),
+    );
+    const values = [...shown.topics.flatMap(({ rules }) => rules.flatMap(({ limits }) => limits)), ...shown.others];
+    expect(new Set(values.map(({ id }) => id)).size).toBe(shown.compiled.parameters.size);
+  });
+
+  test('says of the limits of protected rules, and of values that reach one, that they may only get tighter', () => {
+    expect(
+      ['windMostKmh', 'nearWaterDistanceM', 'fieldCapacityDriestPercent'].filter((id) => !shown.onlyTighter.has(id)),
+    ).toEqual([]);
+    expect(shown.onlyTighter.has('goodForSeenNowHours')).toBe(true);
+    expect(['soilTemperatureMaxC', 'weedTillersMost'].filter((id) => shown.onlyTighter.has(id))).toEqual([]);
+  });
+});
+
+describe('last season', () => {
+  test('of a tighter limit has fewer days of spray today, and each changed day says by which rule', () => {
+    const { before, after } = sound(tryDraft(bench, draftWith({ soilTemperatureMaxC: 6 }), 'en'));
+    const season = lastSeason(before, after, inventedSeason(bench.today), bench.today);
+    const [spray] = season === null ? [] : daysByVerdict(season);
+    expect(season?.season).toBe(2025);
+    expect(spray?.a).toBeGreaterThan(spray?.b ?? Number.POSITIVE_INFINITY);
+    for (const { way, by } of season?.changed ?? []) expect([way, by]).toEqual(['stricter', ['soil-too-warm']]);
+  });
+
+  test('is read from a file of daily records', () => {
+    const invented = inventedSeason(bench.today);
+    const file = JSON.stringify({ name: 'Own station', place: invented.place, days: invented.days });
+    expect(parseWeatherFile(file, 'own.json')).toEqual({ ...invented, name: 'Own station', invented: false });
+  });
+
+  test.each([
+    ['{', 'FILE_NOT_JSON'],
+    ['{}', 'WEATHER_FILE_WRONG'],
+    [
+      '{"name":"a","place":{"latitude":54,"longitude":-2,"elevationM":1},"days":[{"iso":"2025-13-01"}]}',
+      'WEATHER_FILE_WRONG',
+    ],
+  ])('a file %s is refused with a code', (text, code) => {
+    expect(() => parseWeatherFile(text, 'own.json')).toThrow(expect.objectContaining({ code }));
+  });
+});
