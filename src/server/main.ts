@@ -1,9 +1,12 @@
 import { randomUUID } from 'node:crypto';
+import { appendFile } from 'node:fs/promises';
 import { systemClock, systemTimers } from '../adapters/clock.ts';
+import type { ConversationStore } from '../adapters/store/conversation-store.ts';
 import { createMemoryStore, defaultMemoryLimits } from '../adapters/store/memory-store.ts';
+import { savingVerdicts } from '../adapters/store/save-verdicts.ts';
 import { codedError } from '../core/errors/coded-error.ts';
 import { type AppMeans, buildApp } from './app.ts';
-import { faultName, silentLog } from './log.ts';
+import { faultName, type Log, silentLog } from './log.ts';
 import type { ServerSettings } from './settings.ts';
 
 /** Closing is cut short after this long, ms: twice what the chat needs. */
@@ -30,7 +33,7 @@ export async function startServer(options: StartOptions): Promise<StartedServer>
     timers,
     clock: options.clock ?? systemClock,
     newId: options.newId ?? randomUUID,
-    store: options.store ?? createMemoryStore(memoryLimits(settings)),
+    store: options.store ?? (await storeFor(settings, log)),
   };
   const app = await buildApp(means);
   const { host, port } = settings;
@@ -65,6 +68,19 @@ export async function startServer(options: StartOptions): Promise<StartedServer>
       log({ event: 'closed' });
     },
   };
+}
+
+/** Conversations in memory; each verdict also goes into the file that is set for it. Throws SETTING_WRONG where it cannot be written. */
+async function storeFor(settings: ServerSettings, log: Log): Promise<ConversationStore> {
+  const store = createMemoryStore(memoryLimits(settings));
+  const { saveVerdicts: file } = settings;
+  if (file === null) return store;
+  const add = (lines: string) => appendFile(file, lines, { mode: 0o600 });
+  await add('').catch((error: NodeJS.ErrnoException) => {
+    const expected = 'a file that can be written';
+    throw codedError('SETTING_WRONG', { expected, came: error.code ?? 'refused', parameter: 'LOAMWARD_SAVE_VERDICTS' });
+  });
+  return savingVerdicts(store, add, (error) => log({ event: 'fault', code: 'SERVER_FAULT', fault: faultName(error) }));
 }
 
 function memoryLimits({ keptConversations, keptEvents, keptHours }: ServerSettings) {

@@ -62,6 +62,11 @@ export const serverSettingTable = {
     range: [1, 2400],
     meaning: 'Hours without use after which a conversation is dropped.',
   },
+  LOAMWARD_SAVE_VERDICTS: {
+    standard: '',
+    meaning:
+      'File to which each verdict is added as a line of JSON, with the facts that it stood on (place and time among them), for loamward rules compare --events. Nothing is saved where it is not set.',
+  },
   LOAMWARD_SHOWN_DAYS: {
     standard: '30',
     range: [1, 365],

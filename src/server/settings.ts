@@ -18,6 +18,8 @@ export interface ServerSettings {
   readonly keptConversations: number;
   readonly keptEvents: number;
   readonly keptHours: number;
+  /** File to which each verdict is added; null where none is. */
+  readonly saveVerdicts: string | null;
   /** Days for which an answer is shown under its link. */
   readonly shownDays: number;
   /** Folder of overlays; null where none is set. */
@@ -49,6 +51,7 @@ export function serverSettingsFrom(env: Environment): ServerSettings {
     keptConversations: whole('LOAMWARD_KEPT_CONVERSATIONS'),
     keptEvents: whole('LOAMWARD_KEPT_EVENTS'),
     keptHours: whole('LOAMWARD_KEPT_HOURS'),
+    saveVerdicts: text('LOAMWARD_SAVE_VERDICTS') || null,
     shownDays: whole('LOAMWARD_SHOWN_DAYS'),
     overlays: text('LOAMWARD_OVERLAYS') || null,
     benchWrites: yesOrNo('LOAMWARD_BENCH_WRITES', text('LOAMWARD_BENCH_WRITES')),

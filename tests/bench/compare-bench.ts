@@ -71,6 +71,8 @@ async function benchStations(name: string, stations: readonly StationRecord[], a
   ];
 }
 
+type Outcomes = Awaited<ReturnType<typeof evaluateWithEngine>>;
+
 /** Seconds that the engine takes for both rule sets on a sample of the days; throws where it comes to another verdict. */
 async function sampleOf(
   { rules, season, station, given }: Parameters<typeof compareSeasons>[0],
@@ -86,7 +88,7 @@ async function sampleOf(
   const verdicts = own.flatMap((one) => one.verdicts);
   const sample = all.map((one, at) => ({ ...one, at })).filter((_, at) => at % sampleEvery === 0);
   const started = performance.now();
-  const judged = [];
+  const judged: (readonly [Outcomes, Outcomes])[] = [];
   for (const { facts } of sample)
     judged.push([await evaluateWithEngine(a, facts), await evaluateWithEngine(b, facts)] as const);
   const seconds = (performance.now() - started) / 1000;
@@ -97,6 +99,6 @@ async function sampleOf(
   return { seconds, factsSeconds, days: sample.length };
 }
 
-function wordOf({ rules }: CompiledRules, outcomes: Awaited<ReturnType<typeof evaluateWithEngine>>) {
+function wordOf({ rules }: CompiledRules, outcomes: Outcomes) {
   return verdictWord(rules.map(({ rule: { id, effect } }) => ({ effect, outcome: outcomes.get(id)! })));
 }

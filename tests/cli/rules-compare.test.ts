@@ -2,13 +2,13 @@ import { mkdir, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Ajv2020 } from 'ajv/dist/2020.js';
-import formats from 'ajv-formats';
+import addFormats from 'ajv-formats';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import * as z from 'zod';
 import { type ComparisonReport, reportSchema } from '../../src/cli/compare/report-schema.ts';
 import { runCommandLine } from '../../src/cli/main.ts';
 import { inventedDays } from '../../src/demo/invented-seasons.ts';
-import { fakeIo } from './fake-io.ts';
+import { fakeIo, root } from './fake-io.ts';
 
 const pack = 'propyzamide-winter-oilseed-rape';
 const overlay = {
@@ -113,7 +113,7 @@ describe('loamward rules compare', () => {
     const report = JSON.parse((await run(...overlaid(), '--json')).out) as ComparisonReport;
     expect(reportSchema.parse(report)).toEqual(report);
     const ajv = new Ajv2020({ strict: false });
-    formats.default(ajv);
+    (addFormats as unknown as (to: Ajv2020) => void)(ajv);
     const valid = ajv.compile(z.toJSONSchema(reportSchema));
     expect([valid(report), valid.errors]).toEqual([true, null]);
     expect(valid({ ...report, format: 'another' })).toBe(false);
@@ -165,6 +165,29 @@ describe('loamward rules compare', () => {
       verdicts: 0,
       unread: [{ count: 2, error: { code: 'EVENTS_UNREADABLE' } }],
     });
+  });
+
+  test('a verdict that was saved is judged under both; told twice it counts once', async () => {
+    const { facts } = JSON.parse(await readFile(join(root, 'rules', pack, 'cases', 'whole-days.json'), 'utf8'))
+      .cases[0];
+    const io = fakeIo({ 'facts.json': JSON.stringify(facts) });
+    expect(await runCommandLine(['decide', '--facts', 'facts.json', '--json'], io)).toBe(0);
+    const decision = JSON.parse(io.out());
+    const event = {
+      kind: 'verdict-given',
+      id: 'v1',
+      at: 1_793_955_600,
+      device: 'd',
+      count: 1,
+      tag: 't',
+      saw: [],
+      decision,
+    };
+    const file = join(folder, 'verdicts.json');
+    await writeFile(file, JSON.stringify({ events: [event, event, { ...event, id: 'v2' }] }));
+    const { verdicts } = JSON.parse((await run(...overlaid(), '--events', file, '--json')).out) as ComparisonReport;
+    expect(verdicts).toMatchObject({ events: 3, verdicts: 2, asThen: 2, unread: [], unjudged: [] });
+    expect(verdicts?.transitions).toMatchObject([{ a: decision.verdict, count: 2 }]);
   });
 
   test.each([

@@ -1,3 +1,4 @@
+import type { ConversationEvent } from '../../src/core/dialogue/events.ts';
 import type { ErrorCode } from '../../src/core/errors/table.ts';
 import { closeCodeOf } from '../../src/core/protocol/close-codes.ts';
 import type { ClientMessageOf, EventMessage } from '../../src/core/protocol/messages.ts';
@@ -32,6 +33,8 @@ export interface Chat {
   readonly choose: (isChoosing: boolean) => void;
   /** Goes back to a conversation that this device keeps. */
   readonly goTo: (token: string) => void;
+  /** Every event of every conversation that this device keeps; null where it does not let them be read. */
+  readonly saidEvents: () => Promise<readonly ConversationEvent[] | null>;
   /** Another page of this browser goes on; this one only says so. */
   readonly giveUp: () => void;
   readonly putRefusalAway: () => void;
@@ -168,6 +171,7 @@ export function createChat(means: ChatMeans, makeOffline?: (inside: ChatInside) 
       else begin();
     },
     goTo: (token) => void offline?.goTo(token),
+    saidEvents: async () => (await offline?.saidEvents()) ?? null,
     giveUp: () => {
       link.stop();
       offline?.stop();

@@ -1,3 +1,5 @@
+import { saveFile } from '../save-file.ts';
+
 /** What came of handing a text to the device. */
 export type Sent = 'shared' | 'copied' | 'saved' | 'refused';
 
@@ -44,14 +46,7 @@ function copySelected(text: string): boolean {
 
 /** Saves the text as a file on the device. */
 export function save(name: string, text: string): Sent {
-  const address = URL.createObjectURL(new Blob([text], { type: 'text/plain;charset=utf-8' }));
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = name;
-  document.body.append(link);
-  link.click();
-  link.remove();
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+  saveFile(name, text);
   return 'saved';
 }
 

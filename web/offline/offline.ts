@@ -123,6 +123,11 @@ export function createOffline(inside: ChatInside, parts: OfflineParts): Offline 
       if (isStale || now.isBarred) await goTo(null);
     },
     goTo,
+    saidEvents: () =>
+      vault.attempt(async (kept) => {
+        const rows = await Promise.all((await kept.notes()).map((note) => kept.readEvents(note.token)));
+        return rows.flat().map(({ event }) => event);
+      }, null),
     onChoose: () => void ready.listConversations(),
     stop: () => {
       now.turn += 1;

@@ -1,3 +1,4 @@
+import type { ConversationEvent } from '../../src/core/dialogue/events.ts';
 import type { ErrorReport } from '../../src/core/errors/coded-error.ts';
 import type { EventMessage, Notice } from '../../src/core/protocol/messages.ts';
 import type { ServerMessageOf } from '../../src/core/protocol/server-messages.ts';
@@ -56,6 +57,8 @@ export interface Offline {
   readonly beforeStart: () => Promise<void>;
   /** Goes to a kept conversation. */
   readonly goTo: (token: string) => Promise<void>;
+  /** Every event of every conversation that this device keeps; null where it does not let them be read. */
+  readonly saidEvents: () => Promise<readonly ConversationEvent[] | null>;
   /** The choice of a field is shown: the list of kept conversations is read anew. */
   readonly onChoose: () => void;
   /** Another page of this browser goes on. */

@@ -63,7 +63,9 @@ export function App({ chat, means }: { readonly chat: Chat; readonly means: Chat
                 takesFocus={state.hasActed}
               />
             )}
-            {!isTalking && !isOpening && <ConversationList state={state} onGoTo={chat.goTo} />}
+            {!isTalking && !isOpening && (
+              <ConversationList state={state} onGoTo={chat.goTo} saidEvents={chat.saidEvents} />
+            )}
           </>
         )}
       </main>

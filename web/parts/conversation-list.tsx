@@ -1,20 +1,29 @@
+import { useState } from 'preact/hooks';
+import type { Chat } from '../chat/chat.ts';
 import type { PageState } from '../chat/page-state.ts';
+import { saveFile } from '../save-file.ts';
 import { pageWords } from '../words.ts';
 import { Invented } from './invented.tsx';
 
 /** Most that are listed, that last used first. */
 const mostListed = 12;
 
-interface ConversationListProps {
+interface ConversationListProps extends Pick<Chat, 'saidEvents'> {
   readonly state: PageState;
   readonly onGoTo: (token: string) => void;
 }
 
-/** Earlier conversations that this device keeps, to go back to. */
-export function ConversationList({ state, onGoTo }: ConversationListProps) {
+/** Earlier conversations that this device keeps, to go back to; all of them can be saved as a file. */
+export function ConversationList({ state, onGoTo, saidEvents }: ConversationListProps) {
   const words = pageWords.offline;
   const others = state.conversations.filter(({ token }) => token !== state.token).slice(0, mostListed);
-  if (others.length === 0) return null;
+  const [said, setSaid] = useState('');
+  if (state.conversations.length === 0) return null;
+  const save = async () => {
+    const events = await saidEvents();
+    if (events !== null) saveFile('loamward-events.json', `${JSON.stringify({ events })}\n`, 'application/json');
+    setSaid(events === null ? words.eventsNotSaved : words.eventsSaved(events.length));
+  };
   return (
     <section class="start earlier">
       <h2>{words.conversations}</h2>
@@ -27,6 +36,11 @@ export function ConversationList({ state, onGoTo }: ConversationListProps) {
           <span>{headline ?? words.noVerdict}</span>
         </button>
       ))}
+      <button type="button" class="button" onClick={() => void save()}>
+        {words.saveEvents}
+      </button>
+      <p class="quiet">{words.saveEventsNote}</p>
+      <p role="status">{said}</p>
     </section>
   );
 }

@@ -13,23 +13,23 @@ export interface ReadVerdicts {
 
 /**
  * Verdicts of a file of events as page or server save it: a JSON list, an object with a list named `events`, or one event a line. An
- * event that is of no form that there is does not hinder the others. Throws FILE_UNREADABLE or FILE_NOT_JSON.
+ * event that is of no form that there is does not hinder the others; one that stands there twice counts once. Throws FILE_UNREADABLE or FILE_NOT_JSON.
  */
 export async function readVerdicts(io: Io, path: string): Promise<ReadVerdicts> {
   const events = eventsIn((await readNamedFile(io, path)).replace(/^\uFEFF/, ''), path);
-  const verdicts: SavedVerdict[] = [];
+  const verdicts = new Map<string, SavedVerdict>();
   const unread = new Map<string, { error: ErrorReport; count: number }>();
   for (const event of events) {
     const parsed = parseEvents({ events: [event] });
-    if (parsed.ok)
-      verdicts.push(...parsed.events.flatMap((one) => (one.kind === 'verdict-given' ? [one.decision] : [])));
-    else {
+    if (parsed.ok) {
+      for (const one of parsed.events) if (one.kind === 'verdict-given') verdicts.set(one.id, one.decision);
+    } else {
       const { pointer: _pointer, ...error } = parsed.error;
       const key = JSON.stringify(error);
       unread.set(key, { error, count: (unread.get(key)?.count ?? 0) + 1 });
     }
   }
-  return { events: events.length, verdicts, unread: [...unread.values()] };
+  return { events: events.length, verdicts: [...verdicts.values()], unread: [...unread.values()] };
 }
 
 function eventsIn(text: string, file: string): readonly unknown[] {

@@ -96,6 +96,11 @@ export const offline: PageWords['offline'] = {
   conversations: 'Frühere Gespräche',
   conversationsNote: 'Auf diesem Gerät aufgehoben.',
   noVerdict: 'noch keine Antwort',
+  saveEvents: 'Gesagtes und Urteile als Datei speichern',
+  saveEventsNote:
+    'Alles, was dieses Gerät aufhebt, auch Orte und Zeiten: für Ihre Unterlagen, oder für eine Beratung, die daran andere Regeln erprobt.',
+  eventsSaved: (count) => `Gespeichert als loamward-events.json: ${count} Ereignisse.`,
+  eventsNotSaved: 'Dieses Gerät ließ es nicht lesen. Versuchen Sie es noch einmal.',
   goTo: (field, day) => `${field}, ${day}`,
 };
 

@@ -91,6 +91,11 @@ export const offline = {
   conversations: 'Earlier conversations',
   conversationsNote: 'Kept on this device.',
   noVerdict: 'no answer yet',
+  saveEvents: 'Save what was said and judged as a file',
+  saveEventsNote:
+    'All that this device keeps, places and times too: for your records, or for an adviser who tries other rules on it.',
+  eventsSaved: (count: number) => `Saved as loamward-events.json: ${count} events.`,
+  eventsNotSaved: 'This device did not let it be read. Try again.',
   goTo: (field: string, day: string) => `${field}, ${day}`,
 };
 
