@@ -63,7 +63,7 @@ export function DrainAndMole() {
     <Drawing says={words.says} caption={words.caption} size={[320, 220]}>
       <path class="pic-earth" d="M4 216V40h226l36 150q8 10 18 10h32v16z" />
       <path class="pic-on-earth" d="M20 96h150M20 108h150M170 96v12" />
-      <path class="pic-on-earth" d="M60 40l-4 54M110 40l4 54" />
+      <path class="pic-on-earth" d="M28 40l-3 54M156 40l3 54" />
       <path class="pic-flakes pic-on-earth" d="M150 118h0M158 126h0M148 132h0M160 140h0M152 146h0" />
       <path class="pic-on-earth" d="M140 152h118M140 164h121" />
       <path class="pic-line" d="M262 158q14 4 14 34" />

@@ -19,7 +19,7 @@ interface PictureProps {
 export function LogicPicture({ graph, lesson, goTo }: PictureProps) {
   const [walk, setWalk] = useState<Walk>(() => ({ at: [...graph.keys()][0] ?? '', from: null }));
   const [open, setOpen] = useState<string | null>(null);
-  const [closed, setClosed] = useState<ReadonlySet<string>>(new Set());
+  const [closed, setClosed] = useState<ReadonlySet<string>>(() => new Set(foldedAtFirst()));
   const inside = useRef<HTMLDivElement>(null);
   const isAsked = useRef(false);
   useEffect(() => {
@@ -154,4 +154,9 @@ function LinkList({ node, graph, lesson, onFollow }: Pick<NodeProps, 'node' | 'g
       </ul>
     </>
   );
+}
+
+/** Where the columns stand one below the other, only the first is unfolded. */
+function foldedAtFirst(): readonly string[] {
+  return matchMedia('(min-width: 60rem)').matches ? [] : columns.slice(1);
 }
