@@ -1,4 +1,6 @@
+import { readFile } from 'node:fs/promises';
 import { describe, expect, test } from 'vitest';
+import { parseEvents } from '../../../src/core/protocol/events/parse-events.ts';
 import { answerAll, answerOnce, chooseField, fitDay, questionHeading, textOf, verdictHeading } from '../answers.ts';
 import { expectOnServerOnce, idsInPage, inProfile, tokenOf } from '../offline-steps.ts';
 import { untilAlone, untilBack, untilReady } from '../offline-waits.ts';
@@ -31,6 +33,34 @@ export function offlineSuite(): void {
         expect((await pageServer().kept(await tokenOf(page))).length).toBe(kept);
         expect(await textOf(page.locator(verdictHeading))).toMatch(/^Spray today/);
         expect(await page.getByRole('alert').count()).toBe(0);
+      });
+    });
+
+    test('all that was said and judged is saved as a file, the verdict with its facts, and can be read again', async () => {
+      await inProfile(async (page) => {
+        await chooseField(page, 'Mill Piece');
+        await untilReady(page);
+        await answerAll(page, fitDay);
+        expect(await textOf(page.locator(verdictHeading))).toMatch(/^Spray today/);
+        const token = await tokenOf(page);
+        await expect
+          .poll(async () => (await idsInPage(page, token)).length)
+          .toBe((await pageServer().kept(token)).length);
+        await page.evaluate(() => localStorage.removeItem('loamward.token'));
+        await page.reload();
+        await page.getByRole('heading', { name: 'Which field?' }).waitFor();
+        const coming = page.waitForEvent('download');
+        await page.getByRole('button', { name: 'Save what was said and judged as a file' }).click();
+        const download = await coming;
+        expect(download.suggestedFilename()).toBe('loamward-events.json');
+        const parsed = parseEvents(JSON.parse(await readFile(await download.path(), 'utf8')));
+        expect(parsed).toMatchObject({ ok: true });
+        const events = parsed.ok ? parsed.events : [];
+        expect(events.map(({ id }) => id).sort()).toEqual((await pageServer().kept(token)).map(({ id }) => id).sort());
+        expect(events.find(({ kind }) => kind === 'verdict-given')).toMatchObject({
+          decision: { verdict: 'spray-today' },
+        });
+        await page.getByText(`Saved as loamward-events.json: ${events.length} events.`).waitFor();
       });
     });
 
