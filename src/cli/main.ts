@@ -10,6 +10,7 @@ import { practice } from './commands/practice.ts';
 import { practiceDays } from './commands/practice-days.ts';
 import { rulesCheck } from './commands/rules-check.ts';
 import { rulesCompare } from './commands/rules-compare.ts';
+import { rulesPack } from './commands/rules-pack.ts';
 import { rulesSay } from './commands/rules-say.ts';
 import { rulesTry } from './commands/rules-try.ts';
 import { serve } from './commands/serve.ts';
@@ -32,6 +33,7 @@ export const commands: readonly Command[] = [
   rulesSay,
   rulesTry,
   rulesCompare,
+  rulesPack,
   build,
 ];
 

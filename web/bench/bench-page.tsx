@@ -12,7 +12,7 @@ import { HandOut } from './hand-out.tsx';
 import { HeadForm } from './head-form.tsx';
 import { LimitBox } from './limit-box.tsx';
 import { benchRules } from './limits.ts';
-import { Outcome } from './outcome.tsx';
+import { Outcome, summaryOf } from './outcome.tsx';
 import { RuleCard } from './rule-card.tsx';
 import { inventedSeason, parseWeatherFile, type SeasonWeather } from './season.ts';
 import { type Bench, fetchBench } from './server.ts';
@@ -65,7 +65,8 @@ interface WorkProps extends BenchPageProps {
 }
 
 function Work({ server, memory, onReload }: WorkProps) {
-  const { words, bench } = useSpeech();
+  const speech = useSpeech();
+  const { words, bench } = speech;
   const { language } = words;
   const { today } = server;
   const [draft, setDraft] = useState<Draft>(() => readDraft(memory) ?? emptyDraft(today));
@@ -90,7 +91,7 @@ function Work({ server, memory, onReload }: WorkProps) {
       setRefusedFile(`${says} ${expected}; ${came}`);
     }
   };
-  const parts = { draft, onChange: change };
+  const parts = { draft, onChange: change, summary: summaryOf(tried, speech) };
   return (
     <>
       {server.refused && (
@@ -101,7 +102,7 @@ function Work({ server, memory, onReload }: WorkProps) {
       <Begin bench={server} isBegun={tried.kind !== 'unchanged'} onBegin={change} />
       <section aria-labelledby="bench-changes">
         <h2 id="bench-changes">{bench.changes.heading}</h2>
-        <Changes {...parts} pack={beside.pack} today={today} />
+        <Changes draft={draft} onChange={change} pack={beside.pack} today={today} />
         <div aria-live="polite">
           <Outcome tried={tried} weather={weather} today={today} />
         </div>
@@ -131,7 +132,7 @@ function Work({ server, memory, onReload }: WorkProps) {
           ))}
         </Fold>
       </section>
-      <HeadForm {...parts} />
+      <HeadForm draft={draft} onChange={change} />
       <HandOut
         bench={server}
         draft={draft}

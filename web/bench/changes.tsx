@@ -47,6 +47,6 @@ export function Changes({ draft, pack, today, onChange }: ChangesProps) {
 }
 
 function hasMore(content: NonNullable<Draft['opened']>): boolean {
-  const { overlay: _head, parameters: _limits, ...others } = content;
+  const { overlay: _head, parameters: _limits, hash: _hash, ...others } = content;
   return Object.keys(others).length > 0;
 }

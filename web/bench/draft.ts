@@ -67,7 +67,12 @@ export function contentOf({ head, limits, opened }: Draft, pack: Pack, language:
   const before = opened?.overlay;
   const keep = (was: Source | undefined, is: string) =>
     was !== undefined && sourceIn(was, language) === is ? was : null;
-  const { parameters: written = [], overlay: _head, ...others } = opened ?? ({} as Partial<OverlayContent>);
+  const {
+    parameters: written = [],
+    overlay: _head,
+    hash: _hash,
+    ...others
+  } = opened ?? ({} as Partial<OverlayContent>);
   const entry = (id: string) => written.find((one) => one.id === id && one.validFrom === undefined);
   const known = new Set(pack.parameters.map((one) => one.id));
   const kept = written.filter((one) => one.validFrom !== undefined || !known.has(one.id));

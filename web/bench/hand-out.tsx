@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { ErrorReport } from '../../src/core/errors/coded-error.ts';
+import { parseOverlay } from '../../src/core/rules/overlay/parse-overlay.ts';
 import { errorIn } from '../../src/core/words/errors.ts';
 import { showDay } from '../../src/core/words/times.ts';
 import { contentOf, type Draft } from './draft.ts';
@@ -41,7 +42,7 @@ export function HandOut({ bench: server, draft, tried, isSettled, onWritten }: H
   };
   const exportIt = () => {
     const file = `${draft.head.id}.json`;
-    download(file, `${JSON.stringify(content(), null, 2)}\n`);
+    download(file, fileOf(content()));
     setSaid(bench.out.exported(file));
   };
   const save = async () => {
@@ -79,6 +80,12 @@ export function HandOut({ bench: server, draft, tried, isSettled, onWritten }: H
       <p role="status">{said}</p>
     </section>
   );
+}
+
+/** The file with its content hash, by which a change on the way is recognised. */
+function fileOf(content: object): string {
+  const { overlay } = parseOverlay('overlay.json', JSON.stringify(content));
+  return `${JSON.stringify({ ...content, ...(overlay ? { hash: overlay.hash } : {}) }, null, 2)}\n`;
 }
 
 function download(file: string, text: string): void {

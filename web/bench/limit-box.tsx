@@ -11,12 +11,14 @@ interface LimitBoxProps {
   /** The limit as it is without the draft. */
   readonly limit: Parameter;
   readonly onlyTighter: boolean;
+  /** What the draft comes to, in a sentence or two, beside each limit that it changes. */
+  readonly summary: string;
   readonly draft: Draft;
   readonly onChange: (draft: Draft) => void;
 }
 
 /** One limit: its value to be changed, its unit, why it is so, where it comes from and which way it may go. */
-export function LimitBox({ limit, onlyTighter, draft, onChange }: LimitBoxProps) {
+export function LimitBox({ limit, onlyTighter, summary, draft, onChange }: LimitBoxProps) {
   const id = useId();
   const { words, bench } = useSpeech();
   const { id: name } = limit;
@@ -49,6 +51,7 @@ export function LimitBox({ limit, onlyTighter, draft, onChange }: LimitBoxProps)
       <p id={`${id}-problem`} class="problem">
         {problem}
       </p>
+      {changed !== undefined && <p class="bench-summary">{summary}</p>}
       <p id={`${id}-about`} class="quiet">
         {[
           bench.limit.shipped(describeParameter(limit, words)),

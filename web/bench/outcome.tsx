@@ -1,10 +1,14 @@
+import type { CaseDifference } from '../../src/core/compare/index.ts';
 import type { Finding } from '../../src/core/rules/pack/findings.ts';
 import { errorIn } from '../../src/core/words/errors.ts';
 import { Fold } from '../parts/fold.tsx';
 import type { SeasonWeather } from './season.ts';
 import { SeasonOutcome } from './season-outcome.tsx';
-import { useSpeech, worldOf } from './speech.ts';
+import { type BenchSpeech, useSpeech, worldOf } from './speech.ts';
 import type { Tried } from './try-draft.ts';
+
+/** Cases that are told without unfolding. */
+const shownAtOnce = 3;
 
 interface OutcomeProps {
   readonly tried: Tried;
@@ -59,18 +63,20 @@ function CasesOutcome({ tried }: { readonly tried: Extract<Tried, { kind: 'sound
   const changed = differing.filter(({ way }) => way !== 'same');
   const all = tried.before.cases.length;
   const others = differing.length - changed.length;
+  const line = ({ name, file, a, b, by }: CaseDifference) => (
+    <li key={`${file} ${name}`}>
+      {bench.cases.one(name, names[a.verdict], names[b.verdict], by.map(titleOf).join(', '))}
+    </li>
+  );
   return (
     <div class="bench-outcome">
       <h3>{bench.cases.heading}</h3>
       <p>{changed.length === 0 ? bench.cases.none(all) : bench.cases.some(changed.length, all)}</p>
-      {changed.length > 0 && (
-        <ul>
-          {changed.map(({ name, file, a, b, by }) => (
-            <li key={`${file} ${name}`}>
-              {bench.cases.one(name, names[a.verdict], names[b.verdict], by.map(titleOf).join(', '))}
-            </li>
-          ))}
-        </ul>
+      {changed.length > 0 && <ul>{changed.slice(0, shownAtOnce).map(line)}</ul>}
+      {changed.length > shownAtOnce && (
+        <Fold title={bench.cases.more(changed.length - shownAtOnce)}>
+          <ul>{changed.slice(shownAtOnce).map(line)}</ul>
+        </Fold>
       )}
       {others > 0 && (
         <Fold title={bench.cases.others(others)}>
@@ -86,4 +92,17 @@ function CasesOutcome({ tried }: { readonly tried: Extract<Tried, { kind: 'sound
       {notJudged.length > 0 && <p>{bench.cases.notJudged(notJudged.length)}</p>}
     </div>
   );
+}
+
+/** What a draft comes to in a sentence or two: why it is refused, or how many cases change. */
+export function summaryOf(tried: Tried, { words, bench }: BenchSpeech): string {
+  if (tried.kind === 'unchanged') return '';
+  if (tried.kind === 'refused') {
+    const [first] = tried.findings.filter(({ severity }) => severity === 'error');
+    const told = first && errorIn(first, words);
+    return told ? `${bench.refused.heading}: ${told.says} ${bench.refused.came}: ${told.came}` : bench.refused.heading;
+  }
+  const changed = tried.cases.differing.filter(({ way }) => way !== 'same').length;
+  const all = tried.before.cases.length;
+  return `${bench.cases.heading}: ${changed === 0 ? bench.cases.none(all) : bench.cases.some(changed, all)}`;
 }

@@ -13,12 +13,13 @@ interface RuleCardProps {
   readonly rule: BenchRule;
   readonly pack: Pack;
   readonly onlyTighter: ReadonlySet<string>;
+  readonly summary: string;
   readonly draft: Draft;
   readonly onChange: (draft: Draft) => void;
 }
 
 /** One rule: what it says by its structure, who stands behind it, its limits and its cases. */
-export function RuleCard({ rule: one, pack, onlyTighter, draft, onChange }: RuleCardProps) {
+export function RuleCard({ rule: one, pack, onlyTighter, summary, draft, onChange }: RuleCardProps) {
   const { words, bench } = useSpeech();
   const { rule, limits, cases } = one;
   const text = rule.text[words.language] ?? rule.text['en'];
@@ -41,6 +42,7 @@ export function RuleCard({ rule: one, pack, onlyTighter, draft, onChange }: Rule
           key={limit.id}
           limit={limit}
           onlyTighter={onlyTighter.has(limit.id)}
+          summary={summary}
           draft={draft}
           onChange={onChange}
         />

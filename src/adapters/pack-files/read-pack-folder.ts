@@ -1,13 +1,19 @@
-import { readdir, readFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { readdir, readFile, stat } from 'node:fs/promises';
+import { basename, dirname, join } from 'node:path';
 import { codedError } from '../../core/errors/coded-error.ts';
 import type { PackFiles } from '../../core/rules/pack/load-pack.ts';
+import { fromOneFile } from '../../core/rules/pack/one-file.ts';
 
 /**
- * The text of every file of a pack's folder, by its path relative to the folder with `/`; hidden files are left out.
- * Throws RULES_FILE_UNREADABLE with the file's relative path.
+ * The text of every file of a pack's folder, by its path relative to the folder with `/`; hidden files are left out. A pack that is
+ * one file gives those that are in it. Throws RULES_FILE_UNREADABLE with the file's relative path, and as `fromOneFile`.
  */
 export async function readPackFolder(folder: string): Promise<PackFiles> {
+  const isOneFile = await stat(folder).then(
+    (found) => found.isFile(),
+    () => false,
+  );
+  if (isOneFile) return fromOneFile(await readText(dirname(folder), basename(folder)), basename(folder));
   const files = new Map<string, string>();
   for (const file of (await listFiles(folder, '')).sort()) files.set(file, await readText(folder, file));
   return files;

@@ -28,7 +28,10 @@ export function whyNoWrites(request: FastifyRequest, settings: WriteSettings): E
 export function folderToWrite(request: FastifyRequest, settings: WriteSettings): string {
   const why = whyNoWrites(request, settings);
   if (why === 'BENCH_WRITES_OFF' || settings.overlays === null) {
-    throw codedError('BENCH_WRITES_OFF', { expected: 'LOAMWARD_BENCH_WRITES=yes and LOAMWARD_OVERLAYS', came: 'no' });
+    throw codedError('BENCH_WRITES_OFF', {
+      expected: 'LOAMWARD_BENCH_WRITES=yes and LOAMWARD_OVERLAYS',
+      came: 'a server without them',
+    });
   }
   if (why !== null) throw codedError(why, { expected: 'a page on the same machine', came: 'another way in' });
   const { origin, host } = request.headers;

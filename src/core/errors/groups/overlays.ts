@@ -31,6 +31,10 @@ export const overlayErrors = {
     next: 'Export the overlay to a file and hand it to whoever runs the server.',
     httpStatus: 403,
   },
+  OVERLAY_HASH_MISFIT: {
+    says: 'The overlay was changed after it was exported.',
+    next: 'Ask for the file again; where the change is meant, take "hash" out of it.',
+  },
   OVERLAY_NOT_IN_FORCE: {
     says: 'An overlay does not hold on this day and was not applied.',
     next: 'Move validFrom or validTo once it was looked through again.',

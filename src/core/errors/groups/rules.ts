@@ -11,6 +11,14 @@ export const ruleErrors = {
     says: 'A key stands twice in one object, and only the last would count.',
     next: 'Remove or rename one of them.',
   },
+  PACK_ONE_FILE_WRONG: {
+    says: 'The file is not a pack in one file.',
+    next: 'Take the file that `loamward rules pack` made, or the folder of the pack.',
+  },
+  PACK_HASH_MISFIT: {
+    says: 'The pack in one file was changed after it was made.',
+    next: 'Ask for the file again. Whoever means the change makes it in the folder and packs that anew.',
+  },
   PACK_FILE_MISSING: { says: 'A pack lacks a file.', next: 'Add the file named.' },
   PACK_FILE_UNEXPECTED: {
     says: 'A file does not belong to a pack.',

@@ -36,6 +36,11 @@ export function parseOverlay(
     );
     return { overlay: null, findings };
   }
-  const { cases: _cases, ...counting } = named as Readonly<Record<string, unknown>>;
-  return { overlay: { file, content, hash: hashPackFiles(new Map(Object.entries(counting))) }, findings };
+  const { cases: _cases, hash: told, ...counting } = named as Readonly<Record<string, unknown>>;
+  const hash = hashPackFiles(new Map(Object.entries(counting)));
+  if (told !== undefined && told !== hash) {
+    report('OVERLAY_HASH_MISFIT', { file, path: ['hash'] }, { expected: String(told), came: hash });
+    return { overlay: null, findings };
+  }
+  return { overlay: { file, content, hash }, findings };
 }

@@ -49,6 +49,7 @@ export const overlaySchema = strict({
   cautions: cautionsSchema.shape.cautions.optional(),
   glossary: glossarySchema.shape.terms.optional(),
   cases: casesSchema.shape.cases.optional(),
+  hash: z.exactOptional(words),
   removes: strict({ rules: ids.optional(), questions: ids.optional(), cautions: ids.optional() }).optional(),
 });
 

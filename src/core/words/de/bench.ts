@@ -27,6 +27,7 @@ export const benchWords: BenchWords = {
     none: (all) => `Keiner von ${all} Fällen ändert sein Urteil.`,
     some: (count, all) => `${count} von ${all} Fällen ${count === 1 ? 'ändert' : 'ändern'} das Urteil.`,
     one: (name, before, after, by) => `${name}: ${before} → ${after} (durch ${by})`,
+    more: (count) => `${count} weitere`,
     others: (count) =>
       count === 1
         ? 'Ein weiterer behält sein Urteil, aber andere Regeln greifen.'

@@ -28,6 +28,10 @@ export const overlayErrors: ErrorWordsOf = {
     says: 'Die Werkbank schreibt nur von dem Rechner aus, auf dem der Server läuft, denn es gibt keine Anmeldung.',
     next: 'Sichern Sie den Zusatz als Datei und geben Sie sie dem, der den Server betreibt.',
   },
+  OVERLAY_HASH_MISFIT: {
+    says: 'Der Zusatz wurde geändert, nachdem er gesichert war.',
+    next: 'Bitten Sie noch einmal um die Datei; ist die Änderung gewollt, nehmen Sie "hash" heraus.',
+  },
   OVERLAY_NOT_IN_FORCE: {
     says: 'Ein Zusatz gilt an diesem Tag nicht und wurde nicht angewandt.',
     next: 'Verschieben Sie validFrom oder validTo, wenn er wieder durchgesehen ist.',

@@ -10,6 +10,14 @@ export const packErrors: ErrorWordsOf = {
     says: 'Eine Datei konnte nicht gelesen werden.',
     next: 'Prüfen Sie, ob sie da ist und gelesen werden darf.',
   },
+  PACK_ONE_FILE_WRONG: {
+    says: 'Die Datei ist kein Regelpaket in einer Datei.',
+    next: 'Nehmen Sie die Datei, die `loamward rules pack` gemacht hat, oder den Ordner des Pakets.',
+  },
+  PACK_HASH_MISFIT: {
+    says: 'Das Regelpaket in einer Datei wurde geändert, nachdem es gemacht war.',
+    next: 'Bitten Sie noch einmal um die Datei. Wer die Änderung will, macht sie im Ordner und packt ihn neu.',
+  },
   WEATHER_FILE_WRONG: {
     says: 'Eine Datei täglicher Wetteraufzeichnungen hat nicht die Form, die gelesen wird.',
     next: 'Berichtigen Sie die genannte Stelle; docs/adviser.md zeigt die Form (englisch).',

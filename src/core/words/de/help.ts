@@ -88,4 +88,6 @@ export const helpWords: PhraseTable = {
     'Tag, dessen Grenzen für alle Saisons gelten; ohne Angabe heute',
   'draws the seasons into this file as SVG, with a table beside it':
     'zeichnet die Saisons als SVG in diese Datei, mit einer Tabelle daneben',
+  'Puts a treatment pack into one file with its content hash; every command takes such a file.':
+    'Legt ein Regelpaket mit seiner Prüfsumme in eine Datei; jeder Befehl nimmt eine solche Datei.',
 };

@@ -25,6 +25,7 @@ export const benchWords = {
     none: (all: number) => `None of ${all} cases changes its verdict.`,
     some: (count: number, all: number) => `${count} of ${all} cases change${count === 1 ? 's' : ''} the verdict.`,
     one: (name: string, before: string, after: string, by: string) => `${name}: ${before} → ${after} (by ${by})`,
+    more: (count: number) => `${count} more`,
     others: (count: number) =>
       count === 1
         ? 'One more keeps its verdict, but other rules are met.'

@@ -26,6 +26,7 @@ export const overlayKeys: Readonly<Record<string, string>> = {
   cautions: 'Cautions: one of an id that the pack has takes its place, others are added.',
   glossary: 'Trade terms: one of an id that the pack has takes its place, others are added.',
   cases: 'Fields on a day with the answer expected under the local rules.',
+  hash: 'SHA-256 over the canonical JSON of the file without `hash`, `$schema` and `cases`, as the bench exports it; one that does not fit is refused. Optional: take it out to change the file by hand.',
   removes: 'Ids of what is taken away: practice alone.',
   'removes.rules': 'Ids of rules of practice.',
   'removes.questions': 'Ids of questions for facts that no protected rule reads.',

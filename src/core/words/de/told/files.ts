@@ -140,4 +140,11 @@ export const filePhrases: Readonly<Record<string, string>> = {
   'an answer to a practice day': 'eine Antwort auf einen Übungstag',
   'no --{}': 'kein --{}',
   'no station': 'keine Station',
+  'the format of a pack in one file, with hash, casesHash and files':
+    'die Form eines Regelpakets in einer Datei, mit hash, casesHash und files',
+  'name, place and days with their daily values, or null': 'name, place und days mit ihren täglichen Werten oder null',
+  'another form': 'eine andere Form',
+  'something else at {}': 'etwas anderes bei {}',
+  'no --out': 'kein --out',
+  'one pack': 'ein Regelpaket',
 };

@@ -42,4 +42,13 @@ export const overlayPhrases: Readonly<Record<string, string>> = {
   '{}, by the limits of {}': '{}, nach den Grenzen von {}',
   '{}, or {}': '{}, oder {}',
   '{}, protected': '{}, geschützt',
+  'LOAMWARD_BENCH_WRITES=yes and LOAMWARD_OVERLAYS': 'LOAMWARD_BENCH_WRITES=yes und LOAMWARD_OVERLAYS',
+  'a folder that may be written to': 'ein Ordner, in den geschrieben werden darf',
+  'a server without them': 'ein Server ohne sie',
+  'a page on the same machine': 'eine Seite auf demselben Rechner',
+  'another way in': 'ein anderer Weg',
+  'an overlay of the folder': 'ein Zusatz des Ordners',
+  'no file of this name': 'keine Datei dieses Namens',
+  'no overlay of this id': 'kein Zusatz dieser Kennung',
+  'an object with overlay and replaces': 'ein Objekt mit overlay und replaces',
 };
