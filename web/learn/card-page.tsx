@@ -3,6 +3,7 @@ import { openCard } from '../../src/core/tour/open-tour.ts';
 import { sayCard } from '../../src/core/words/say-card.ts';
 import { cardWords } from '../words.ts';
 import type { PageProps } from './learning.tsx';
+import '../styles/card.css';
 
 /** The card for the cab, and all that is printed of it: one A4 page. */
 export function CardPage({ lesson }: PageProps) {

@@ -4,6 +4,7 @@ import { learnWords } from '../../words.ts';
 import type { PageProps } from '../learning.tsx';
 import { LogicPicture } from './picture.tsx';
 import { Steps } from './steps.tsx';
+import '../../styles/logic.css';
 
 /** How the rules think: the picture of the rule set, and the tour beside it. */
 export function LogicPage({ lesson }: PageProps) {
