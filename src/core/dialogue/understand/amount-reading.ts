@@ -6,7 +6,7 @@ import type { Pack } from '../../rules/pack-types.ts';
 import { beaufort, boomWindOfForce } from '../../units/beaufort.ts';
 import { convert } from '../../units/convert.ts';
 import type { UnitId } from '../../units/table.ts';
-import type { SaidUnit } from './lexicon-types.ts';
+import type { SaidUnit, Subject } from './lexicon-types.ts';
 import { readingsOfAnswer } from './meanings.ts';
 import type { Measure } from './measures.ts';
 import { measuresFor } from './pack-words.ts';
@@ -57,8 +57,13 @@ export function readingOfAmount(
   return openEnded(definition, exact, bound, measure);
 }
 
-/** True where the unit, or none, can be one of the measure. */
-export function fitsMeasure({ units }: Measure, unit: SaidUnit | null): boolean {
+/** True where the unit, or none, can be one of the measure, and what is spoken of is not another thing of that unit. */
+export function fitsMeasure(
+  { units, of, notOf = [] }: Measure,
+  unit: SaidUnit | null,
+  subjects: readonly Subject[] = [],
+): boolean {
+  if (subjects.some((one) => notOf.includes(one)) && !subjects.some((one) => of.includes(one))) return false;
   return unit === null || Object.hasOwn(units, unit);
 }
 

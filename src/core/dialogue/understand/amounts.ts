@@ -170,7 +170,7 @@ function factOf(
   const carried = context.carried === null || neutral.has(context.carried) ? [] : [context.carried];
   const subjects = said.length === 0 ? carried : said;
   const holds = ([, measure]: MeasureRow) =>
-    (measure.anyTime === true || (measure.ahead === true) === isAhead) && fitsMeasure(measure, unit);
+    (measure.anyTime === true || (measure.ahead === true) === isAhead) && fitsMeasure(measure, unit, said);
   if (isClear || unit !== null || isLone(at, scan)) {
     for (const subject of subjects) {
       const own = table.find(

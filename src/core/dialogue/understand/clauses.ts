@@ -51,10 +51,10 @@ function isSo(items: readonly Item[], at: number, { soBefore }: Language['little
   return next?.kind === 'quantity' || (next?.kind === 'word' && soBefore.has(next.text));
 }
 
-/** True for the "and" of an idiom: "on and off". */
-function isPair(items: readonly Item[], at: number, { pairs, and }: Language['little']): boolean {
+/** True for the joining word of an idiom: "on and off", "a ball but it falls apart". */
+function isPair(items: readonly Item[], at: number, { pairs, clause }: Language['little']): boolean {
   const [before, item, next] = [items[at - 1], items[at], items[at + 1]];
-  if (item?.kind !== 'word' || item.text !== and || before?.kind !== 'word' || next?.kind !== 'word') return false;
+  if (item?.kind !== 'word' || !clause.has(item.text) || before?.kind !== 'word' || next?.kind !== 'word') return false;
   return pairs?.has(`${before.text}-${next.text}`) === true;
 }
 

@@ -41,6 +41,8 @@ export interface NumberWords {
   readonly articles?: ReadonlySet<string>;
   /** Round numbers said without a word before them: "a good hundred". */
   readonly bare?: Readonly<Record<string, number>>;
+  /** The word of two that are only near, and what joins it to a round number: "a couple of hundred". */
+  readonly couple?: { readonly word: string; readonly of: string };
   /** The word of one that may count nothing ("this one"), with what then stands before or after it. */
   readonly one: string;
   readonly noCountBeforeOne: ReadonlySet<string>;
@@ -107,7 +109,7 @@ export interface LittleWords {
   readonly notBefore: ReadonlySet<string>;
   /** Verbs with which a person or an instrument tells a number. */
   readonly telling?: ReadonlySet<string>;
-  /** Pairs of words that "and" joins into one idiom, by a hyphen: "on and off". */
+  /** Pairs of words that a joining word makes one idiom of, by a hyphen: "on and off". */
   readonly pairs?: ReadonlySet<string>;
   /** Words that begin a clause after "so". */
   readonly soBefore?: ReadonlySet<string>;
@@ -119,6 +121,8 @@ export interface LittleWords {
 export interface SupposingWords {
   /** At the start of a text, the longer before those they begin with. */
   readonly openings: readonly string[];
+  /** What shows that a text with such an opening tells on what an answer hangs: "if it rains they will". */
+  readonly tells?: RegExp;
   /** What may stand for the fact last spoken of. */
   readonly itWere: readonly string[];
   /** Forms of what is only supposed, and what they are read as. */
@@ -149,8 +153,8 @@ export interface LanguageWords {
   readonly properWords?: readonly string[];
   readonly rows: readonly WordRow[];
   readonly subjects: Readonly<Partial<Record<Subject, Patterns>>>;
-  readonly flags: Readonly<Record<Exclude<Flag, 'filler' | 'ended' | 'spread'>, Patterns>> &
-    Readonly<Partial<Record<'ended' | 'spread', Patterns>>>;
+  readonly flags: Readonly<Record<Exclude<Flag, 'filler' | 'ended' | 'spread' | 'mostly'>, Patterns>> &
+    Readonly<Partial<Record<'ended' | 'spread' | 'mostly', Patterns>>>;
   /** Words that may stand within a phrase without changing it: articles, and words of degree. */
   readonly gaps?: ReadonlySet<string>;
   /** Words that say nothing of a fact, parted by blanks. */

@@ -72,9 +72,20 @@ export type SaidUnit =
 
 /**
  * What a word does to the clause that it stands in. `ended`: what was said before it is there no more ("the cracks have closed");
- * `spread`: its number is how far the one before may be out ("give or take half a degree").
+ * `mostly`: what it says does not hold everywhere; `spread`: its number is how far the one before may be out ("give or take half a degree").
  */
-export type Flag = 'filler' | 'not' | 'or' | 'doubt' | 'unsure' | 'block' | 'ahead' | 'scant' | 'ended' | 'spread';
+export type Flag =
+  | 'filler'
+  | 'not'
+  | 'or'
+  | 'doubt'
+  | 'unsure'
+  | 'block'
+  | 'ahead'
+  | 'scant'
+  | 'ended'
+  | 'spread'
+  | 'mostly';
 
 /** All that a phrase may do. */
 export interface Entry {

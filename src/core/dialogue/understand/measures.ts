@@ -6,6 +6,8 @@ import type { SaidUnit, Subject } from './lexicon-types.ts';
 export interface Measure {
   /** What it is said of. */
   readonly of: readonly Subject[];
+  /** Subjects beside which its units are theirs: the leaves of a weed. */
+  readonly notOf?: readonly Subject[];
   /** Units that it may be said in, with the unit of the table that each stands for; null: the number as it is. */
   readonly units: Readonly<Partial<Record<SaidUnit, UnitId | null>>>;
   /** The fact's own unit in the table; null where it only counts. */
@@ -60,6 +62,7 @@ export const measures: Readonly<Partial<Record<FactId, Measure>>> = {
   'field.areaHa': { of: ['area'], units: { ha: 'ha', acre: 'acre' }, own: 'ha', alone: ['ha', 'acre'], asked: true },
   'crop.trueLeaves': {
     of: ['leaves', 'crop'],
+    notOf: ['weed'],
     units: { leaves: null, bbch: null },
     own: null,
     alone: ['leaves', 'bbch'],

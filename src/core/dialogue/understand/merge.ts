@@ -86,11 +86,15 @@ export function mergeReadings(offered: readonly Offered[]): {
 /** Facts that are so where one of several things is there: either of the weeds. */
 const anyCounts: ReadonlySet<string> = new Set(['weed.present']);
 
-/** Two that contradict each other and yet are one: a thing that is there beside one that is not; "four, maybe five". */
+/** Two that contradict each other and yet are one: a thing that is there beside one that is not; "four, maybe five"; "none of those, just cracks". */
 function eitherOfTwo(a: Offered, b: Offered): Offered | null {
   if (b.replaces || a.replaces) return null;
   if (anyCounts.has(a.fact) && a.reading.type === 'choice' && b.reading.type === 'choice') {
     return [a, b].find(({ reading }) => reading.type === 'choice' && reading.possible.includes('yes')) ?? null;
+  }
+  if (a.reading.type === 'signs' && b.reading.type === 'signs') {
+    const isNoneThenSome = a.reading.complete && a.reading.present.length === 0 && !b.reading.complete;
+    return isNoneThenSome ? { ...b, reading: { ...b.reading, absent: [], complete: true } } : null;
   }
   if (a.reading.type !== 'number' || b.reading.type !== 'number' || !b.doubtful) return null;
   const middle = b.reading.value;

@@ -55,10 +55,26 @@ function readWhole(tokens: readonly Token[], at: number, words: NumberWords): Ru
     const by = words.multipliers[wordAt(tokens, at + 1)];
     return by === undefined ? { numeral: token.numeral, next: at + 1 } : multiplied(token.numeral, by, at + 2);
   }
+  const pair = words.couple === undefined ? null : readCouple(tokens, at, words.couple, words);
+  if (pair !== null) return pair;
   const hundred = wordAt(tokens, at) === words.a ? words.multipliers[wordAt(tokens, at + 1)] : undefined;
   if (hundred !== undefined) return { numeral: { value: hundred, halfStep: hundred / 2 }, next: at + 2 };
   if (wordAt(tokens, at) === words.one && isNoCount(tokens, at, words)) return null;
   return readWords(tokens, at, words);
+}
+
+/** "A couple of hundred": two of a round number, and near that. */
+function readCouple(
+  tokens: readonly Token[],
+  at: number,
+  { word, of }: { word: string; of: string },
+  words: NumberWords,
+) {
+  if (wordAt(tokens, at) !== word) return null;
+  const next = wordAt(tokens, at + 1) === of ? at + 2 : at + 1;
+  const by = words.multipliers[wordAt(tokens, next)];
+  if (by === undefined) return null;
+  return { numeral: { value: 2 * by, low: 1.5 * by, high: 2.5 * by, halfStep: by / 2 }, next: next + 1 };
 }
 
 function isNoCount(tokens: readonly Token[], at: number, words: NumberWords): boolean {

@@ -59,7 +59,10 @@ export function readClause(scan: Scan, given: ReaderContext): ClauseReading {
     reading,
     doubtful: doubtful || isDoubtful || scan.unknown > 0,
   }));
-  const found = [...said, ...amounts.readings.map(({ at: _, ...one }) => one)];
+  const isPart = (one: Found) => scan.flags.has('mostly') && one.reading.type !== 'signs';
+  const found = [...said, ...amounts.readings.map(({ at: _, ...one }) => one)].map((one) =>
+    isPart(one) ? { ...one, doubtful: true } : one,
+  );
   const isOnlySubject = found.length === 0 && amounts.refused.length === 0 && scan.unknown === 0;
   const dangling = isOnlySubject && amounts.lost === 0 ? (scan.subjects.at(-1)?.subject ?? null) : null;
   const isNothingElse = found.length === 0 && amounts.refused.length === 0 && amounts.lost === 0;

@@ -47,14 +47,20 @@ export function understandingReport(text: string, context: UnderstandContext): U
   const isNewest = ({ fact, agoHours = 0 }: UnderstoodReading) =>
     known.every((other) => other.fact !== fact || (other.agoHours ?? 0) >= agoHours);
   const sure = known.filter((one) => !one.doubtful && isNewest(one));
-  const doubtful = known.filter((one) => one.doubtful && !sure.some(({ fact }) => fact === one.fact));
+  const isOfSure = ({ fact }: UnderstoodReading) => sure.some((other) => other.fact === fact);
+  const doubtful = known.filter((one) => one.doubtful && (one.reading.type === 'signs' || !isOfSure(one)));
   const isSupposed = supposed !== null;
   return {
     facts: isSupposed ? {} : valuesOf(sure, registry),
     intents: isSupposed ? ['what-if'] : read.intents,
     notUnderstood: read.notUnderstood,
     needsConfirming: isSupposed ? [] : [...new Set(doubtful.map(({ fact }) => fact))],
-    offered: isSupposed ? {} : valuesOf(doubtful, registry),
+    offered: isSupposed
+      ? {}
+      : valuesOf(
+          known.filter((one) => doubtful.includes(one) || isBesideSign(one, doubtful)),
+          registry,
+        ),
     hoursAgo: Object.fromEntries(
       known.filter(isNewest).flatMap(({ fact, agoHours }) => (agoHours === undefined ? [] : [[fact, agoHours]])),
     ),
@@ -65,6 +71,11 @@ export function understandingReport(text: string, context: UnderstandContext): U
     correction: !isSupposed && read.correction,
     refused: read.refused.map(({ code }) => code),
   };
+}
+
+/** True for a sign beside which another one is doubtful: a yes takes both. */
+function isBesideSign({ fact, reading }: UnderstoodReading, doubtful: readonly UnderstoodReading[]): boolean {
+  return reading.type === 'signs' && doubtful.some((other) => other.fact === fact);
 }
 
 /** Readings of one text in order: a later one of the same fact stands, but signs named one by one are put together. */

@@ -5,11 +5,12 @@ import { languageOf } from './languages.ts';
  * 30 cm". Null where nothing is supposed. "I suppose so" supposes nothing. `code` is the language of the text.
  */
 export function supposedText(text: string, code?: string): string | null {
-  const { openings, itWere, forms, correction } = languageOf(code).supposing;
+  const { openings, tells, itWere, forms, correction } = languageOf(code).supposing;
   const plain = text
     .trim()
     .replaceAll('\u2019', "'")
     .replace(/[?!.\s]+$/, '');
+  if (!text.includes('?') && tells?.test(plain.toLowerCase())) return null;
   const rest = after(plain, openings);
   if (rest === null || /^(so|not|so\s.*|not\s.*)?$/i.test(rest)) return null;
   const value = after(rest, itWere);

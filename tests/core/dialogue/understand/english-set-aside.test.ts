@@ -15,8 +15,8 @@ function scoreOf(name: string): { precision: number; recall: number } {
 
 describe('English utterances written by somebody else', () => {
   test.each([
-    { name: 'dev.en.json', leastPrecision: 0.99, leastRecall: 0.97 },
-    { name: 'set-aside.en.json', leastPrecision: 0.975, leastRecall: 0.88 },
+    { name: 'dev.en.json', leastPrecision: 0.995, leastRecall: 0.99 },
+    { name: 'set-aside.en.json', leastPrecision: 0.977, leastRecall: 0.888 },
   ])('of $name little is taken wrongly and little is missed', ({ name, leastPrecision, leastRecall }) => {
     const { precision, recall } = scoreOf(name);
     expect(precision).toBeGreaterThanOrEqual(leastPrecision);

@@ -8,7 +8,7 @@ const utterances = (language: string) =>
 
 describe('Utterances written in rounds', () => {
   test.each([
-    { language: 'en', leastPrecision: 0.995, leastRecall: 0.94 },
+    { language: 'en', leastPrecision: 0.995, leastRecall: 0.95 },
     { language: 'de', leastPrecision: 0.99, leastRecall: 0.94 },
   ])('in $language hardly one is taken wrongly and few are missed', ({ language, leastPrecision, leastRecall }) => {
     const scores = utterances(language).map((utterance) => judge(utterance, language));

@@ -36,7 +36,7 @@ export const cropWords: readonly WordRow[] = [
     'no',
     '',
     words`
-    clean, none, none seen|there, none to be seen, cant see any, havent seen any, not seen any, nothing, all clean, clean as a whistle, not a one, not one, not a plant, not a weed, nil, none found, found none, none that i can see, no weeds, weed free
+    clean, none, none seen|there, none to be seen, cant see any, havent seen any, not seen any, nothing, all clean, clean as a whistle, not a one, not one, not a plant, not a weed, nil, none found, found none, none that i can see, no weeds, weed free, only|just|nothing|nobbut but|bar|except? volunteer|volunteers|vols wheat|barley|oats|cereal|cereals?, only|just some|a|the|few|odd? volunteer|volunteers wheat|barley|oats|cereal|cereals?
   `,
   ),
   count(

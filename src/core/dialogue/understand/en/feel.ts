@@ -4,6 +4,8 @@ import { choice, type WordRow } from '../rows.ts';
 const holds =
   'holds|hold|holding|stays|staying|keeps|sticks|binds|hangs|hanging|hang|clings|squeezes|squeezing|moulds|molds|pats|packs|goes|rolls|presses';
 const breaks = 'falls|falling|fell|crumbles|crumbling|crumbled|breaks|breaking|broke|goes|going|drops|comes';
+const makes = 'makes|make|forms|form|rolls|roll|get|gets|got|holds|hold';
+const bits = 'to|into|in|apart|up|easily bits|pieces|crumbs?';
 
 /** How the soil feels in the hand. */
 export const feelWords: readonly WordRow[] = [
@@ -12,7 +14,7 @@ export const feelWords: readonly WordRow[] = [
     'dry',
     'soil',
     words`
-    dry, bone|powder dry, dusty, powdery, dried out, dry as a bone|dust, parched, too dry
+    dry, bone|powder dry, dusty, powdery, dry as a bone|dust, parched, too dry
   `,
   ),
   choice(
@@ -23,6 +25,22 @@ export const feelWords: readonly WordRow[] = [
     slightly moist|damp, barely moist|damp, just moist|damp, hint of moisture
   `,
   ),
+  choice(
+    'soil.feel',
+    'slightly-moist',
+    '',
+    words`will? ${makes} a|some? ball|lump but|that|and|which it|then? ${breaks} ${bits}, ball|lump but|that|and|which it|then? ${breaks} ${bits}, ${breaks} ${bits} if|when|once|as|soon i|you|its bounce|bounced|toss|tossed|poke|touch|touched|prod|drop|dropped it?, ${breaks} ${bits} on bouncing|landing`,
+    { strong: true, doubtful: true },
+  ),
+  choice(
+    'soil.feel',
+    'dry',
+    '',
+    words`crumbles|crumbled|falls|blows away, my|your|the? hand|hands|fingers|palm stay|stays|stayed|is|are|still|come|comes? clean, clean hand|hands|fingers, no mark|marks|stain on the? my? hand|hands|fingers, hard|dry|brick clods|lumps`,
+    { strong: true, doubtful: true },
+  ),
+  choice('soil.feel', 'dry', 'soil', words`dried out|off|up, drying out`, { doubtful: true }),
+  choice('soil.feel', 'dry|slightly-moist', '', words`crumbles, crumbly, crumbling, crumbles up`, { doubtful: true }),
   choice('soil.feel', 'slightly-moist', 'soil', words`a? bit|little|touch moist|damp, on the dry side`, {
     doubtful: true,
   }),
@@ -31,7 +49,7 @@ export const feelWords: readonly WordRow[] = [
     'moist',
     'none soil',
     words`
-    moist, nicely|nice and? moist, good moisture, plenty of moisture
+    moist, nicely|nice and? moist, just nicely|nice|right|lovely and? moist|damp, good moisture, plenty of moisture
   `,
   ),
   choice('soil.feel', 'moist', 'soil', words`damp, moisture`, { doubtful: true }),
@@ -61,7 +79,7 @@ export const feelWords: readonly WordRow[] = [
     'moist',
     '',
     words`
-    solid|firm|tight|good|proper|nice ball|lump|sausage|clod, made|got|formed a ball|lump, ${holds} together, ${holds} in|into|to|as? a? ball|shape|lump, ${holds} its|the shape, neither|not wet nor|or dry, not wet and|but not dry, neither one nor the other, in between,
+    will make|form|hold|roll|squeeze|go|stay|mould into|in|to? a ball|lump|shape|sausage, will hold|stay|stick|bind together, solid|firm|tight|good|proper|nice ball|lump|sausage|clod, made|got|formed a ball|lump, ${holds} together, ${holds} in|into|to|as? a? ball|shape|lump, ${holds} its|the shape, neither|not wet nor|or dry, not wet and|but not dry, neither one nor the other, in between,
     makes|forms|holds|stays|rolls|squeezes|goes in|into? a good? nice? firm|tight|solid|strong|proper ball, stays in|as a ball, rolls into a ball, moist right|all down|through|over, ball with clear? finger marks, finger marks|prints, clear finger marks, leaves finger marks, makes|forms|holds a ball, makes|forms a good|firm|nice|clear|proper ball, holds together, holds its shape, damp stain, leaves|makes
     a? damp stain, makes|forms a ball with clear? finger marks, leaves my? the? hand|fingers damp, dampens my? the? hand, holds together nicely|well, moist enough, rolls into a ball, balls up nicely?
   `,
@@ -82,7 +100,7 @@ export const feelWords: readonly WordRow[] = [
     'at-capacity',
     '',
     words`
-    glistens, glistens when i? shake|shaken it?, glistening, shines, shiny, shines when i? shake|shaken it?, at capacity, at fc, field capacity, full, as wet as it|can gets|hold|be, holding all it can, film of
+    glistens, glistens when i? shake|shaken it?, glistening, shines, shiny, shines when i? shake|shaken it?, at capacity, at fc, field capacity, full, as wet as it|can gets|hold|be, as wet as it can|will|could|ll go|get|be|hold|take, wet as it can|will|could go|get|be|hold|take, holding all it can, film of
     water, no free water
   `,
     { strong: true, doubtful: true },

@@ -1,5 +1,6 @@
 import { words } from '../phrases.ts';
 import { answer, choice, type WordRow } from '../rows.ts';
+import { countyWords } from './counties.ts';
 
 const strong = { strong: true } as const;
 const ofTexture = 'none soil';
@@ -23,8 +24,13 @@ export const fieldWords: readonly WordRow[] = [
   choice('field.texture', 'sand', ofTexture, words`sand, pure sand, blowing sand`),
   answer('field.texture', 'light', 'soil', words`light, sandy, very light, pretty light, light and sandy`),
   answer('field.texture', 'light', 'none', words`light ${land}, sandy soil|land|ground`),
-  answer('field.texture', 'medium', 'soil', words`medium`),
-  answer('field.texture', 'medium', 'none', words`medium ${land}`),
+  answer('field.texture', 'medium', 'soil', words`medium, middling, medium to? middling, middle of the road`),
+  answer(
+    'field.texture',
+    'medium',
+    'none',
+    words`medium ${land}, medium|middling sort|kind|type of ${land}, middling ${land}`,
+  ),
   answer('field.texture', 'heavy', 'soil', words`heavy, very|pretty|quite heavy, strong, clayey`),
   answer('field.texture', 'heavy', 'none', words`heavy ${land}, strong land, clayey soil|land|ground`),
   choice(
@@ -64,7 +70,7 @@ export const fieldWords: readonly WordRow[] = [
     'yes',
     'none',
     words`
-    drained, tile drained, under drained, underdrained, is|its|fully|all|systematically drained, land drains, tile
+    tile|tiled|pipe|piped|under|all|fully drained|tiled|piped back in the fifties|sixties|seventies|eighties|nineties|war, drained|tiled|piped back in the fifties|sixties|seventies|eighties|nineties|war, drained, tile drained, under drained, underdrained, is|its|fully|all|systematically drained, land drains, tile
     drains, got|has|have drains, drains in, piped, been drained, there are drains, old drains, clay pipes, a?
     drainage system|scheme
   `,
@@ -75,7 +81,7 @@ export const fieldWords: readonly WordRow[] = [
     'no',
     'none',
     words`
-    undrained, no drains, no drainage, without drains, no land|tile|field? drains, isnt|not drained, no drainage
+    never|not|hasnt|havent had|been|got|seen a|any drain|drains|pipe|pipes|tile|tiles|drainage in|under|on? it|there?, not a drain|pipe|tile in it|there?, undrained, no drains, no drainage, without drains, no land|tile|field? drains, isnt|not drained, no drainage
     system|scheme
   `,
     strong,
@@ -218,6 +224,7 @@ export const fieldWords: readonly WordRow[] = [
     '',
     words`right? up? against|beside|alongside|by|along|on|next|bang to? the? ditch|stream|beck|brook|river|dyke|pond|burn|bank|water|watercourse|edge, adjoining, right next to it, runs alongside|along, borders it`,
   ),
+  ...countyWords,
   choice('field.country', 'GB-ENG', 'none', words`england, english`),
   choice('field.country', 'GB-SCT', 'none', words`scotland, scottish`),
   choice('field.country', 'GB-WLS', 'none', words`wales, welsh`),

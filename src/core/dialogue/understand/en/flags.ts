@@ -20,6 +20,7 @@ export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string
     cleared, have|has drained away
   `,
   spread: words`give or take, either way, plus or minus, out either way, one way or the other`,
+  mostly: words`mostly, mainly, largely, otherwise, elsewhere, in the main, for the most part, by and large, on the whole, in general`,
   or: words`or, /, nor`,
   doubt: words`
     i? doubt, i? doubt if|whether|that,
@@ -47,6 +48,7 @@ export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string
     sure, nothing to measure|check|test|read|judge|gauge it? with|by, have no idea, dont know if, difficult to say
   `,
   block: words`
+    some|bits|parts|part|half|most|others|rest of? it? isnt|arent|aint|hasnt|havent|not|doesnt|dont|didnt|wasnt, boom|booms width|widths|length, my|the|our? booms, boom is|span,
     over|for the? next week|fortnight|month, i said, other farm, the other farm, other side of the|farm, another farm, other place, next farm, down the road, mate says|reckons|said|told|had|has|got|down|of|who, my|a mate, mates field|farm|soil|drains, brothers, brother, my dads,
     cousin, cousins, uncle, uncles, on the mast, mast, weather station, met station, airfield, gauge, rain gauge, fell, fallen, weve had, weve had so far, this time last year, back in, years back, last time, used to be,
     when i was, grandad, in theory, in my experience, rule of thumb, as a rule, the book says, the guide says, the guidelines, too wet to, too dry to, far too, worried about, worry about, afraid of, in case, let me
@@ -91,14 +93,14 @@ export const fillerWords =
   'field fields bit whole part parts end top bottom middle side sides low high heavy-parts please thanks thank cheers hi hello hey mate pal love ok okay ' +
   'my mine our ours your me us him them myself one ones thing things stuff about then than because since while time year season autumn ' +
   'nice nicely good fine lovely great bad badly properly exactly precisely bang nearest coldest average boom height direction north south east west northerly southerly easterly westerly ' +
-  'northeast northwest southeast southwest farm land gateway hedge wood usual normal typical mostly mainly generally overall stage level valley hollow texture type otherwise value figure answer way kind sort type max maximum min ' +
+  'northeast northwest southeast southwest farm land gateway hedge wood usual normal typical overall stage level valley hollow texture type value figure answer way kind sort type max maximum min ' +
   'shade dawn sunrise noon midday lunchtime enough underfoot hand hands fingers squeeze squeezed visible near far away distance close about roughly around bits hollows corner corners walk walked big small size wide long shows speak ' +
   'd s re ve ll t y eh yeah aye lads though although however plus while whereas next last second first reckoned current latest new old hard tight soft wee nowt owt summat ' +
   'officer catchment adviser advisor agronomist weather temperature-wise pushed dug stuck probe instrument meter gauge using used spade depth deep hole digging tested test can hairline little id ill dot nose button dead bang hovering nozzle outermost furthest between somewhere anything moving lying sat stood indeed outside rustling when-shaken over again yon yonder thats lass lad boss sir ta youve youre youll weve were well theyve ya mark sitting sits averaging hovering steady standing leaving round hit hits hitting top tops headland headlands mean median easy easily comfortably comfortable mentioned nearby anyway anyhow written wrote noted jotted logged';
 
 /** Phrases that say nothing of a fact. */
 export const fillerPhrases = words`
-  since the? rain|storm|wet|frost, as youd|you|id|i like|want|wish|need, hasnt|havent|isnt|not|never come|gone|lifted|thawed|cleared|melted|shifted|moved|left|closed|dried out|off|away|up? yet?, when shaken|squeezed|pressed|bounced|rolled|crushed, when i? you? squeeze|squeezed|squeezing|shake|shook|press|pressed|wring|grip|clench|crush|open|rub|bounce it?|them?, nothing heavy|major|serious|drastic|dramatic|severe,
+  since the? rain|storm|wet|frost, as youd|you|id|i like|want|wish|need, hasnt|havent|isnt|not|never come|gone|lifted|thawed|cleared|melted|shifted|moved|left|closed|dried out|off|away|up? yet?, when shaken|squeezed|pressed|bounced|rolled|crushed, if|once i|you squeeze|shake|press|grip|clench|crush|rub|bounce|wring|roll it|them?, without even? squeezing|pressing|shaking|touching|trying, without being? squeezed|pressed|shaken, without a squeeze|shake, when i? you? squeeze|squeezed|squeezing|shake|shook|press|pressed|wring|grip|clench|crush|open|rub|bounce it?|them?, nothing heavy|major|serious|drastic|dramatic|severe,
   not onto|towards|toward|into|over|at|on it|them|us, on average, under the? boot|boots|foot|feet, every time|where, all round|over|told|in all, by the way, as it happens, as it stands, as usual, as per usual, i tell you, i can tell you, let me tell you, to be fair,
   to be honest, you know, you see, believe it or not, thank god|goodness, touch wood, for the record
 `;

@@ -14,6 +14,7 @@ import { soilWords } from './soil.ts';
 import { properWords, spell } from './spelling.ts';
 import { subjectWords } from './subjects.ts';
 import { supposing } from './supposing.ts';
+import { surfaceWords } from './surface.ts';
 import * as units from './units.ts';
 import { weatherWords } from './weather.ts';
 
@@ -21,7 +22,7 @@ import { weatherWords } from './weather.ts';
 export const words: LanguageWords = {
   spell,
   properWords,
-  rows: [...soilWords, ...feelWords, ...rainWords, ...fieldWords, ...cropWords, ...weatherWords],
+  rows: [...surfaceWords, ...soilWords, ...feelWords, ...rainWords, ...fieldWords, ...cropWords, ...weatherWords],
   subjects: subjectWords,
   flags: flagWords,
   gaps: gapWords,
@@ -41,6 +42,7 @@ export const words: LanguageWords = {
     multipliers: numbers.multipliers,
     articles: new Set(['the', 'a', 'an', 'my', 'that', 'this']),
     bare: { hundred: 100, thousand: 1000 },
+    couple: { word: 'couple', of: 'of' },
     one: 'one',
     noCountBeforeOne: numbers.noCountBeforeOne,
     noCountAfterOne: numbers.noCountAfterOne,

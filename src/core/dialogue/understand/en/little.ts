@@ -15,14 +15,16 @@ export const littleWords: LittleWords = {
   depthBefore: set('depth'),
   abbreviations: set('approx deg temp abt c ca'),
   mayLeadNumber: set('bbch gs at force'),
-  shortened: set("it's that's what's there's here's he's she's how's where's who's let's"),
+  shortened: set("it's that's what's there's here's he's she's how's where's who's let's boom's"),
   toFuture: set('next coming within in'),
   notBefore: set('not no'),
   telling: set(
     'say says said saying read reads reading show shows showing showed get gets getting got give gives gave giving come comes came make makes made take took ' +
       'measured recorded clocked registered settled tell tells telling reckons reckon have had has call at sits sat stands stood hovers allows allowed permits states',
   ),
-  pairs: set('on-off off-on now-then up-down here-there by-large again-again in-out now-again bits-pieces'),
+  pairs: set(
+    'on-off off-on now-then up-down here-there by-large again-again in-out now-again bits-pieces ball-it ball-falls ball-breaks ball-crumbles ball-then lump-it',
+  ),
   soBefore: set('i id its call we ill that thats reckon say ive no nope nah yes yeah aye its it theres'),
   clause: set('and but plus though although however whereas while then because cos coz depending seeing'),
 };

@@ -104,7 +104,7 @@ export function spell(word: string): string {
 
 /** Words that are no mistyped word of the lists, though a letter away from one. */
 export const properWords: readonly string[] = (
-  'stocky stick sticks sticker stacked tracks crackle cracker cackled front fronts frosting later lever levers trains grains grain drained drainer ' +
+  'packing knocking wrapping stocky stick sticks sticker stacked tracks crackle cracker cackled front fronts frosting later lever levers trains grains grain drained drainer ' +
   'rained puddings paddles muddles cuddles lakes leased leaver leavers lived dried mould molded mounted moat moist most most coast clays clan clean classy class ' +
   'slops slope slight sleep steel steps stream steam strain strains string spring springs sprint spirit pounded bonded blended ground grounds grown growing groan round rounds ' +
   'wired wider wiring winding winds wines wined winded windy winter sandy handy sands hands silts stilts salty silky loamy roamy level levels livid frozen froze dozen ' +

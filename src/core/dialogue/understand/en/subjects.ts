@@ -13,7 +13,7 @@ export const subjectWords: Readonly<Record<Subject, readonly string[]>> = {
     drainflow, drain flow, tiles, pipes, drain pipe, outlet, outlets, outflow, outflows, drain ends, pipe ends, tile ends
   `,
   air: words`air, air temp|temperature, outside temp|temperature, air temperatures, outdoors, out here`,
-  wind: words`wind, winds, wind speed, windspeed, breeze, wind at boom height, at the? boom, at boom height, blowing, anemometer, wind meter, from the? north|south|east|west|northeast|northwest|southeast|southwest, from the? north|south|nor|sou east|west, westerly|northerly|southerly|easterly wind|breeze`,
+  wind: words`wind, winds, wind speed, windspeed, breeze, wind at boom height, at|by|on the? boom|booms, at boom height, blowing, anemometer, wind meter, from the? north|south|east|west|northeast|northwest|southeast|southwest, from the? north|south|nor|sou east|west, westerly|northerly|southerly|easterly wind|breeze`,
   gust: words`gust, gusts, gusting, gusty, gusting up? to, gusts of|to|up, gusting at|around, peaks, peaking at|around?, peaks of|at, topping out at, gust speed, maxing out? at`,
   leaves: words`leaves, true leaves, leaf, leaf count, number of leaves`,
   tillers: words`tillers, tiller, tillering`,

@@ -44,6 +44,8 @@ const itWere = ['it were', 'it was', 'it is', "it's", 'its', 'that were', 'that 
 /** What is supposed only. */
 export const supposing: SupposingWords = {
   openings,
+  tells:
+    /^(?:and |but )?if (?:it|we|there|the|that|this|they)(?:'s|s|'ll)? .*\b(?:they|it|i|we|the drains|drains|that)(?:'ll| will| wont| won't| might| should| may| could|ll)\b(?! (?:it|i|we|be (?:ok|okay|fit|right|alright|all right)))/,
   itWere,
   forms: [
     ['were', 'is'],

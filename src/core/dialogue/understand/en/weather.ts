@@ -3,6 +3,8 @@ import { answer, choice, type WordRow } from '../rows.ts';
 
 const sensitive =
   'house|houses|village|garden|gardens|school|cottage|cottages|farmhouse|bungalow|beck|ditch|stream|pond|river|brook|water|hives|bees|beehives|path|footpath|bridleway|people|folk|homes|buildings|neighbours|neighbour|lake|dyke|burn|reservoir|dwelling|dwellings|road|hamlet|playground|pub|church|caravans|orchard|walkers|watercourse';
+const homes =
+  'house|houses|village|garden|gardens|school|cottage|cottages|farmhouse|bungalow|hives|bees|path|footpath|people|folk|homes|buildings|road';
 const crops = 'crop|field|beans|wheat|barley|garden|house|place|land';
 const towards = 'towards|toward|onto|into|straight|right|directly|at|over';
 const away = 'away|clear|off';
@@ -124,12 +126,13 @@ export const weatherWords: readonly WordRow[] = [
     'no',
     'none wind',
     words`
-    blowing? ${away} from the|our|any|a? ${sensitive}, away from everything|anything|it|all, blowing|blows|going|goes|heading|drifting|drifts|carrying? ${away} the? ${sensitive}, blowing|blows|going|goes|heading|drifting|drifts|carrying? ${away} from
+    away from the|our|any|a? ${homes}, away from everything|anything|it|all, blowing|blows|going|goes|heading|drifting|drifts|carrying|blowing ${away} from? the|our|any|a? ${sensitive}, blowing|blows|going|goes|heading|drifting|drifts|carrying ${away} from
     the? sensitive? area|areas, nothing sensitive downwind, nothing downwind, towards nothing, blowing towards
     nothing, towards nothing sensitive, blowing towards open fields
   `,
     { strong: true },
   ),
+  choice('wind.towardsSensitive', 'no', 'wind', words`blowing? ${away} from? the|our|any|a? ${sensitive}`, strong),
   answer(
     'air.temperatureC',
     'freezing',
