@@ -11,6 +11,7 @@ import { browserTabChannel, createTabs } from './offline/tabs.ts';
 import { keepPage } from './offline/worker.ts';
 import { App } from './parts/app.tsx';
 import { UnlessBroken } from './parts/broken.tsx';
+import { loadLaterWords } from './words.ts';
 
 /** Draws the page and lets it talk, over the connection that was opened early. */
 export function start(early: EarlySocket): void {
@@ -23,7 +24,10 @@ export function start(early: EarlySocket): void {
     createOffline(inside, {
       vault: indexedVault(),
       server: syncServer(),
-      loadCore: () => import('./offline/core.ts'),
+      loadCore: () =>
+        Promise.all([import('./offline/core.ts'), import('./figures/outlook.tsx'), loadLaterWords()]).then(
+          ([core]) => core,
+        ),
       newToken: randomToken,
       persist: () => void navigator.storage?.persist?.().catch(() => {}),
       keepPage,

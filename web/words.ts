@@ -1,6 +1,6 @@
 /// <reference types="vite/types/importMeta.d.ts" />
 import type { CardWords } from '../src/core/words/card-words.ts';
-import type { PageCatalogue } from '../src/core/words/catalogue.ts';
+import type { Catalogue, PageCatalogue } from '../src/core/words/catalogue.ts';
 import type { LanguageWords, LaterWords, LearnWords, PageWords, PictureWords } from './words/types.ts';
 
 const loaders = import.meta.glob<LanguageWords>('./words/*/index.ts', { import: 'default' });
@@ -11,6 +11,10 @@ let loadedLanguage = 'en';
 export let pageWords: PageWords;
 /** Sentences shared with the server and the terminal, in the language of the page. */
 export let coreWords: PageCatalogue;
+/** What is said of the days ahead; there once `loadLaterWords` has come back. */
+export let outlookWords: Catalogue['outlook'];
+/** What an answer that is handed over says; there once `loadLaterWords` has come back. */
+export let handOverWords: Catalogue['handOver'];
 /** What the drawings say, in the language of the page; there once `loadLaterWords` has come back. */
 export let pictureWords: PictureWords;
 /** What the pages for learning say; there once `loadLaterWords` has come back. */
@@ -30,5 +34,12 @@ export async function loadWords(language: string): Promise<void> {
 export async function loadLaterWords(): Promise<void> {
   const load = laterLoaders[`./words/${loadedLanguage}/later.ts`] ?? laterLoaders['./words/en/later.ts'];
   if (!load) return;
-  ({ pictures: pictureWords, learn: learnWords, card: cardWords } = await load());
+  const later = await load();
+  ({
+    outlook: outlookWords,
+    handOver: handOverWords,
+    pictures: pictureWords,
+    learn: learnWords,
+    card: cardWords,
+  } = later);
 }

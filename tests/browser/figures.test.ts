@@ -25,10 +25,12 @@ beforeAll(async () => {
     bundle(
       `import { render, h } from 'preact';
        import { Outlook } from './web/figures/outlook.tsx';
-       import { loadWords } from './web/words.ts';
+       import { loadLaterWords, loadWords } from './web/words.ts';
        import english from './web/words/en/index.ts';
+       import later from './web/words/en/later.ts';
        languages['./words/en/index.ts'] = async () => english;
-       await loadWords('en');
+       languages['./words/en/later.ts'] = async () => later;
+       await Promise.all([loadWords('en'), loadLaterWords()]);
        render(h('div', { class: 'page' }, h('h1', null, 'Figures'), h(Outlook, { outlook: ${JSON.stringify(fullView(shipped.pack))} })), document.getElementById('main'));`,
       'tsx',
     ),

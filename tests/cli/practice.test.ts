@@ -4,8 +4,8 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { runCommandLine } from '../../src/cli/main.ts';
 import { parseDaySet } from '../../src/core/practice/files.ts';
-import { shipped } from '../cases/shipped-pack.ts';
 import { inventedDays } from '../../src/demo/invented-seasons.ts';
+import { shipped } from '../cases/shipped-pack.ts';
 import { fakeIo } from './fake-io.ts';
 
 let folder: string;

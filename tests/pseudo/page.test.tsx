@@ -23,7 +23,16 @@ vi.mock('../../web/words.ts', async () => {
   const { catalogueOf: coreOf } = await import('../../src/core/words/catalogue.ts');
   const { pictures: pictureWords, learn: learnWords, card: cardWords } = decorateWords(later);
   const loadLaterWords = async () => {};
-  return { pageWords: decorateWords(page), pictureWords, learnWords, cardWords, loadLaterWords, coreWords: coreOf('zz') };
+  return {
+    pageWords: decorateWords(page),
+    pictureWords,
+    learnWords,
+    cardWords,
+    loadLaterWords,
+    coreWords: coreOf('zz'),
+    outlookWords: coreOf('zz').outlook,
+    handOverWords: coreOf('zz').handOver,
+  };
 });
 useTinyDocument();
 const { App } = await import('../../web/parts/app.tsx');

@@ -5,5 +5,7 @@ import { wholeEnglish } from '../../src/tools/languages/whole-words.ts';
 import { decorateWords } from './decorate.ts';
 
 /** The made-up language zz: English, decorated. Importing this registers it, for the test file alone. */
-export const madeUp = decorateWords(wholeEnglish({ core: words, page: {}, pictures: {}, learn: {}, card: {} }).core) as Catalogue;
+export const madeUp = decorateWords(
+  wholeEnglish({ core: words, page: {}, pictures: {}, learn: {}, card: {} }).core,
+) as Catalogue;
 Object.assign(catalogues, { zz: { ...madeUp, language: 'zz' } });

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import type { FigureView } from '../../src/core/dialogue/outlook-view/types.ts';
 import { Fold } from '../parts/fold.tsx';
-import { coreWords } from '../words.ts';
+import { outlookWords } from '../words.ts';
 import { figureSize } from './geometry.ts';
 import { Table } from './table.tsx';
 
@@ -27,7 +27,7 @@ export function Figure({ name, view, height = figureSize.height, legend, childre
       </svg>
       {legend}
       <figcaption id={`${name}-text`}>{view.description}</figcaption>
-      <Fold title={coreWords.outlook.figures.table}>
+      <Fold title={outlookWords.figures.table}>
         <Table title={view.title} table={view.table} />
       </Fold>
     </figure>

@@ -1,5 +1,5 @@
 import type { HoursFigure } from '../../src/core/dialogue/outlook-view/types.ts';
-import { coreWords } from '../words.ts';
+import { outlookWords } from '../words.ts';
 import { Figure } from './figure.tsx';
 import { scale } from './geometry.ts';
 import { hourCells, hoursPlot } from './hour-cells.ts';
@@ -51,7 +51,7 @@ function Legend({ view }: { readonly view: HoursFigure }) {
           <svg viewBox="0 0 24 16" aria-hidden="true" focusable="false">
             <rect class={`fig-cell is-${state}`} x="1" y="1" width="22" height="14" />
           </svg>
-          {coreWords.outlook.states[state]}
+          {outlookWords.states[state]}
         </li>
       ))}
     </ul>

@@ -1,7 +1,7 @@
 import type { OutlookView } from '../../src/core/dialogue/outlook-view/types.ts';
 import { Fold } from '../parts/fold.tsx';
 import { TermText } from '../parts/term-text.tsx';
-import { coreWords } from '../words.ts';
+import { outlookWords } from '../words.ts';
 import { HoursChart } from './hours-chart.tsx';
 import { Patterns } from './patterns.tsx';
 import { RainChart } from './rain-chart.tsx';
@@ -13,7 +13,7 @@ const shownWindows = 3;
 
 /** The coming days: a paragraph, the windows, what would have to change, and the figures. */
 export function Outlook({ outlook }: { readonly outlook: OutlookView }) {
-  const words = coreWords.outlook.figures;
+  const words = outlookWords.figures;
   const { windows, changes, least, hours, soil, rain, water } = outlook;
   const rest = windows.slice(shownWindows);
   return (

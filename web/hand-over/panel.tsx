@@ -3,7 +3,7 @@ import type { ConversationView } from '../../src/core/dialogue/view-types.ts';
 import { handOverOf, handOverText } from '../../src/core/words/hand-over.ts';
 import { Fold } from '../parts/fold.tsx';
 import { noTerms, Terms } from '../parts/term-text.tsx';
-import { coreWords, pageWords } from '../words.ts';
+import { coreWords, handOverWords, pageWords } from '../words.ts';
 import { LinkList } from './link-list.tsx';
 import { canShare, copy, fileName, type Sent, save, share } from './send.ts';
 import { Sheet } from './sheet.tsx';
@@ -18,7 +18,7 @@ export interface PanelProps {
 export function Panel({ view, token, isOnline }: PanelProps) {
   const [said, setSaid] = useState('');
   const words = pageWords.handOver;
-  const handOver = handOverOf(view, coreWords);
+  const handOver = handOverOf(view, { ...coreWords, handOver: handOverWords });
   if (!handOver) return null;
   const text = handOverText(handOver);
   const tell = (sent: Sent | null) => setSaid(sent === null ? '' : words.sent[sent]);

@@ -1,15 +1,16 @@
 import { useRef } from 'preact/hooks';
+import type { OutlookView } from '../../src/core/dialogue/outlook-view/types.ts';
 import type { ConversationView } from '../../src/core/dialogue/view-types.ts';
 import type { Chat } from '../chat/chat.ts';
 import type { ChatMeans } from '../chat/means.ts';
 import type { PageState } from '../chat/page-state.ts';
 import { tokenKey } from '../chat/token-key.ts';
 import { useBuzz } from '../comfort/use-buzz.ts';
-import { Outlook } from '../figures/outlook.tsx';
-import { pageWords } from '../words.ts';
+import { loadLaterWords, pageWords } from '../words.ts';
 import { AskBack } from './ask-back.tsx';
 import { FieldList } from './field-list.tsx';
 import { FreeText } from './free-text.tsx';
+import { lazily } from './lazily.tsx';
 import { Log } from './log.tsx';
 import { QuestionCard } from './question-card.tsx';
 import { SaidList } from './said-list.tsx';
@@ -19,6 +20,10 @@ import { useHeadingFocus } from './use-heading-focus.ts';
 import { useIsOver } from './use-is-over.ts';
 import { VerdictCard } from './verdict-card.tsx';
 import { Withdrawn } from './withdrawn.tsx';
+
+const LazyOutlook = lazily<{ readonly outlook: OutlookView }>(() =>
+  Promise.all([import('../figures/outlook.tsx'), loadLaterWords()]).then(([{ Outlook }]) => Outlook),
+);
 
 interface ConversationProps {
   readonly chat: Chat;
@@ -60,7 +65,7 @@ export function Conversation({ chat, state, view, means }: ConversationProps) {
             }}
           />
         )}
-        {view.outlook && !isWithdrawn && !isOver && <Outlook outlook={view.outlook} />}
+        {view.outlook && !isWithdrawn && !isOver && <LazyOutlook outlook={view.outlook} />}
         {isIdle && !isWithdrawn && (
           <button type="button" class="button is-main" onClick={lookAgain}>
             {pageWords.verdict.lookAgain}

@@ -8,7 +8,9 @@ export function Foot({ canBeAlone }: Pick<PageState, 'canBeAlone'>) {
     <footer class="foot">
       <LearnLinks />
       <p>
-        <a href="#bench">{pageWords.bench}</a>
+        <a class="lone-link" href="#bench">
+          {pageWords.bench}
+        </a>
       </p>
       {[coreWords.verdict.safety, ...pageWords.foot, pageWords.offline.can[canBeAlone]].map((sentence) => (
         <p key={sentence}>{sentence}</p>

@@ -1,9 +1,11 @@
 import { useState } from 'preact/hooks';
 import type { PanelProps } from '../hand-over/panel.tsx';
-import { pageWords } from '../words.ts';
+import { loadLaterWords, pageWords } from '../words.ts';
 import { lazily } from './lazily.tsx';
 
-const LazyPanel = lazily<PanelProps>(() => import('../hand-over/panel.tsx').then(({ Panel }) => Panel));
+const LazyPanel = lazily<PanelProps>(() =>
+  Promise.all([import('../hand-over/panel.tsx'), loadLaterWords()]).then(([{ Panel }]) => Panel),
+);
 
 /** Hands the answer on; what it needs is loaded when it is asked for. */
 export function HandOver(props: PanelProps) {

@@ -1,5 +1,5 @@
 import type { CardWords } from '../../src/core/words/card-words.ts';
-import type { PageCatalogue } from '../../src/core/words/catalogue.ts';
+import type { Catalogue, PageCatalogue } from '../../src/core/words/catalogue.ts';
 import type { learn } from './en/learn.ts';
 import type { page } from './en/page.ts';
 import type { pictures } from './en/pictures.ts';
@@ -27,7 +27,7 @@ export interface LanguageWords {
 }
 
 /** The words of one language for parts that are loaded when they are asked for: the default export of its `later.ts`. */
-export interface LaterWords {
+export interface LaterWords extends Pick<Catalogue, 'outlook' | 'handOver'> {
   readonly pictures: PictureWords;
   readonly learn: LearnWords;
   /** Those of the card for the cab, shared with the terminal. */

@@ -50,23 +50,23 @@ function dayOf(row: Readonly<Record<string, string>>): IrishDay[] {
   const [year, month] = [Number(yearText), months.indexOf(monthName.toLowerCase()) + 1];
   const day = Date.UTC(year, month - 1, Number(dayOfMonth)) / 86_400_000;
   if (!Number.isFinite(day) || month === 0) return [];
-  const number = (name: string) => numberOf(row[name]);
-  const knots = number('wdsp');
-  const joules = number('glorad') ?? number('g_rad');
+  const cell = (column: string) => numberOf(row[column]);
+  const knots = cell('wdsp');
+  const joules = cell('glorad') ?? cell('g_rad');
   return [
     {
       day,
       year,
       month,
       dayOfYear: day - Date.UTC(year, 0, 1) / 86_400_000 + 1,
-      highestC: number('maxtp'),
-      lowestC: number('mintp'),
-      rainMm: number('rain'),
+      highestC: cell('maxtp'),
+      lowestC: cell('mintp'),
+      rainMm: cell('rain'),
       windMPerS: knots === null ? null : knots * metresPerSecondOfKnot,
-      sunshineH: number('sun'),
+      sunshineH: cell('sun'),
       radiation: joules === null ? null : joules / 100,
-      potentialMm: number('pe'),
-      deficits: { well: number('smd_wd'), moderately: number('smd_md'), poorly: number('smd_pd') },
+      potentialMm: cell('pe'),
+      deficits: { well: cell('smd_wd'), moderately: cell('smd_md'), poorly: cell('smd_pd') },
     },
   ];
 }

@@ -1,9 +1,12 @@
 import type { ConversationView } from '../dialogue/view-types.ts';
 import type { VerdictWord } from '../verdict/types.ts';
-import type { PageCatalogue } from './catalogue.ts';
+import type { Catalogue, PageCatalogue } from './catalogue.ts';
 import { liftBeside } from './jobs.ts';
 import { markTerms } from './mark-terms.ts';
 import { capital } from './units.ts';
+
+/** The words of a hand-over: its own and those that every page has. */
+type HandOverCatalogue = PageCatalogue & Pick<Catalogue, 'handOver'>;
 
 /** One part of a hand-over: a heading and its sentences. */
 export interface HandOverPart {
@@ -37,7 +40,7 @@ export interface HandOver {
 }
 
 /** The verdict that stands, for somebody else; null where none stands. */
-export function handOverOf(view: ConversationView, words: PageCatalogue): HandOver | null {
+export function handOverOf(view: ConversationView, words: HandOverCatalogue): HandOver | null {
   const { verdict, field } = view;
   if (verdict === null) return null;
   const said = words.handOver;
@@ -71,7 +74,7 @@ function saidIn({ why, parts }: Omit<HandOver, 'terms'>, terms: HandOver['terms'
 function partsOf(
   { said }: ConversationView,
   verdict: NonNullable<ConversationView['verdict']>,
-  words: PageCatalogue,
+  words: HandOverCatalogue,
 ): HandOverPart[] {
   const { headings, reason, notKnown, answer, caution } = words.handOver;
   const { authorities } = words.verdict;

@@ -18,5 +18,6 @@ export async function loadWords(root: string, code: string): Promise<SpokenWords
   });
   const text = outputFiles[0]?.text ?? '';
   const { page, later, words } = await import(`data:text/javascript;base64,${Buffer.from(text).toString('base64')}`);
-  return { ...page, ...later, core: words };
+  const { pictures, learn, card } = later;
+  return { ...page, pictures, learn, card, core: words };
 }

@@ -63,9 +63,11 @@ export function germanSuite(): void {
             ),
           );
           const entryCame = loaded.find(({ name }) => /^index-.*js$/.test(name))?.responseEnd ?? 0;
-          const named = await page.locator('meta[name=words]').evaluateAll((metas) =>
-            metas.map((meta) => [meta.getAttribute('lang') ?? '', meta.getAttribute('content') ?? ''] as const),
-          );
+          const named = await page
+            .locator('meta[name=words]')
+            .evaluateAll((metas) =>
+              metas.map((meta) => [meta.getAttribute('lang') ?? '', meta.getAttribute('content') ?? ''] as const),
+            );
           const filesOf = (language: string) =>
             (new Map(named).get(language) ?? '').split(' ').map((path) => path.split('/').at(-1) ?? '');
           const wordsOf = (language: string) =>

@@ -1,9 +1,7 @@
 import type { PageCatalogue } from '../catalogue.ts';
 import { dialogueWords } from './dialogue.ts';
 import { errorWords } from './errors.ts';
-import { handOverWords } from './hand-over.ts';
 import { notes } from './notes.ts';
-import { outlookWords } from './outlook.ts';
 import { errorPhrases } from './told/index.ts';
 import { valueWords } from './values.ts';
 import { verdictWords } from './verdict.ts';
@@ -13,9 +11,7 @@ export const pageWords: PageCatalogue = {
   language: 'de',
   verdict: verdictWords,
   values: valueWords,
-  outlook: outlookWords,
   dialogue: dialogueWords,
-  handOver: handOverWords,
   notes,
   errors: errorWords,
   errorPhrases,

@@ -4,7 +4,9 @@ import { askingWords } from './asking.ts';
 import { checkWords } from './check.ts';
 import { doseWords } from './dose.ts';
 import { forecastWords } from './forecast.ts';
+import { handOverWords } from './hand-over.ts';
 import { marginWords } from './margins.ts';
+import { outlookWords } from './outlook.ts';
 import { pageWords } from './page.ts';
 import { phraseWords } from './phrases.ts';
 import { sayWords } from './say.ts';
@@ -13,6 +15,8 @@ import { terminalWords } from './terminal.ts';
 /** The English catalogue. Code of the language: ISO 639-1. */
 export const words = {
   ...pageWords,
+  outlook: outlookWords,
+  handOver: handOverWords,
   phrases: phraseWords,
   margins: marginWords,
   forecast: forecastWords,

@@ -1,8 +1,6 @@
 import type { ErrorWordsOf } from '../errors.ts';
 import type { PhraseTable } from '../phrase-table.ts';
 import { dialogueWords } from './dialogue.ts';
-import { handOverWords } from './hand-over.ts';
-import { outlookWords } from './outlook.ts';
 import { valueWords } from './values.ts';
 import { verdictWords } from './verdict.ts';
 
@@ -11,9 +9,7 @@ export const pageWords = {
   language: 'en',
   verdict: verdictWords,
   values: valueWords,
-  outlook: outlookWords,
   dialogue: dialogueWords,
-  handOver: handOverWords,
   /** Notes are written in English. */
   notes: {} as PhraseTable,
   /** The table itself is English. */

@@ -102,6 +102,7 @@ const ofFiles = {
     'terms[].words': 'The words by which it is said, by language.',
     'terms[].forms': 'Other forms in which texts say it, inflected or compounded, by language.',
     'terms[].text': 'What it means, in every language.',
+    'terms[].picture': 'Drawing that shows it; left out where words are enough.',
     'terms[].source':
       'Where the explanation comes from, as a title or in every language; or "common practice, no source".',
   },

@@ -5,9 +5,9 @@ import { compileRules } from '../../../../src/core/rules/compile.ts';
 import { evaluateWithEngine } from '../../../../src/core/rules/engine.ts';
 import { evaluateReference } from '../../../../src/core/rules/reference.ts';
 import { verdictWord } from '../../../../src/core/verdict/verdict-of.ts';
+import { inventedDays } from '../../../../src/demo/invented-seasons.ts';
 import { shipped } from '../../../cases/shipped-pack.ts';
 import { replayField } from '../../../generators/replay-field.ts';
-import { inventedDays } from '../../../../src/demo/invented-seasons.ts';
 
 const compiled = compileRules(shipped.pack, '2026-11-06');
 const place = { latitude: 53, longitude: -1, elevationM: 80 };

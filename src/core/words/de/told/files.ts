@@ -8,7 +8,15 @@ export const filePhrases: Readonly<Record<string, string>> = {
   'Mend {}; docs/operator.md lists every setting.':
     'Berichtigen Sie {}; docs/operator.md führt jede Einstellung auf (englisch).',
   'See loamward {} --help.': 'Siehe loamward {} --help.',
+  '--data with a folder of daily tables of weather stations':
+    '--data mit einem Ordner von Tagestabellen von Wetterstationen',
   'a JSON object': 'ein JSON-Objekt',
+  'a file that can be written': 'eine Datei, die geschrieben werden kann',
+  'a second pack, or --overlay FILE': 'ein zweites Paket oder --overlay FILE',
+  'a verdict of {}': 'eine Entscheidung von {}',
+  'events as a JSON list, or one event a line': 'Ereignisse als JSON-Liste oder ein Ereignis je Zeile',
+  'line {}: {}': 'Zeile {}: {}',
+  'two packs, or one with --overlay FILE': 'zwei Pakete oder eines mit --overlay FILE',
   'a camelCase id': 'eine Kennung in camelCase',
   'a comparison of a fact': 'ein Vergleich einer Angabe',
   'a comparison of another fact': 'ein Vergleich einer anderen Angabe',
