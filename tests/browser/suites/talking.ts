@@ -121,7 +121,7 @@ export function talkingSuite(): void {
           .getByRole('log')
           .getByText(/^Understood: .*10 cm/)
           .waitFor();
-        expect(await hours.count()).toBe(0);
+        await hours.waitFor({ state: 'detached' });
       });
     });
 
