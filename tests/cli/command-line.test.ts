@@ -76,7 +76,7 @@ describe('loamward', () => {
     const io = fakeIo();
     const folder = resolve(import.meta.dirname, '..', 'fixtures', 'faulty-pack');
     expect(await runCommandLine(['rules', 'check', folder], io)).toBe(1);
-    expect(io.out()).toMatch(/10 to mend; this pack does not load/);
+    expect(io.out()).toMatch(/10 to mend; nothing of it is used/);
     expect(io.out()).toMatch(/faulty-pack\/pack\.json:1:24 error PACK_VALUE_WRONG \/version\n/);
   });
 });

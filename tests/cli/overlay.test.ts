@@ -60,7 +60,7 @@ describe('decide --overlay', () => {
     ]);
     expect(decisionSchema.parse(json)).toEqual(json);
     expect((await run('decide', ...local)).out).toContain(
-      'Local rules: Upper Brook catchment (invented) by R. Reeve, catchment adviser (invented), for the fields above Upper Brook (invented): changed rules: High-risk field for water, Loosened soil above the brook.',
+      'Local rules: Upper Brook catchment (invented) by R. Reeve, catchment adviser (invented), for the fields above Upper Brook (invented): rules changed or added: High-risk field for water, Loosened soil above the brook.',
     );
     expect((await run('decide', ...local, '--language', 'de')).out).toContain(
       'Örtliche Regeln: Einzugsgebiet Oberer Bach (erfunden) von R. Reeve',

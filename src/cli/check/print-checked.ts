@@ -13,7 +13,7 @@ export const asText: PrintChecked = (checked, words, root) =>
   checked
     .map((one) =>
       [
-        summaryOf(one, words),
+        summaryOf(one, words, root),
         ...one.findings.flatMap((found) => ['', ...findingText(found, one, words, root)]),
         '',
       ].join('\n'),
@@ -39,7 +39,7 @@ export const asAnnotations: PrintChecked = (checked, words, root) => {
       return annotationOf({ ...found, file, title: found.code, message: `${what}\n${why}\n${fix}` });
     }),
   );
-  return [...notes, ...checked.map((one) => summaryOf(one, words)), ''].join('\n');
+  return [...notes, ...checked.map((one) => summaryOf(one, words, root)), ''].join('\n');
 };
 
 function asPlainFinding(found: LocatedFinding, words: Catalogue) {
@@ -69,8 +69,9 @@ function findingText(found: LocatedFinding, { folder }: CheckedFolder, words: Ca
 }
 
 function summaryOf(
-  { folder, told = folder, day, loads, rules, cases, findings }: CheckedFolder,
+  { folder, told, day, loads, rules, cases, findings }: CheckedFolder,
   { check }: Catalogue,
+  root: string,
 ): string {
   const errors = findings.filter(({ severity }) => severity === 'error').length;
   const warnings = findings.length - errors;
@@ -79,7 +80,7 @@ function summaryOf(
     ...(loads ? [] : [check.doesNotLoad]),
     ...(warnings > 0 ? [check.toLookAt(warnings)] : []),
   ];
-  return `${told} (${day}): ${parts.join('; ')}`;
+  return `${told ?? shownPath(folder, '.', root)} (${day}): ${parts.join('; ')}`;
 }
 
 function shownPath(folder: string, file: string, root: string): string {

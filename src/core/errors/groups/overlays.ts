@@ -77,7 +77,7 @@ export const overlayErrors = {
   },
   OVERLAY_PARAMETER_LOOSENED: {
     says: 'An overlay moves a limit so that a protected rule lets more through.',
-    next: 'Move it the other way, or give a rule of practice a parameter of its own.',
+    next: 'Keep the value of the pack, or move it the other way; a rule of practice may get a parameter of its own.',
   },
   OVERLAY_DERIVATION_LOOSENED: {
     says: 'An overlay moves a parameter by which a fact is worked out that protected rules read, otherwise than the pack calls tighter.',

@@ -63,7 +63,7 @@ export const ruleErrors = {
   },
   RULE_NUMBER_INSIDE: {
     says: 'A number stands inside a rule.',
-    next: 'Put the number into parameters.json with unit, source and why, and name the parameter here.',
+    next: 'Put the number into parameters.json, or among the parameters of an overlay, with unit, source and why, and name the parameter here.',
   },
   RULE_PARAMETER_UNKNOWN: {
     says: 'There is no parameter of this name in the pack.',
@@ -115,7 +115,7 @@ export const ruleErrors = {
   },
   CHOICE_STRADDLES_LIMIT: {
     says: 'An answer offered lies on both sides of a limit, so that it would settle nothing.',
-    next: 'Split the answer at the limit.',
+    next: 'Split the answer in two, one on each side of the limit; an overlay copies the question whole to do so.',
   },
   QUESTION_MISFIT: {
     says: 'A question or answer does not fit the facts that it settles.',
@@ -126,7 +126,7 @@ export const ruleErrors = {
     next: 'Take one of the drawings listed, or leave the picture away.',
   },
   CASE_MISFIT: {
-    says: 'A case names something that does not exist.',
-    next: 'Use fact ids from docs/facts.md and rule ids of this pack.',
+    says: 'A case names something that does not exist, or no day.',
+    next: 'Use fact ids from docs/facts.md and rule ids of this pack, and give each case its day.',
   },
 } as const satisfies Record<string, ErrorEntry>;

@@ -100,7 +100,7 @@ function checkChoice(
     }
     const reading = parseReading(json, fact, definitionIn(registry, fact), at, report);
     if (!reading) continue;
-    checkStraddle(reading, fact, limitsOf(fact), at, report);
+    checkStraddle(reading, fact, limitsOf(fact), { question: question.id, choice: choice.id }, at, report);
     gives.push([fact, reading]);
   }
   return { ...choice, gives: Object.fromEntries(gives) } as AnswerChoice;

@@ -44,6 +44,7 @@ export function checkStraddle(
   reading: Reading,
   fact: FactId,
   limits: readonly NumberLimit[],
+  answer: { readonly question: string; readonly choice: string },
   place: Place,
   report: Report,
 ): void {
@@ -55,7 +56,7 @@ export function checkStraddle(
     if (!straddles) continue;
     report('CHOICE_STRADDLES_LIMIT', place, {
       expected: `a band on one side of ${parameter} = ${value} (${op})`,
-      came: `${low} to ${high}`,
+      came: `${low} to ${high}, in answer ${answer.choice} of question ${answer.question}`,
       fact,
       parameter,
     });

@@ -33,8 +33,7 @@ function reportIssue(issue: z.core.$ZodIssue, root: unknown, place: Place, repor
     case 'invalid_type':
       if (came === undefined) {
         report('PACK_KEY_MISSING', at, { expected: kindOf(path, jsonType(issue.expected)), came: 'nothing' });
-      } else
-        report('PACK_VALUE_WRONG', at, { expected: `a value of type ${jsonType(issue.expected)}`, came: show(came) });
+      } else report('PACK_VALUE_WRONG', at, { expected: expectedFor(issue.expected, came), came: show(came) });
       return;
     case 'invalid_value': {
       const right = issue.values.map(String);
@@ -48,6 +47,11 @@ function reportIssue(issue: z.core.$ZodIssue, root: unknown, place: Place, repor
       report(code, at, { expected: issue.message, came: show(came) });
     }
   }
+}
+
+function expectedFor(type: string, came: unknown): string {
+  if (type === 'record' && typeof came === 'string') return 'a text in each language, as { "en": "..." }';
+  return `a value of type ${jsonType(type)}`;
 }
 
 function kindOf(path: Path, type: string): string {

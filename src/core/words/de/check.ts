@@ -4,7 +4,7 @@ import type { Catalogue } from '../catalogue.ts';
 export const checkWords: Catalogue['check'] = {
   sound: (rules, cases) => `in Ordnung: ${rules} Regeln, ${cases} Prüffälle`,
   toMend: (errors) => `${errors} zu berichtigen`,
-  doesNotLoad: 'dieses Paket lädt nicht',
+  doesNotLoad: 'nichts davon wird verwendet',
   toLookAt: (warnings) => `${warnings} anzusehen`,
   severities: { error: 'Fehler', warning: 'Hinweis' },
   what: 'Was',

@@ -74,7 +74,7 @@ export const overlayErrors: ErrorWordsOf = {
   },
   OVERLAY_PARAMETER_LOOSENED: {
     says: 'Ein Zusatz verschiebt eine Grenze so, dass eine geschützte Regel mehr durchlässt.',
-    next: 'Verschieben Sie sie in die andere Richtung, oder geben Sie einer Regel der Praxis einen eigenen Parameter.',
+    next: 'Lassen Sie den Wert des Pakets, oder verschieben Sie ihn in die andere Richtung; eine Regel der Praxis kann einen eigenen Parameter bekommen.',
   },
   OVERLAY_DERIVATION_LOOSENED: {
     says: 'Ein Zusatz verschiebt einen Parameter, aus dem eine Angabe errechnet wird, die geschützte Regeln lesen, anders als es nach dem Paket strenger ist.',

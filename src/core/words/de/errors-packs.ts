@@ -113,7 +113,7 @@ export const packErrors: ErrorWordsOf = {
   },
   RULE_NUMBER_INSIDE: {
     says: 'In einer Regel steht eine Zahl.',
-    next: 'Setzen Sie die Zahl mit Einheit, Quelle und Grund in parameters.json und nennen Sie hier den Parameter.',
+    next: 'Setzen Sie die Zahl mit Einheit, Quelle und Grund unter die Parameter (parameters.json oder die des Zusatzes) und nennen Sie hier den Parameter.',
   },
   RULE_PARAMETER_UNKNOWN: {
     says: 'Einen Parameter dieses Namens hat das Paket nicht.',
@@ -165,7 +165,7 @@ export const packErrors: ErrorWordsOf = {
   },
   CHOICE_STRADDLES_LIMIT: {
     says: 'Eine angebotene Antwort liegt auf beiden Seiten einer Grenze und würde nichts klären.',
-    next: 'Teilen Sie die Antwort an der Grenze.',
+    next: 'Teilen Sie die Antwort in zwei, eine auf jeder Seite der Grenze; ein Zusatz schreibt dazu die ganze Frage ab.',
   },
   QUESTION_MISFIT: {
     says: 'Eine Frage oder Antwort passt nicht zu den Angaben, die sie klärt.',
@@ -176,7 +176,7 @@ export const packErrors: ErrorWordsOf = {
     next: 'Nehmen Sie eine der aufgeführten Zeichnungen oder lassen Sie das Bild weg.',
   },
   CASE_MISFIT: {
-    says: 'Ein Prüffall nennt etwas, das es nicht gibt.',
-    next: 'Nehmen Sie Namen aus docs/facts.md und Kennungen der Regeln dieses Pakets.',
+    says: 'Ein Prüffall nennt etwas, das es nicht gibt, oder keinen Tag.',
+    next: 'Nehmen Sie Namen aus docs/facts.md und Kennungen der Regeln dieses Pakets, und geben Sie jedem Prüffall seinen Tag.',
   },
 };

@@ -17,6 +17,6 @@ export const forecastWords: Catalogue['forecast'] = {
   validUntil: (time) => `Diese Antwort gilt längstens bis ${time}. Danach noch einmal nachsehen.`,
   doesNotAge: 'Nichts in dieser Antwort veraltet heute.',
   local: (title, author, place, rules) =>
-    `Örtliche Regeln: ${title} von ${author}, für ${place}: ${rules === '' ? 'keine Regel geändert' : `geänderte Regeln: ${rules}`}.`,
+    `Örtliche Regeln: ${title} von ${author}, für ${place}: ${rules === '' ? 'keine Regel geändert' : `geänderte oder neue Regeln: ${rules}`}.`,
   pack: (title, version, hash) => `Regeln: ${title}, Version ${version}, Inhalt ${hash}.`,
 };

@@ -2,7 +2,7 @@
 export const checkWords = {
   sound: (rules: number, cases: number) => `sound: ${rules} rules, ${cases} cases`,
   toMend: (errors: number) => `${errors} to mend`,
-  doesNotLoad: 'this pack does not load',
+  doesNotLoad: 'nothing of it is used',
   toLookAt: (warnings: number) => `${warnings} to look at`,
   severities: { error: 'error', warning: 'warning' },
   what: 'What',

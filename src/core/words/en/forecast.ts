@@ -15,6 +15,6 @@ export const forecastWords = {
   validUntil: (time: string) => `This answer stands until ${time} at the latest. After that, look again.`,
   doesNotAge: 'Nothing in this answer grows old today.',
   local: (title: string, author: string, place: string, rules: string) =>
-    `Local rules: ${title} by ${author}, for ${place}: ${rules === '' ? 'no rule changed' : `changed rules: ${rules}`}.`,
+    `Local rules: ${title} by ${author}, for ${place}: ${rules === '' ? 'no rule changed' : `rules changed or added: ${rules}`}.`,
   pack: (title: string, version: string, hash: string) => `Rules: ${title}, version ${version}, content ${hash}.`,
 };

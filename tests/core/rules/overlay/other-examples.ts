@@ -1,5 +1,5 @@
 import type { Broken } from './examples.ts';
-import { parameter, question, rule, shipped, split } from './overlay-of.ts';
+import { parameter, question, rainSharedOut, rule, shipped, split } from './overlay-of.ts';
 
 const caution = shipped.cautions.find(({ authority }) => authority !== 'practice');
 const drains = shipped.questions.find(({ facts, choices }) => choices && facts.includes('soil.drainsRunning'));
@@ -138,6 +138,16 @@ export const brokenOtherwise: readonly Broken[] = [
     code: 'OVERLAY_QUESTION_LOOSENED',
     pointer: '/questions/0',
     words: ['gentle-breeze'],
+  },
+  {
+    name: 'an answer shared out over two facts with one corner left out',
+    parts: {
+      parameters: [parameter('rainTotalLimitMm', 5), parameter('rainHourLimitMmPerH', 2)],
+      questions: [rainSharedOut('showers-more-more')],
+    },
+    code: 'OVERLAY_QUESTION_LOOSENED',
+    pointer: '/questions/0',
+    words: ['showers'],
   },
   {
     name: 'a new question that answers for a protected fact',

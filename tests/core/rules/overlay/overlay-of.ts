@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { applyOverlays } from '../../../../src/core/rules/overlay/apply-overlays.ts';
 import { type Overlay, parseOverlay } from '../../../../src/core/rules/overlay/parse-overlay.ts';
 import { loadPack } from '../../../../src/core/rules/pack/load-pack.ts';
+import type { Question } from '../../../../src/core/rules/pack-types.ts';
 import type { Rule } from '../../../../src/core/rules/types.ts';
 
 const folder = new URL('../../../../rules/propyzamide-winter-oilseed-rape/', import.meta.url);
@@ -91,8 +92,14 @@ export function question(id: string, changed: object = {}) {
 }
 
 /** A question of the pack with one answer cut in two at a value of a fact: up to it, and from one step above it. */
-export function split(id: string, answer: string, fact: string, upTo: number, from: number) {
-  const found = shipped.questions.find((each) => each.id === id);
+export function split(
+  id: string,
+  answer: string,
+  fact: string,
+  upTo: number,
+  from: number,
+  found: Partial<Question> | undefined = shipped.questions.find((each) => each.id === id),
+) {
   const choices = (found?.choices ?? []).flatMap((choice) => {
     const reading = (choice.gives as Record<string, { low: number; high: number }>)[fact];
     if (choice.id !== answer || !reading) return [choice];
@@ -104,4 +111,13 @@ export function split(id: string, answer: string, fact: string, upTo: number, fr
     return [part('less', reading.low, upTo), part('more', from, reading.high)];
   });
   return { ...found, choices };
+}
+
+/** The question for the rain ahead with its answers shared out at 5 mm in all and 2 mm in an hour; one answer may be left out. */
+export function rainSharedOut(without?: string) {
+  const [total, hour] = ['rain.next48hMm', 'rain.next48hMaxMmPerH'] as const;
+  const totals = split('rain-ahead', 'bursts', total, 4.99, 5, split('rain-ahead', 'showers', total, 4.99, 5));
+  const less = split('rain-ahead', 'showers-less', hour, 1.99, 2, totals);
+  const more = split('rain-ahead', 'showers-more', hour, 1.99, 2, less);
+  return { ...more, choices: more.choices.filter(({ id }) => id !== without) };
 }

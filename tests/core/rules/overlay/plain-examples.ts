@@ -1,4 +1,4 @@
-import { newRule, type Parts, parameter, question, rule, shipped, split } from './overlay-of.ts';
+import { newRule, type Parts, parameter, question, rainSharedOut, rule, shipped, split } from './overlay-of.ts';
 
 const caution = shipped.cautions.find(({ authority }) => authority !== 'practice');
 const drains = shipped.questions.find(({ facts, choices }) => choices && facts.includes('soil.drainsRunning'));
@@ -25,6 +25,13 @@ export const plain: readonly { readonly name: string; readonly parts: Parts }[] 
     parts: {
       parameters: [parameter('rainTotalLimitMm', 4)],
       questions: [split('rain-ahead', 'showers', 'rain.next48hMm', 3.99, 4)],
+    },
+  },
+  {
+    name: 'less rain in all and in the hour, an answer shared out over both',
+    parts: {
+      parameters: [parameter('rainTotalLimitMm', 5), parameter('rainHourLimitMmPerH', 2)],
+      questions: [rainSharedOut()],
     },
   },
   { name: 'a shorter season at its end', parts: { parameters: [parameter('seasonLastDay', '01-15')] } },
