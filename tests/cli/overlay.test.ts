@@ -6,6 +6,7 @@ import { runCommandLine } from '../../src/cli/main.ts';
 import type { Decision } from '../../src/core/dialogue/decision-types.ts';
 import { decisionSchema } from '../../src/core/protocol/events/decision-schema.ts';
 import { newRule, overlayOf, parameter } from '../core/rules/overlay/overlay-of.ts';
+import { textOf } from '../repo/files.ts';
 import { fakeIo } from './fake-io.ts';
 
 const examples = 'rules/propyzamide-winter-oilseed-rape/overlays';
@@ -47,6 +48,18 @@ describe('the examples of local conditions', () => {
 
   test('have a case for every change of what they give', async () => {
     expect((await run('rules', 'try', '--overlay', examples)).status).toBe(0);
+  });
+});
+
+describe('the local rules that the adviser page writes out', () => {
+  test('are sound without a warning, and their cases notice every change', async () => {
+    const fences = [...textOf('docs/adviser.md').matchAll(/^```json\n(.*?)^```$/gms)].map(([, text]) => text ?? '');
+    const path = join(folder, 'our-farm.json');
+    await writeFile(path, fences.find((text) => text.includes('"overlay": {')) ?? '');
+    const { status, out } = await run('rules', 'check', '--overlay', path);
+    expect(out).toMatch(/our-farm\.json \(2026-11-06\): sound: 1 rules, 3 cases\n*$/);
+    expect(status).toBe(0);
+    expect((await run('rules', 'try', '--overlay', path)).status).toBe(0);
   });
 });
 

@@ -13,7 +13,7 @@ export const ruleErrors = {
   },
   PACK_ONE_FILE_WRONG: {
     says: 'The file is not a pack in one file.',
-    next: 'Take the file that `loamward rules pack` made, or the folder of the pack.',
+    next: 'Take the file that `loamward rules pack` made, or the folder of the pack. An overlay is sent as it is and named by --overlay.',
   },
   PACK_HASH_MISFIT: {
     says: 'The pack in one file was changed after it was made.',

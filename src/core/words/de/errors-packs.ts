@@ -12,7 +12,7 @@ export const packErrors: ErrorWordsOf = {
   },
   PACK_ONE_FILE_WRONG: {
     says: 'Die Datei ist kein Regelpaket in einer Datei.',
-    next: 'Nehmen Sie die Datei, die `loamward rules pack` gemacht hat, oder den Ordner des Pakets.',
+    next: 'Nehmen Sie die Datei, die `loamward rules pack` gemacht hat, oder den Ordner des Pakets. Ein Zusatz wird verschickt, wie er ist, und mit --overlay genannt.',
   },
   PACK_HASH_MISFIT: {
     says: 'Das Regelpaket in einer Datei wurde geändert, nachdem es gemacht war.',
