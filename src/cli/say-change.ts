@@ -4,6 +4,7 @@ import { compileRules } from '../core/rules/compile.ts';
 import { applyChange, type Change, type RuleSet } from '../core/rules/mutate/types.ts';
 import type { Pack, PackCase } from '../core/rules/pack-types.ts';
 import type { Survivor } from '../core/verdict/cases/kill.ts';
+import type { FailingCase } from '../core/verdict/cases/try-rules.ts';
 import type { Catalogue } from '../core/words/catalogue.ts';
 import { labelOf } from '../core/words/facts.ts';
 import { describeParameter } from '../core/words/fill.ts';
@@ -59,7 +60,17 @@ export function saySurvivor({ change, kill, facts, base }: Survivor, pack: Pack,
   return { ...sayEqual(change, pack, words), kill: text, facts, case: kill };
 }
 
-function expectedOf({ expect }: PackCase, { verdict: { names }, say: { tried, lifts } }: Catalogue): string {
+/** A case that fails, in words: what it says and what comes out. */
+export function sayFailing({ one, given }: FailingCase, words: Catalogue): string {
+  const lifts = Object.entries(given.lifts).flatMap(([rule, how]) => (how === null ? [] : [[rule, how] as const]));
+  const came = { ...given, lifts: Object.fromEntries(lifts) };
+  return words.say.tried.failed(expectedOf(one, words), expectedOf({ expect: came }, words));
+}
+
+function expectedOf(
+  { expect }: Pick<PackCase, 'expect'>,
+  { verdict: { names }, say: { tried, lifts } }: Catalogue,
+): string {
   const liftsOf = Object.entries(expect.lifts ?? {}).map(([rule, how]) => `${rule}: ${lifts[how]}`);
   return [
     tried.expected(names[expect.verdict], (expect.met ?? []).join(', ')),

@@ -5,7 +5,7 @@ import type { Command } from '../command.ts';
 import { languageOption, wordsFor } from '../language.ts';
 import { overlayOption } from '../overlay-option.ts';
 import { firstPack, layLocal, loadNamedPack, today } from '../packs.ts';
-import { type SaidSurvivor, sayEqual, saySurvivor } from '../say-change.ts';
+import { type SaidSurvivor, sayEqual, sayFailing, saySurvivor } from '../say-change.ts';
 
 /** `loamward rules try`: every single change of a pack's rules, and those that no case notices. */
 export const rulesTry: Command = {
@@ -36,7 +36,11 @@ export const rulesTry: Command = {
       cases: tried.cases,
       changes: tried.changes,
       noticed: tried.changes - tried.equal.length - tried.survivors.length,
-      failing: tried.failing.map(({ file, name }) => ({ file, name })),
+      failing: tried.failing.map((failed) => ({
+        file: failed.one.file,
+        name: failed.one.name,
+        came: sayFailing(failed, words),
+      })),
       equal: tried.equal.map((change) => sayEqual(change, pack, words)),
       survivors: tried.survivors.map((one) => saySurvivor(one, pack, words)),
     };
@@ -46,7 +50,7 @@ export const rulesTry: Command = {
 };
 
 interface Said {
-  readonly failing: readonly { readonly file: string; readonly name: string }[];
+  readonly failing: readonly { readonly file: string; readonly name: string; readonly came: string }[];
   readonly equal: readonly { readonly what: string }[];
   readonly survivors: readonly SaidSurvivor[];
   readonly noticed: number;
@@ -70,7 +74,7 @@ function asText(
     ...(failing.length > 0 ? [] : [tried.sum(cases, changes, noticed, equal.length, survivors.length)]),
     ...part(
       tried.failing,
-      failing.map(({ file, name }) => `  ${file}: ${name}`),
+      failing.flatMap(({ file, name, came }) => [`  ${file}: ${name}`, `    ${came}`]),
     ),
     ...part(
       tried.equal,

@@ -4,15 +4,21 @@ import { changesOf } from '../../rules/mutate/changes.ts';
 import { applyChange, type Change } from '../../rules/mutate/types.ts';
 import type { Pack, PackCase } from '../../rules/pack-types.ts';
 import { type ResolvedCase, resolveCase } from '../../rules/resolve-case.ts';
-import { caseHolds } from './judge-case.ts';
+import { type CaseOutcome, caseHolds, givenBy } from './judge-case.ts';
 import { type KillWorld, killOf, type Survivor } from './kill.ts';
 import { affectedBy, type TracedCase, traceCases, tracesAfter } from './trace-cases.ts';
+
+/** A case that does not come out as it says, and how it comes out. */
+export interface FailingCase {
+  readonly one: PackCase;
+  readonly given: CaseOutcome;
+}
 
 /** What came of trying every single change of a rule set against its cases. */
 export interface TriedRules {
   readonly cases: number;
   /** Cases that do not come out as they say with nothing changed; where there are any, nothing else was tried. */
-  readonly failing: readonly PackCase[];
+  readonly failing: readonly FailingCase[];
   readonly changes: number;
   /** Changes that no facts can tell from the rules as they are. */
   readonly equal: readonly Change[];
@@ -27,7 +33,9 @@ export interface TriedRules {
 export function tryRules(pack: Pack, cases: readonly PackCase[], definitionOf: DefinitionOf): TriedRules {
   const resolved = cases.map((one) => resolveCase(one, pack));
   const traced = traceCases(pack, resolved);
-  const failing = traced.filter(({ trace, one }) => !caseHolds(trace, one)).map(({ one }) => one);
+  const failing = traced
+    .filter(({ trace, one }) => !caseHolds(trace, one))
+    .map(({ trace, one }) => ({ one, given: givenBy(trace, one) }));
   if (failing.length > 0) return { cases: cases.length, failing, changes: 0, equal: [], survivors: [] };
   const changes = changesOf(pack, definitionOf).filter((change) => isOfOverlays(change, pack));
   const world: KillWorld = { pack, cases: resolved, definitionOf };

@@ -59,6 +59,7 @@ export const sayWords: Catalogue['say'] = {
     sum: (cases, changes, noticed, equal, survivors) =>
       `${cases} Fälle, ${changes} Änderungen: ${noticed} bemerkt, ${equal} von keinen Angaben zu unterscheiden, ${survivors} von keinem Fall bemerkt.`,
     failing: 'Nichts wurde geändert, denn diese Fälle gehen nicht so aus, wie sie sagen:',
+    failed: (expected, given) => `Er sagt: ${expected}. Es kommt heraus: ${given}.`,
     made: (id, before, after) => `${id}: ${before} geändert in ${after}`,
     equal: 'Keine Angaben können diese von den Regeln unterscheiden, wie sie sind:',
     survivors: 'Diese bemerkt kein Fall:',
