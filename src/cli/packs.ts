@@ -5,6 +5,7 @@ import { codedError } from '../core/errors/coded-error.ts';
 import { nearestName } from '../core/errors/nearest.ts';
 import { localDate } from '../core/facts/local-day.ts';
 import { applyOverlays } from '../core/rules/overlay/apply-overlays.ts';
+import type { Overlay } from '../core/rules/overlay/parse-overlay.ts';
 import { type LoadedPack, loadPack } from '../core/rules/pack/load-pack.ts';
 import { epochSeconds } from '../core/units/brands.ts';
 import type { Io } from './io.ts';
@@ -32,7 +33,10 @@ export async function loadNamedPack(io: Io, name: string): Promise<LoadedPack> {
   return loadPack(await readPackFolder(await packFolder(io, name)));
 }
 
-/** The same with overlays laid over it as they hold on a day. Throws as `loadNamedPack`, and the first fault of an overlay. */
+/**
+ * The same with overlays laid over it as they hold on a day; of a folder of overlays, those that name another pack under rules/ are
+ * left to it. Throws as `loadNamedPack`, and the first fault of an overlay.
+ */
 export async function loadLocalPack(
   io: Io,
   name: string,
@@ -40,16 +44,24 @@ export async function loadLocalPack(
   dayIn: (zone: string) => string,
 ): Promise<LoadedPack> {
   const loaded = await loadNamedPack(io, name);
-  return layLocal(loaded, paths, dayIn(loaded.pack.zone));
+  const others = (await findPacks(join(io.root, 'rules'))).map(({ id }) => id).filter((id) => id !== loaded.pack.id);
+  return layLocal(loaded, paths, dayIn(loaded.pack.zone), others);
 }
 
 /**
  * A loaded pack with overlays laid over it as they hold on a day (YYYY-MM-DD), named by files or folders; their cases come with
- * those of the pack. What is not applied on the day stands among the findings. Throws the first fault of an overlay.
+ * those of the pack. Those of a folder that name one of `others` are left out. What is not applied on the day stands among the findings. Throws the first fault of an overlay.
  */
-export async function layLocal(loaded: LoadedPack, paths: readonly string[], day: string): Promise<LoadedPack> {
+export async function layLocal(
+  loaded: LoadedPack,
+  paths: readonly string[],
+  day: string,
+  others: readonly string[] = [],
+): Promise<LoadedPack> {
   if (paths.length === 0) return loaded;
-  const { overlays } = requireOverlays(await readOverlays(paths));
+  const read = requireOverlays(await readOverlays(paths));
+  const isOfOther = ({ file, content }: Overlay) => !paths.includes(file) && others.includes(content.overlay.pack.id);
+  const overlays = read.overlays.filter((overlay) => !isOfOther(overlay));
   const applied = applyOverlays(loaded.pack, overlays, day);
   if (!applied.ok) throw firstFault(applied.findings);
   const cases = [...loaded.cases, ...applied.cases];

@@ -9,4 +9,6 @@ export interface DemoField {
   readonly inventedNow: EpochSeconds;
   /** The invented forecast as it would be fetched at an invented moment. */
   readonly forecastAt: (at: EpochSeconds) => Forecast;
+  /** Ids of the treatment packs that it is offered for. */
+  readonly packs: readonly string[];
 }

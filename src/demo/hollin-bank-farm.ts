@@ -93,5 +93,6 @@ function field({ id, name, note, inventedNow, season, walked }: FieldInShort): D
     },
     inventedNow,
     forecastAt: inventedForecast,
+    packs: ['propyzamide-winter-oilseed-rape'],
   };
 }

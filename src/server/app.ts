@@ -3,7 +3,7 @@ import fastify, { type FastifyInstance } from 'fastify';
 import { type Clock, systemTimers, type Timers } from '../adapters/clock.ts';
 import { createConversation } from '../adapters/conversation/create-conversation.ts';
 import { dialogueOver } from '../adapters/conversation/dialogue-over.ts';
-import { offerOf, titleOf } from '../adapters/conversation/offers.ts';
+import { offerOf, packsInForce, treatmentOffers } from '../adapters/conversation/offers.ts';
 import type { Dialogue, ForecastSource, OfferedField } from '../adapters/conversation/types.ts';
 import type { ConversationStore } from '../adapters/store/conversation-store.ts';
 import type { Pack } from '../core/rules/pack-types.ts';
@@ -26,7 +26,7 @@ import { readWebFiles } from './web-files.ts';
 export interface AppMeans {
   readonly clock: Clock;
   readonly forecastService: ForecastSource;
-  /** Treatment packs, checked; new conversations begin under the first. */
+  /** Treatment packs, checked: those in force first, that for conversations that name none before the others. */
   readonly packs: readonly [Pack, ...Pack[]];
   /** Rules that follow their files; `packs` for good where none are given. Closed with the server. */
   readonly rules?: RuleBook;
@@ -60,7 +60,7 @@ export async function buildApp(means: AppMeans): Promise<FastifyInstance> {
     log = silentLog,
     rules = fixedRules(packs),
   } = means;
-  const packNow = () => rules.packs()[0];
+  const inForce = () => packsInForce(rules.packs());
   const files = await readWebFiles(means.webRoot);
   const app = fastify({
     logger: false,
@@ -103,8 +103,8 @@ export async function buildApp(means: AppMeans): Promise<FastifyInstance> {
           forecastService,
           fields,
           keep,
-          get pack() {
-            return packNow();
+          get packs() {
+            return inForce();
           },
         },
         restored,
@@ -116,8 +116,10 @@ export async function buildApp(means: AppMeans): Promise<FastifyInstance> {
     log,
     hub,
     now: clock.now,
-    fields: fields.map(({ profile }) => offerOf(profile)),
-    packTitle: (language) => titleOf(packNow(), language),
+    offers: (language) => ({
+      fields: fields.map(({ profile }) => offerOf(profile)),
+      treatments: treatmentOffers(inForce(), fields, language),
+    }),
   });
   rules.listen(() => chat.tell({ type: 'rules' }));
   app.addHook('preClose', async () => {

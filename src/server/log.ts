@@ -20,6 +20,8 @@ export interface LogLine {
     | 'overlay-written'
     | 'fault';
   readonly code?: ErrorCode;
+  /** Id of the treatment pack whose rules were taken or refused. */
+  readonly pack?: string;
   /** Kind of message, from the closed list of the protocol. */
   readonly kind?: string;
   readonly closeCode?: number;

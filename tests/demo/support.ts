@@ -32,7 +32,7 @@ export async function tryDemo(field: string, startsAt: number): Promise<DemoOutc
     clock: { now: () => epochSeconds(now) },
     newId,
     fields: hollinBankFarm,
-    pack: shipped.pack,
+    packs: [shipped.pack],
     forecastService: { forecastFor: () => Promise.reject(new Error('the demo farm asks no service')) },
   });
   const stamp = () => ({ id: newId(), at: now, device: 'phone', count: ids });

@@ -4,6 +4,8 @@ import { createForecastService } from '../../src/adapters/openmeteo/forecast-ser
 import { settingsFromEnvironment } from '../../src/adapters/openmeteo/settings.ts';
 import { systemMeans } from '../../src/adapters/openmeteo/system-means.ts';
 import { converse } from '../../src/cli/terminal/converse.ts';
+import { createScreen } from '../../src/cli/terminal/screen.ts';
+import { fieldChoices } from '../../src/cli/terminal/treatments.ts';
 import type { ConversationView } from '../../src/core/dialogue/view-types.ts';
 import type { Pack } from '../../src/core/rules/pack-types.ts';
 import { epochSeconds } from '../../src/core/units/brands.ts';
@@ -27,7 +29,7 @@ export async function talkIn(pack: Pack, field: string | null | undefined, lines
     newId: io.newId,
     forecastService: createForecastService({ ...systemMeans, settings: settingsFromEnvironment(io.env) }),
     fields: hollinBankFarm,
-    pack: { id: pack.id, hash: pack.hash },
+    packs: [pack],
   });
   const views: ConversationView[] = [];
   conversation.listen({ onView: (view) => void views.push(view), onNotice: () => {}, onError: () => {} });
@@ -35,12 +37,11 @@ export async function talkIn(pack: Pack, field: string | null | undefined, lines
   await converse({
     conversation,
     io,
+    lines: io.lines()[Symbol.asyncIterator](),
+    screen: createScreen(io, false, words),
     json: false,
     field,
-    offers: [
-      ...hollinBankFarm.map(({ profile: { id, name } }) => ({ id, label: words.terminal.invented(name) })),
-      { id: null, label: words.terminal.ownField },
-    ],
+    offers: fieldChoices(pack, words),
     words,
     stamp: () => {
       count += 1;

@@ -39,7 +39,7 @@ describe('random frames', () => {
     const answers: ServerMessage[] = [];
     let ids = 0;
     const newId = () => `id-${++ids}`;
-    const means = { dialogue: plainDialogue(), clock: time.clock, newId, fields: [], pack: emptyPack };
+    const means = { dialogue: plainDialogue(), clock: time.clock, newId, fields: [], packs: [emptyPack] as const };
     const hub = createHub({
       store: createMemoryStore(),
       now: time.clock.now,
@@ -53,8 +53,7 @@ describe('random frames', () => {
     const fresh = () =>
       createChatSession({
         hub,
-        fields: [],
-        packTitle: () => 'Nothing',
+        offers: () => ({ fields: [], treatments: [{ id: 'empty', title: 'Nothing', note: '', fields: [] }] }),
         now: time.clock.now,
         timers: time.timers,
         bucket: { take: () => true },

@@ -141,6 +141,7 @@ describe('every answer', () => {
         status: 'ok',
         pack: { id: 'empty', version: '0.0.0', hash: '0'.repeat(64) },
         rules: { overlays: [], refused: null },
+        others: [],
       },
     ]);
   });

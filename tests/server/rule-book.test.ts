@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { dialogueOver } from '../../src/adapters/conversation/dialogue-over.ts';
 import { createMemoryStore } from '../../src/adapters/store/memory-store.ts';
 import type { Pack } from '../../src/core/rules/pack-types.ts';
-import { lookEveryMs } from '../../src/server/rules/rule-book.ts';
+import { lookEveryMs } from '../../src/server/rules/follow-pack.ts';
 import { greet, stampAt } from './support/chat-client.ts';
 import { openRuleFiles, overlayWith, type RuleFiles } from './support/rule-files.ts';
 import { startTestServer } from './support/test-server.ts';
@@ -44,7 +44,7 @@ describe('rules that follow their files', () => {
       overlays: [{ id: 'hollin-bank', hash: packs[0]?.overlays?.[0]?.hash }],
       refused: null,
     });
-    expect(files.log).toEqual([{ event: 'rules-taken' }]);
+    expect(files.log).toEqual([{ event: 'rules-taken', pack: 'propyzamide-winter-oilseed-rape' }]);
   });
 
   test('a burst of changes is looked at once, when it has gone quiet', async () => {
@@ -74,7 +74,7 @@ describe('rules that follow their files', () => {
     expect(files.rules.packs()).toEqual(before);
     const { refused } = (await healthOf(url)).rules;
     expect(refused).toMatchObject({ at: '2026-11-25T09:46:40.100Z', error: { file: 'farm.json' } });
-    expect([refused?.error.code, files.log.at(-1)]).toEqual([code, { event: 'rules-refused', code }]);
+    expect([refused?.error.code, files.log.at(-1)]).toMatchObject([code, { event: 'rules-refused', code }]);
     await files.put('farm.json', overlayWith('soilTemperatureMaxC', 9.5));
     await files.settle();
     expect([limitIn(files.rules.packs()[0]), (await healthOf(url)).rules.refused]).toEqual([9.5, null]);

@@ -62,7 +62,7 @@ describe('a real conversation', () => {
           clock: time.clock,
           newId: () => `made-${++made}`,
           fields: hollinBankFarm,
-          pack,
+          packs: [pack],
           forecastService: { forecastFor: () => Promise.reject(new Error('planted')) },
         });
         let count = 0;

@@ -23,8 +23,8 @@ export type FormAnswer = Pick<ClientMessageOf<'answer'>, 'choices' | 'numbers' |
 /** What a person can do. */
 export interface Chat {
   readonly state: Store<PageState>;
-  /** Begins about an offered field, or about an own one (null). */
-  readonly start: (field: string | null) => void;
+  /** Begins about an offered field, or about an own one (null), for a treatment; for that of the conversation where none is named. */
+  readonly start: (field: string | null, treatment?: string) => void;
   readonly say: (text: string) => void;
   readonly answer: (question: string, answer: FormAnswer) => void;
   /** A button that is no answer; with `change` the fact whose question is opened again. */
@@ -86,14 +86,15 @@ export function createChat(means: ChatMeans, makeOffline?: (inside: ChatInside) 
   };
   const beginAnew = (token: string): void => {
     memory.write(tokenKey, token);
-    state.set({ view: null });
+    state.set({ view: null, treatment: null });
     setOutbox(fromLastStart(state.get().outbox));
     handOver(state.get().outbox);
   };
 
   const onWelcome = (welcome: ServerMessageOf<'welcome'>): void => {
     serverAhead = welcome.serverTime - means.now();
-    state.set({ fields: welcome.fields, packTitle: welcome.packTitle });
+    const { fields, packTitle, treatments = [] } = welcome;
+    state.set({ fields, packTitle, treatments });
     if (offline) offline.onWelcome(welcome);
     else if (welcome.resumed) {
       memory.write(tokenKey, welcome.token);
@@ -116,7 +117,8 @@ export function createChat(means: ChatMeans, makeOffline?: (inside: ChatInside) 
   const heard: { readonly [K in ServerMessageType]: (message: ServerMessageOf<K>) => void } = {
     welcome: onWelcome,
     view: (message) => {
-      if (offline?.onView(message) !== false) state.set({ view: message.view, viewCameAt: means.now() });
+      const { view, pack: treatment = null } = message;
+      if (offline?.onView(message) !== false) state.set({ view, treatment, viewCameAt: means.now() });
     },
     error: ({ error, of }) => {
       if (offline && error.code === 'CONVERSATION_GONE') offline.onGone(error);
@@ -161,13 +163,14 @@ export function createChat(means: ChatMeans, makeOffline?: (inside: ChatInside) 
 
   return {
     state,
-    start: (field) => {
+    start: (field, treatment = state.get().treatment ?? undefined) => {
       const begin = (): void => {
         const { isNext } = state.get();
         state.set({ isChoosing: false, isNext: false });
-        act({ type: 'start', field, ...(isNext ? { carry: true } : {}), ...spoken });
+        const pack = treatment === undefined ? {} : { pack: treatment };
+        act({ type: 'start', field, ...pack, ...(isNext ? { carry: true } : {}), ...spoken });
       };
-      if (offline) void offline.beforeStart().then(begin);
+      if (offline) void offline.beforeStart(treatment).then(begin);
       else begin();
     },
     goTo: (token) => void offline?.goTo(token),

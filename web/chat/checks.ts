@@ -43,8 +43,8 @@ export function lateChecks(load: () => Promise<Parse>): ChatMeans['check'] {
 /** A frame that is a welcome through and through; null for any other. */
 export function welcomeIn(frame: string): ServerMessage | null {
   const value = parsed(frame);
-  if (value === null || value['type'] !== 'welcome' || Object.keys(value).length !== 7) return null;
-  const { protocol, token, resumed, fields, serverTime, packTitle } = value;
+  if (value === null || value['type'] !== 'welcome' || Object.keys(value).length !== 8) return null;
+  const { protocol, token, resumed, fields, serverTime, packTitle, treatments } = value;
   const isWhole =
     Number.isInteger(protocol) &&
     typeof token === 'string' &&
@@ -54,14 +54,30 @@ export function welcomeIn(frame: string): ServerMessage | null {
     Number.isFinite(serverTime) &&
     typeof packTitle === 'string' &&
     Array.isArray(fields) &&
-    fields.every(isOffer);
+    fields.every(isOffer) &&
+    Array.isArray(treatments) &&
+    treatments.every(isTreatment);
   return isWhole ? (value as unknown as ServerMessage) : null;
 }
 
 function isOffer(value: unknown): boolean {
-  if (typeof value !== 'object' || value === null || Object.keys(value).length !== 4) return false;
-  const { id, name, invented, note } = value as Readonly<Record<string, unknown>>;
-  return [id, name, note].every((text) => typeof text === 'string') && typeof invented === 'boolean';
+  const { id, name, invented, note } = fourIn(value);
+  return areTexts([id, name, note]) && typeof invented === 'boolean';
+}
+
+function isTreatment(value: unknown): boolean {
+  const { id, title, note, fields } = fourIn(value);
+  return areTexts([id, title, note]) && Array.isArray(fields) && areTexts(fields);
+}
+
+/** What an object of four keys holds; nothing for any other. */
+function fourIn(value: unknown): Readonly<Record<string, unknown>> {
+  const isFour = typeof value === 'object' && value !== null && Object.keys(value).length === 4;
+  return isFour ? (value as Readonly<Record<string, unknown>>) : {};
+}
+
+function areTexts(values: readonly unknown[]): boolean {
+  return values.every((one) => typeof one === 'string');
 }
 
 function parsed(frame: string): Readonly<Record<string, unknown>> | null {

@@ -1,6 +1,6 @@
 import type { ConversationView } from '../../src/core/dialogue/view-types.ts';
 import type { ErrorReport } from '../../src/core/errors/coded-error.ts';
-import type { FieldOffer } from '../../src/core/protocol/messages.ts';
+import type { FieldOffer, TreatmentOffer } from '../../src/core/protocol/messages.ts';
 import type { StorageState } from '../offline/safe-vault.ts';
 import type { ClockFault } from '../offline/server-clock.ts';
 import type { ConversationNote } from '../offline/vault.ts';
@@ -16,6 +16,10 @@ export interface PageState {
   /** Fields offered; null before the first welcome. */
   readonly fields: readonly FieldOffer[] | null;
   readonly packTitle: string;
+  /** Treatments that can be started; none before the first welcome. */
+  readonly treatments: readonly TreatmentOffer[];
+  /** Id of the treatment of the conversation that is shown; null where it is not known. */
+  readonly treatment: string | null;
   readonly view: ConversationView | null;
   /** This device's time at which the view came, epoch seconds. */
   readonly viewCameAt: number;
@@ -59,6 +63,8 @@ export const emptyPageState: PageState = {
   cameBack: false,
   fields: null,
   packTitle: '',
+  treatments: [],
+  treatment: null,
   view: null,
   viewCameAt: 0,
   outbox: [],

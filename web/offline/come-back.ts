@@ -49,7 +49,13 @@ export function goOnWithServer(context: OfflineContext): void {
   if (!now.isAlone || !now.isResumed || !serverView || serverView.kept < now.needed) return;
   if (shelf === null || shelf.unsent().length > 0 || here?.isIdle() === false) return;
   context.leaveAlone();
-  state.set({ view: serverView.view, viewCameAt: means.now(), handedOver: now.handed, refusal: null });
+  state.set({
+    view: serverView.view,
+    treatment: serverView.pack ?? null,
+    viewCameAt: means.now(),
+    handedOver: now.handed,
+    refusal: null,
+  });
   if (now.handed > 0) means.after(handedOverForMs, () => state.set({ handedOver: 0 }));
   now.handed = 0;
   inside.resend();

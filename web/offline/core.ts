@@ -11,8 +11,10 @@ export { parseEvents } from '../../src/core/protocol/events/parse-events.ts';
 
 /** What a conversation in the page needs. */
 export interface HereMeans {
-  /** The rules, that for new conversations first; none is fewer than one. */
+  /** The rules, those in force before older ones. */
   readonly packs: readonly [Pack, ...Pack[]];
+  /** Those that new conversations are begun under, one for each treatment. */
+  readonly inForce: readonly [Pack, ...Pack[]];
   readonly fields: readonly KeptField[];
   readonly restored: readonly ConversationEvent[];
   /** Epoch seconds UTC by the server's clock. */
@@ -26,13 +28,13 @@ export interface HereMeans {
 
 /** Runs a conversation in the page: the same core as on the server, both evaluators, the same rules. */
 export function runHere(means: HereMeans): RunningConversation {
-  const { packs, restored, now, newId, device, forecastService, keep } = means;
+  const { packs, inForce, restored, now, newId, device, forecastService, keep } = means;
   return createConversation(
     {
       dialogue: dialogueOver(() => packs),
       clock: { now: (): EpochSeconds => epochSeconds(now()) },
       fields: means.fields.map(offered),
-      pack: packs[0],
+      packs: inForce,
       nextTurn,
       newId,
       device,
@@ -43,8 +45,8 @@ export function runHere(means: HereMeans): RunningConversation {
   );
 }
 
-function offered({ profile, inventedNow }: KeptField): OfferedField {
-  return { profile, inventedNow, ...(profile.invented ? { forecastAt: inventedForecast } : {}) };
+function offered(field: KeptField): OfferedField {
+  return { ...field, ...(field.profile.invented ? { forecastAt: inventedForecast } : {}) };
 }
 
 /** A turn of the page's loop, in which it draws, without the wait that browsers put on timers. */

@@ -116,11 +116,13 @@ export function createOffline(inside: ChatInside, parts: OfflineParts): Offline 
       now.isResumed = false;
       alone();
     },
-    beforeStart: async () => {
+    beforeStart: async (treatment) => {
+      const { treatment: shown } = state.get();
       const events = (await now.opening)?.events() ?? [];
       const last = events.reduce((latest, { at }) => Math.max(latest, at), 0);
       const isStale = events.length > 0 && (clock.now() - last > staleAfterSeconds || events.length > manyEvents);
-      if (isStale || now.isBarred) await goTo(null);
+      const isOther = treatment !== undefined && shown !== null && treatment !== shown;
+      if (isStale || isOther || now.isBarred) await goTo(null);
     },
     goTo,
     saidEvents: () =>
@@ -143,5 +145,5 @@ async function leave({ inside, now }: OfflineContext, next: string | null): Prom
   now.here?.stop();
   Object.assign(now, { here: null, serverView: null, isResumed: false, isBarred: false, needed: 0 });
   inside.means.memory.write(tokenKey, next);
-  inside.state.set({ view: null, isChoosing: false, newRules: false, staysHere: false });
+  inside.state.set({ view: null, treatment: null, isChoosing: false, newRules: false, staysHere: false });
 }

@@ -3,7 +3,7 @@ import type { ChatMeans } from '../chat/means.ts';
 import type { PageState } from '../chat/page-state.ts';
 import type { Store } from '../store.ts';
 import type { SafeVault } from './safe-vault.ts';
-import { type AtHand, fetchSupplies, readSupplies } from './supplies.ts';
+import { type AtHand, fetchSupplies, offersAtHand, readSupplies } from './supplies.ts';
 import type { OfflineParts } from './types.ts';
 
 type Core = typeof import('./core.ts');
@@ -90,6 +90,7 @@ export function createReadiness(of: {
   };
   const supplyAnew = (): void =>
     void supply().then(() => {
+      if (hand) state.set(offersAtHand(hand, means.language));
       show();
       onReady();
     });
@@ -107,8 +108,9 @@ export function createReadiness(of: {
       return hand;
     },
     compareRules: (events) => {
-      const hash = events.findLast((event) => event.kind === 'started')?.packHash;
-      const newRules = hash !== undefined && hand !== null && hand.current[0] !== hash;
+      const begun = events.findLast((event) => event.kind === 'started');
+      const now = hand?.inForce.find(({ id }) => id === begun?.packId);
+      const newRules = now !== undefined && now.hash !== begun?.packHash;
       if (state.get().newRules !== newRules) state.set({ newRules });
     },
     listConversations,

@@ -78,5 +78,6 @@ function noteOf(token: string, rows: readonly KeptEvent[], serverCount: number):
     serverCount,
     unsent: rows.filter(({ handed }) => !handed).length,
     packHash: started?.packHash ?? null,
+    packId: started?.packId ?? null,
   };
 }

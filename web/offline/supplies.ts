@@ -1,15 +1,17 @@
+import { offerOf, packsInForce, treatmentOffers } from '../../src/adapters/conversation/offers.ts';
 import type { Pack } from '../../src/core/rules/pack-types.ts';
+import type { PageState } from '../chat/page-state.ts';
 import type { SafeVault } from './safe-vault.ts';
 import type { SyncServer } from './sync-server.ts';
 import type { KeptField, Supplies } from './vault.ts';
 
 /** What the page has at hand to answer by itself. */
 export interface AtHand {
-  /** All rules that a kept conversation may need, that for new ones first. */
+  /** All rules that a kept conversation may need, those in force first. */
   readonly packs: readonly [Pack, ...Pack[]];
+  /** Those that new conversations are begun under, one for each treatment that the server has. */
+  readonly inForce: readonly [Pack, ...Pack[]];
   readonly fields: readonly KeptField[];
-  /** Hashes of the rules that the server has. */
-  readonly current: readonly string[];
 }
 
 /** Rules and fields, from the server where it is reached and kept for later, else from the vault; null where neither has them. */
@@ -26,6 +28,15 @@ export async function fetchSupplies(server: SyncServer, vault: SafeVault): Promi
   ]);
 }
 
+/** What can be started with what is at hand, as a welcome of the server would tell it. */
+export function offersAtHand(
+  { fields, inForce }: AtHand,
+  language: string | undefined,
+): Pick<PageState, 'fields' | 'packTitle' | 'treatments'> {
+  const treatments = treatmentOffers(inForce, fields, language);
+  return { fields: fields.map(({ profile }) => offerOf(profile)), packTitle: treatments[0].title, treatments };
+}
+
 /** What the vault has; null where something is missing. */
 export async function readSupplies(vault: SafeVault): Promise<AtHand | null> {
   const supplies = await vault.attempt((one) => one.readSupplies(), null);
@@ -40,5 +51,7 @@ function atHand({ current, fields }: Supplies, packs: readonly Pack[]): AtHand |
     return pack ?? [];
   });
   const [first, ...rest] = ordered;
-  return first === undefined ? null : { packs: [first, ...rest], fields, current };
+  if (first === undefined) return null;
+  const inForce = packsInForce([first, ...rest.filter(({ hash }) => current.includes(hash))]);
+  return { packs: [first, ...rest], inForce, fields };
 }

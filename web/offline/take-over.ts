@@ -1,4 +1,3 @@
-import { offerOf, titleOf } from '../../src/adapters/conversation/offers.ts';
 import type { RunningConversation } from '../../src/adapters/conversation/types.ts';
 import { readDevice } from '../chat/device.ts';
 import { without } from '../chat/outbox.ts';
@@ -7,7 +6,7 @@ import type { OfflineContext } from './context.ts';
 import { pageForecasts } from './forecast-source.ts';
 import { createHere } from './here.ts';
 import type { Shelf } from './shelf.ts';
-import type { AtHand } from './supplies.ts';
+import { type AtHand, offersAtHand } from './supplies.ts';
 
 /**
  * The page answers from now on, from what it keeps and what waits to be sent. Resolves to false where it cannot: something is missing,
@@ -31,7 +30,7 @@ export async function takeOver(context: OfflineContext): Promise<boolean> {
   const shelf = opened ?? (await beginHere(context));
   if (shelf === null || shelf !== now.shelf) return false;
   const running = core.runHere({ ...runMeans(context, shelf), ...atHand });
-  const here = createHere(running, hereListener(context));
+  const here = createHere(running, hereListener(context, running));
   now.here = here;
   show(context, running, atHand, waits.length === 0);
   for (const message of [...waits, ...without(inside.state.get().outbox, new Set(waits.map(({ id }) => id)))]) {
@@ -59,10 +58,10 @@ function runMeans({ inside, parts, vault, clock }: OfflineContext, shelf: Shelf)
   };
 }
 
-function hereListener({ inside }: OfflineContext): Parameters<typeof createHere>[1] {
+function hereListener({ inside }: OfflineContext, running: RunningConversation): Parameters<typeof createHere>[1] {
   const { means, state } = inside;
   return {
-    onView: (view) => state.set({ view, viewCameAt: means.now() }),
+    onView: (view) => state.set({ view, treatment: treatmentOf(running), viewCameAt: means.now() }),
     onNotice: inside.onNotice,
     onTaken: ({ id }, refusal) => {
       inside.drop([id]);
@@ -76,9 +75,12 @@ function show({ inside }: OfflineContext, running: RunningConversation, atHand: 
   const { means, state } = inside;
   const view = running.view();
   state.set({
-    fields: atHand.fields.map(({ profile }) => offerOf(profile)),
-    packTitle: titleOf(atHand.packs[0], means.language),
+    ...offersAtHand(atHand, means.language),
     viewCameAt: means.now(),
-    ...(view || isWhole ? { view } : {}),
+    ...(view || isWhole ? { view, treatment: treatmentOf(running) } : {}),
   });
+}
+
+function treatmentOf(running: RunningConversation): string | null {
+  return running.events().findLast((event) => event.kind === 'started')?.packId ?? null;
 }

@@ -53,8 +53,8 @@ export interface Offline {
   /** The server does not keep the conversation any more: said only where this device does not either. */
   readonly onGone: (error: ErrorReport) => void;
   readonly onLink: (state: LinkState) => void;
-  /** Before a start: a conversation of another day is left as it is and a new one begun. */
-  readonly beforeStart: () => Promise<void>;
+  /** Before a start: a conversation of another day, or about another treatment, is left as it is and a new one begun. */
+  readonly beforeStart: (treatment: string | undefined) => Promise<void>;
   /** Goes to a kept conversation. */
   readonly goTo: (token: string) => Promise<void>;
   /** Every event of every conversation that this device keeps; null where it does not let them be read. */

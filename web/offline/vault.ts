@@ -29,6 +29,8 @@ export interface ConversationNote {
   readonly unsent: number;
   /** Hash of the rules that it was begun under. */
   readonly packHash: string | null;
+  /** Id of its treatment; absent where this was noted by an earlier version of the page. */
+  readonly packId?: string | null;
 }
 
 /** A field as the server offers it. */
@@ -36,12 +38,14 @@ export interface KeptField {
   readonly profile: FieldProfile;
   /** Epoch seconds UTC of its invented moment; null for the present. */
   readonly inventedNow: EpochSeconds | null;
+  /** Ids of the treatments that it is offered for; all where absent. */
+  readonly packs?: readonly string[];
 }
 
 /** What has to be at hand to answer without a server. */
 export interface Supplies {
   readonly coreVersion: string;
-  /** Hashes of the rules that the server has, that for new conversations first. */
+  /** Hashes of the rules that the server has, those in force before older ones. */
   readonly current: readonly string[];
   readonly fields: readonly KeptField[];
 }

@@ -32,7 +32,7 @@ const LazyBench = lazily<BenchPageProps>(() => import('../bench/bench-page.tsx')
 export function App({ chat, means }: { readonly chat: Chat; readonly means: ChatMeans }) {
   const state = useStore(chat.state);
   const place = usePlace();
-  const { view, isChoosing, outbox, refusal } = state;
+  const { view, isChoosing, outbox, refusal, treatments } = state;
   const isOpening = outbox.some(({ type }) => type === 'start');
   if (state.isElsewhere) return <Elsewhere />;
   const isTalking = view !== null && !isChoosing && !isOpening;
@@ -42,7 +42,10 @@ export function App({ chat, means }: { readonly chat: Chat; readonly means: Chat
       <a class="skip" href="#main">
         {pageWords.skip}
       </a>
-      <Masthead packTitle={view?.packTitle ?? state.packTitle} talksAbout={isTalking ? view : null} />
+      <Masthead
+        packTitle={view?.packTitle ?? (treatments.length > 1 ? '' : state.packTitle)}
+        talksAbout={isTalking ? view : null}
+      />
       <main id="main" tabIndex={-1}>
         {place === 'practice' && <LazyPractice />}
         {place === 'bench' && <LazyBench memory={means.memory} />}
@@ -58,6 +61,8 @@ export function App({ chat, means }: { readonly chat: Chat; readonly means: Chat
             {!isTalking && !isOpening && state.fields && (
               <StartScreen
                 fields={state.fields}
+                treatments={state.isNext ? treatments.filter(({ id }) => id === state.treatment) : treatments}
+                treatment={state.treatment}
                 onStart={chat.start}
                 onBack={view === null ? null : () => chat.choose(false)}
                 takesFocus={state.hasActed}

@@ -28,11 +28,12 @@ export function ConversationList({ state, onGoTo, saidEvents }: ConversationList
     <section class="start earlier">
       <h2>{words.conversations}</h2>
       <p class="quiet">{words.conversationsNote}</p>
-      {others.map(({ token, usedAt, fieldName, invented, headline }) => (
+      {others.map(({ token, usedAt, fieldName, invented, headline, packId }) => (
         <button type="button" class="field-choice" key={token} onClick={() => onGoTo(token)}>
           <b>
             {words.goTo(fieldName ?? pageWords.ownField, dayOf(usedAt))} {invented && <Invented />}
           </b>
+          {state.treatments.length > 1 && <span>{state.treatments.find(({ id }) => id === packId)?.title}</span>}
           <span>{headline ?? words.noVerdict}</span>
         </button>
       ))}

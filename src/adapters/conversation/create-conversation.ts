@@ -1,12 +1,14 @@
 import type { ConversationEvent, Effect, EventStamp, StartedEvent } from '../../core/dialogue/events.ts';
 import type { ConversationView } from '../../core/dialogue/view-types.ts';
 import { codedError, type ErrorReport, isLoamwardError, reportOf } from '../../core/errors/coded-error.ts';
-import type { EventMessage } from '../../core/protocol/messages.ts';
+import type { ClientMessageOf, EventMessage } from '../../core/protocol/messages.ts';
 import { type EpochSeconds, epochSeconds } from '../../core/units/brands.ts';
 import { type CarriedEffect, carryOut } from './carry-out.ts';
-import { eventOfMessage, type NextField, startedEvent } from './event-of-message.ts';
+import { type Beginning, eventOfMessage, type NextField, startedEvent } from './event-of-message.ts';
 import { sortHandOver } from './hand-over.ts';
 import { offeredField, requireField } from './offered-fields.ts';
+import { fieldsFor } from './offers.ts';
+import { otherTreatment, packToStart } from './treatments.ts';
 import type {
   ConversationListener,
   ConversationMeans,
@@ -14,6 +16,7 @@ import type {
   DialogueStep,
   HandedOver,
   OfferedField,
+  PackName,
   RunningConversation,
 } from './types.ts';
 
@@ -81,34 +84,42 @@ export function createConversation<C extends ConversationState>(
       tell((listener) => listener.onNotice(effect.kind));
     } else if (effect.kind === 'restart') {
       const field = started()?.field ?? null;
-      const same = offeredField(fields, field?.id ?? null) ?? (field && { profile: field, inventedNow: null });
-      await apply(startedEvent(stamp(), { field: same, pack: means.pack, more: { fields: names } }));
+      const pack = packFor();
+      const same = offeredField(fieldsOf(pack), field?.id ?? null) ?? (field && { profile: field, inventedNow: null });
+      await apply(startedEvent(stamp(), { field: same, pack, more: { fields: namesOf(pack) } }));
     } else if (effect.kind === 'same-for') await goOn(effect.field);
     else launch(effect);
   };
   /** Begins about the next field on the same day with what holds there too; lets the person choose where none is named. */
   const goOn = async (id: string | null): Promise<void> => {
-    const field = offeredField(fields, id);
+    const pack = packFor();
+    const field = offeredField(fieldsOf(pack), id);
     if (field === null) return tell((listener) => listener.onNotice('choose-next'));
     const made = stamp();
-    await apply(startedEvent(made, { field, pack: means.pack, more: nextField(field, made.at) }));
+    await apply(startedEvent(made, { field, pack, more: nextField(field, pack, made.at) }));
   };
-  const nextField = (field: OfferedField | null, at: EpochSeconds): NextField => {
+  const packFor = (named?: string): PackName => packToStart(means.packs, named, started());
+  const fieldsOf = ({ id }: PackName): readonly OfferedField[] => fieldsFor(fields, id);
+  const namesOf = (pack: PackName) => fieldsOf(pack).map(({ profile: { id, name } }) => ({ id, name }));
+  const nextField = (field: OfferedField | null, pack: PackName, at: EpochSeconds): NextField => {
     const before = started();
     const shiftSeconds = before?.shiftSeconds ?? 0;
     const moment = epochSeconds(at + shiftSeconds);
     const carried = dialogue.carriedOver?.(state, field?.profile ?? null, moment) ?? null;
-    return { carried, fields: names, ...(before ? { shiftSeconds } : {}) };
+    return { carried, fields: namesOf(pack), ...(before ? { shiftSeconds } : {}) };
   };
   /** How a start begins; one that came before is the same again whatever was told since. */
-  const beginning = (message: EventMessage, known: ConversationEvent | undefined): NextField => {
-    if (known?.kind === 'started') {
-      return { carried: known.carried ?? null, shiftSeconds: known.shiftSeconds, fields: known.fields ?? [] };
+  const beginning = (message: ClientMessageOf<'start'>, known: ConversationEvent | undefined): Beginning => {
+    const again = known?.kind === 'started' && (message.pack ?? known.packId) === known.packId ? known : null;
+    const pack = again ? { id: again.packId, hash: again.packHash } : packFor(message.pack);
+    const field = requireField(fieldsOf(pack), message.field);
+    if (again) {
+      const { carried = null, shiftSeconds, fields: offered = [] } = again;
+      return { pack, field, more: { carried, shiftSeconds, fields: offered } };
     }
-    if (message.type !== 'start' || message.carry !== true || !started()) return { fields: names };
-    return nextField(offeredField(fields, message.field), epochSeconds(message.at));
+    if (message.carry !== true || !started()) return { pack, field, more: { fields: namesOf(pack) } };
+    return { pack, field, more: nextField(field, pack, epochSeconds(message.at)) };
   };
-  const names = fields.map(({ profile }) => ({ id: profile.id, name: profile.name }));
   const launch = (effect: CarriedEffect): void => {
     const begun = started();
     const field = offeredField(fields, begun?.field?.id ?? null);
@@ -130,9 +141,7 @@ export function createConversation<C extends ConversationState>(
     const known = state.events.find(({ id }) => id === message.id);
     const event = eventOfMessage(message, {
       asked: known?.kind === 'said' ? known.asked : message.type === 'say' ? openQuestion() : null,
-      field: message.type === 'start' ? requireField(fields, message.field) : null,
-      pack: means.pack,
-      more: beginning(message, known),
+      beginning: (start) => beginning(start, known),
     });
     return apply(event);
   };
@@ -142,7 +151,8 @@ export function createConversation<C extends ConversationState>(
   };
   const takeIn = async (handed: readonly ConversationEvent[]): Promise<HandedOver> => {
     const now = clock.now();
-    const refuse = (event: ConversationEvent) => dialogue.refuseHandedOver?.(event) ?? null;
+    const refuse = (event: ConversationEvent) =>
+      otherTreatment(event, started()) ?? dialogue.refuseHandedOver?.(event) ?? null;
     const { fresh, ...answer } = sortHandOver(handed, state.events, { now, refuse });
     if (fresh.length === 0) return answer;
     await means.keep?.(fresh);

@@ -17,14 +17,16 @@ export interface PackConversation extends ConversationState {
 }
 
 /**
- * The core's conversation over treatment packs: one that was begun under a hash stays with the pack of that hash. New ones, and
- * those whose pack is no longer there, are looked at under the first. `packsNow` gives those that there are just then.
+ * The core's conversation over treatment packs: one that was begun under a hash stays with the pack of that hash; where that is no
+ * longer there, it is looked at under the first pack of the same treatment, else under the first of all. `packsNow` gives those that
+ * there are just then.
  */
 export function dialogueOver(packsNow: () => readonly [Pack, ...Pack[]]): Dialogue<PackConversation> {
   const packOf = (events: readonly ConversationEvent[]): Pack => {
     const started = events.findLast((event) => event.kind === 'started');
     const packs = packsNow();
-    return packs.find(({ hash }) => hash === started?.packHash) ?? packs[0];
+    const { packId, packHash } = started ?? {};
+    return packs.find(({ hash }) => hash === packHash) ?? packs.find(({ id }) => id === packId) ?? packs[0];
   };
   return {
     open: (events, now) => {

@@ -6,17 +6,22 @@ import type {
   FieldProfile,
   StartedEvent,
 } from '../../core/dialogue/events.ts';
-import type { EventMessage } from '../../core/protocol/messages.ts';
+import type { ClientMessageOf, EventMessage } from '../../core/protocol/messages.ts';
 import { epochSeconds } from '../../core/units/brands.ts';
-import type { OfferedField } from './types.ts';
+import type { OfferedField, PackName } from './types.ts';
 
 /** What a client message turns into an event with. */
 export interface EventContext {
   /** Id of the question now open. */
   readonly asked: string | null;
+  readonly beginning: (start: ClientMessageOf<'start'>) => Beginning;
+}
+
+/** How a conversation begins. */
+export interface Beginning {
   /** Field named by a start; null for an own one. */
   readonly field: OfferedField | null;
-  readonly pack: { readonly id: string; readonly hash: string };
+  readonly pack: PackName;
   readonly more?: NextField;
 }
 
@@ -34,7 +39,7 @@ export function eventOfMessage(message: EventMessage, context: EventContext): Co
   const stamp = { id, device, count, at: epochSeconds(message.at) };
   switch (message.type) {
     case 'start':
-      return startedEvent(stamp, context, message.language);
+      return startedEvent(stamp, context.beginning(message), message.language);
     case 'say':
       return { kind: 'said', ...stamp, text: message.text, asked: context.asked, ...spoken(message.language) };
     case 'answer': {
@@ -63,7 +68,7 @@ function spoken(language: string | undefined): { readonly language?: string } {
 /** A field with an invented day moves the whole conversation there, to the second, counted from when it was begun. */
 export function startedEvent(
   stamp: EventStamp,
-  { field, pack, more = {} }: Pick<EventContext, 'field' | 'pack' | 'more'>,
+  { field, pack, more = {} }: Beginning,
   language?: string,
 ): StartedEvent {
   const shift = field?.inventedNow == null ? 0 : Math.ceil(field.inventedNow - stamp.at);

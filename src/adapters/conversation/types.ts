@@ -14,6 +14,14 @@ export interface OfferedField {
   readonly inventedNow: EpochSeconds | null;
   /** Its own weather instead of the forecast service. */
   readonly forecastAt?: (at: EpochSeconds) => Forecast;
+  /** Ids of the treatment packs that it is offered for; all where absent. */
+  readonly packs?: readonly string[];
+}
+
+/** Which rules a conversation is begun under. */
+export interface PackName {
+  readonly id: string;
+  readonly hash: string;
 }
 
 /** Forecast for a point, or the coded error why there is none. Never rejects. */
@@ -61,8 +69,8 @@ export interface ConversationMeans<C extends ConversationState> {
   readonly nextTurn?: () => Promise<void>;
   readonly forecastService: ForecastSource;
   readonly fields: readonly OfferedField[];
-  /** Pack that a new conversation is begun under; read at each start. */
-  readonly pack: { readonly id: string; readonly hash: string };
+  /** Packs that new conversations are begun under, one for each treatment, the first where none is named; read at each start. */
+  readonly packs: readonly [PackName, ...PackName[]];
   /** Keeps events for good before they count; absent where nothing is kept. Rejects with a coded error. */
   readonly keep?: (events: readonly ConversationEvent[]) => Promise<void>;
 }

@@ -13,6 +13,8 @@ import { readPackFolder } from './read-pack-folder.ts';
 export interface RuleSources {
   readonly pack: string;
   readonly overlays: readonly string[];
+  /** Ids of the other packs there are: overlays that name one of them are left to it. */
+  readonly otherPacks?: readonly string[];
 }
 
 /** The folders to watch: those named, and those in which files that are named lie. */
@@ -28,7 +30,7 @@ export interface RulesOfFiles {
   /** The pack as it is shipped, and its cases. */
   readonly shipped: Pack;
   readonly cases: readonly PackCase[];
-  /** All overlays found, those too that do not hold on the day. */
+  /** All overlays found for it, those too that do not hold on the day. */
   readonly overlays: readonly Overlay[];
 }
 
@@ -43,7 +45,7 @@ export type RulesRead =
  * has changed. Reading rejects with RULES_FILE_UNREADABLE.
  */
 export function rulesReader(
-  { pack: folder, overlays: paths }: RuleSources,
+  { pack: folder, overlays: paths, otherPacks = [] }: RuleSources,
   dayIn: (zone: string) => string,
 ): () => Promise<RulesRead> {
   const check = remembered(checkThoroughly);
@@ -54,9 +56,9 @@ export function rulesReader(
     const checked = check(files, day);
     if (!checked.ok || hasError(checked.findings)) return { ok: false, findings: checked.findings };
     const read = await readOverlays(paths);
-    return hasError(read.findings)
-      ? { ok: false, findings: read.findings }
-      : lay(read.files, day, checked, read.overlays);
+    if (hasError(read.findings)) return { ok: false, findings: read.findings };
+    const own = read.overlays.filter(({ content }) => !otherPacks.includes(content.overlay.pack.id));
+    return lay(read.files, day, checked, own);
   };
 }
 

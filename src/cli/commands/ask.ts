@@ -5,17 +5,17 @@ import { createForecastService } from '../../adapters/openmeteo/forecast-service
 import { settingsFromEnvironment } from '../../adapters/openmeteo/settings.ts';
 import { systemMeans } from '../../adapters/openmeteo/system-means.ts';
 import type { EventMessage } from '../../core/protocol/messages.ts';
+import type { Pack } from '../../core/rules/pack-types.ts';
 import { epochSeconds } from '../../core/units/brands.ts';
-import type { Catalogue } from '../../core/words/catalogue.ts';
 import { hollinBankFarm } from '../../demo/hollin-bank-farm.ts';
 import type { Command, Parsed } from '../command.ts';
 import { textOption } from '../command.ts';
 import type { Io } from '../io.ts';
 import { languageOption, wordsFor } from '../language.ts';
 import { overlayOption } from '../overlay-option.ts';
-import { firstPack, loadLocalPack, today } from '../packs.ts';
-import type { FieldChoice } from '../terminal/choose-field.ts';
 import { converse } from '../terminal/converse.ts';
+import { createScreen } from '../terminal/screen.ts';
+import { fieldChoices, settleTreatment } from '../terminal/treatments.ts';
 
 /** `loamward ask`: the conversation in a terminal or through a pipe. */
 export const ask: Command = {
@@ -23,6 +23,7 @@ export const ask: Command = {
   summary: 'Asks about one field in the terminal; answers may come from a pipe.',
   options: {
     field: { type: 'string', value: 'FIELD', help: `${fieldIds().join(', ')} (invented), or own` },
+    pack: { type: 'string', value: 'PACK', help: 'treatment pack, by id or path; asked for where there are several' },
     overlay: overlayOption,
     language: languageOption,
     json: { type: 'boolean', help: 'print the last state of the conversation as JSON' },
@@ -30,13 +31,21 @@ export const ask: Command = {
   examples: ['npx loamward ask', "printf '9.2 at 30 cm\\nmoist\\n' | npx loamward ask --field mill-piece"],
   run: async (parsed, io) => {
     const words = wordsFor(parsed, io);
-    const conversation = await newConversation(io, parsed.lists['overlay'] ?? []);
+    const json = parsed.options['json'] === true;
+    const field = namedField(parsed);
+    const screen = createScreen(io, json, words);
+    const lines = io.lines()[Symbol.asyncIterator]();
+    const wish = { pack: textOption(parsed, 'pack'), field, overlays: parsed.lists['overlay'] ?? [] };
+    const pack = await settleTreatment(wish, { io, lines, screen, words });
+    if (pack === undefined) return 0;
     return converse({
-      conversation,
+      conversation: newConversation(io, pack),
       io,
-      json: parsed.options['json'] === true,
-      field: namedField(parsed),
-      offers: offers(words),
+      lines,
+      screen,
+      json,
+      field,
+      offers: fieldChoices(pack, words),
       words,
       stamp: stamps(io),
     });
@@ -47,26 +56,20 @@ function fieldIds(): string[] {
   return hollinBankFarm.map(({ profile }: OfferedField) => profile.id);
 }
 
-function offers({ terminal }: Catalogue): FieldChoice[] {
-  const own = { id: null, label: terminal.ownField };
-  return [...hollinBankFarm.map(({ profile: { id, name } }) => ({ id, label: terminal.invented(name) })), own];
-}
-
 /** The field named by --field: an id, null for an own one, undefined where the person is to choose. */
 function namedField(parsed: Parsed): string | null | undefined {
   const field = textOption(parsed, 'field');
   return field === 'own' ? null : field;
 }
 
-async function newConversation(io: Io, overlays: readonly string[]): Promise<RunningConversation> {
-  const { pack } = await loadLocalPack(io, firstPack, overlays, today(io));
+function newConversation(io: Io, pack: Pack): RunningConversation {
   return createConversation({
     dialogue: dialogueOver(() => [pack]),
     clock: { now: () => epochSeconds(io.now()) },
     newId: io.newId,
     forecastService: createForecastService({ ...systemMeans, settings: settingsFromEnvironment(io.env) }),
     fields: hollinBankFarm,
-    pack: { id: pack.id, hash: pack.hash },
+    packs: [pack],
   });
 }
 

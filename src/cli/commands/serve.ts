@@ -3,6 +3,7 @@ import { systemTimers } from '../../adapters/clock.ts';
 import { createForecastService } from '../../adapters/openmeteo/forecast-service.ts';
 import { settingsFromEnvironment } from '../../adapters/openmeteo/settings.ts';
 import { systemMeans } from '../../adapters/openmeteo/system-means.ts';
+import { findPacks } from '../../adapters/pack-files/read-pack-folder.ts';
 import { foldersOf, rulesReader } from '../../adapters/pack-files/read-rules.ts';
 import { isLoamwardError } from '../../core/errors/coded-error.ts';
 import { jsonLog } from '../../server/log.ts';
@@ -33,10 +34,10 @@ export const serve: Command = {
     const settings = serverSettingsFrom(io.env);
     const overlays = [...(parsed.lists['overlay'] ?? []), ...(settings.overlays === null ? [] : [settings.overlays])];
     const log = jsonLog(io.writeError, io.now);
-    const sources = { pack: await packFolder(io, firstPack), overlays };
+    const [first, ...others] = await rulesOf(io, overlays);
     const rules = await openRuleBook({
-      read: rulesReader(sources, today(io)),
-      watch: (onChange) => io.watch(foldersOf(sources), onChange),
+      ...first,
+      others,
       now: io.now,
       timers: systemTimers,
       log,
@@ -57,6 +58,23 @@ export const serve: Command = {
     return 0;
   },
 };
+
+/** The packs of the rules folder with the overlays, each of which is laid over the pack that it names; that for who names none first. */
+async function rulesOf(io: Io, overlays: readonly string[]) {
+  const found = await findPacks(join(io.root, 'rules'));
+  const ids = [firstPack, ...found.map(({ id }) => id).filter((id) => id !== firstPack)] as const;
+  const source = async (id: string) => {
+    const otherPacks = ids.filter((other) => other !== id);
+    const sources = { pack: await packFolder(io, id), overlays, otherPacks };
+    return {
+      id,
+      read: rulesReader(sources, today(io)),
+      watch: (onChange: () => void) => io.watch(foldersOf(sources), onChange),
+    };
+  };
+  const [first, ...others] = ids;
+  return [await source(first), ...(await Promise.all(others.map(source)))] as const;
+}
 
 /** Listens on the port that was set; where none was set and the usual one is taken, on any free one. */
 async function startSomewhere(io: Io, options: StartOptions): Promise<StartedServer> {

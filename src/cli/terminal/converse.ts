@@ -6,16 +6,18 @@ import type { Catalogue } from '../../core/words/catalogue.ts';
 import { errorLine } from '../error-line.ts';
 import type { Io } from '../io.ts';
 import { changeLine } from './change-line.ts';
-import { chooseField, type FieldChoice } from './choose-field.ts';
+import { choose, type FieldChoice } from './choose.ts';
 import { dayLines } from './outlook-text.ts';
 import { readLine } from './read-line.ts';
-import { createScreen, type Screen } from './screen.ts';
+import type { Screen } from './screen.ts';
 import { cautionLines, traceLines } from './view-text.ts';
 
 /** What a conversation in a terminal needs. */
 export interface ConverseMeans {
   readonly conversation: RunningConversation;
   readonly io: Io;
+  readonly lines: AsyncIterator<string>;
+  readonly screen: Screen;
   /** Print only the last state, as JSON. */
   readonly json: boolean;
   /** Field id, null for an own field, undefined where the person is to choose. */
@@ -41,9 +43,7 @@ function unfolded(word: string, view: ConversationView | null, words: Catalogue)
 
 /** Holds a conversation line by line until the input ends; resolves to the exit status. */
 export async function converse(means: ConverseMeans): Promise<number> {
-  const { conversation, io, json, offers, words } = means;
-  const screen = createScreen(io, json, words);
-  const lines = io.lines()[Symbol.asyncIterator]();
+  const { conversation, io, lines, screen, json, offers, words } = means;
   const wishes: Notice[] = [];
   conversation.listen({
     onView: () => {},
@@ -52,14 +52,14 @@ export async function converse(means: ConverseMeans): Promise<number> {
     },
     onError: (error) => io.writeError(`${errorLine(error, words)}\n`),
   });
-  const choose = () => chooseField(offers, lines, screen.say, screen.prompt, words);
-  let field = means.field === undefined ? await choose() : means.field;
+  const chooseField = () => choose({ heading: words.terminal.whichField, choices: offers }, lines, screen, words);
+  let field = means.field === undefined ? await chooseField() : means.field;
   let carry = false;
   while (field !== undefined) {
     await start(field, means, screen, carry);
     const wish = await talk(means, screen, lines, wishes);
     carry = wish === 'choose-next';
-    field = wish === 'leave' ? undefined : await choose();
+    field = wish === 'leave' ? undefined : await chooseField();
   }
   if (json) io.write(`${JSON.stringify(conversation.view())}\n`);
   return 0;

@@ -2,7 +2,7 @@ import * as z from 'zod';
 import { languageSchema } from './language-schema.ts';
 import { requestKinds } from './request-kinds.ts';
 
-export type { FieldOffer, Notice, ServerMessage, ServerMessageType } from './server-messages.ts';
+export type { FieldOffer, Notice, ServerMessage, ServerMessageType, TreatmentOffer } from './server-messages.ts';
 
 export { protocolVersion } from './version.ts';
 
@@ -29,11 +29,15 @@ export const clientMessageSchemas = {
     resume: z.string().max(128).nullable(),
     /** Of the welcome's words. */
     language: languageSchema,
+    /** True where the client lets people choose among treatments. */
+    treatments: z.exactOptional(z.boolean()),
   }),
   start: z.strictObject({
     type: z.literal('start'),
     ...stamp,
     field: id.nullable(),
+    /** Treatment that it is begun for; that of the conversation so far, or the first, where absent. */
+    pack: z.exactOptional(z.string().min(1).max(100)),
     carry: z.exactOptional(z.boolean()),
     language: languageSchema,
   }),

@@ -11,6 +11,16 @@ export interface FieldOffer {
   readonly note: string;
 }
 
+/** A treatment offered at the start. */
+export interface TreatmentOffer {
+  /** Id of its pack. */
+  readonly id: string;
+  readonly title: string;
+  readonly note: string;
+  /** Ids of the fields that are offered for it. */
+  readonly fields: readonly string[];
+}
+
 /** Messages that the server sends. `view` is whole each time; views are small. */
 export type ServerMessage =
   | {
@@ -23,9 +33,17 @@ export type ServerMessage =
       /** Epoch seconds UTC: a client stamps its events by this clock. */
       readonly serverTime: number;
       readonly packTitle: string;
+      /** Only to a client that asked for it: the treatments that can be started, that for who names none first. */
+      readonly treatments?: readonly TreatmentOffer[];
     }
   /** `kept` counts the events kept so far: a page that mirrors them knows when to ask for more. */
-  | { readonly type: 'view'; readonly view: ConversationView; readonly kept: number }
+  | {
+      readonly type: 'view';
+      readonly view: ConversationView;
+      readonly kept: number;
+      /** Only to a client that asked for treatments: id of the pack of the conversation. */
+      readonly pack?: string;
+    }
   /** `of` is the id of the event that it answers; null where it answers none. */
   | { readonly type: 'error'; readonly error: ErrorReport; readonly of: string | null }
   /** The person asked for another field, or to leave. */
@@ -52,8 +70,16 @@ export const serverMessageSchemas: { readonly [K in ServerMessageType]: z.ZodTyp
     fields: z.array(z.strictObject({ id: z.string(), name: z.string(), invented: z.boolean(), note: z.string() })),
     serverTime: z.number(),
     packTitle: z.string(),
+    treatments: z.exactOptional(
+      z.array(z.strictObject({ id: z.string(), title: z.string(), note: z.string(), fields: z.array(z.string()) })),
+    ),
   }),
-  view: z.strictObject({ type: z.literal('view'), view: viewSchema, kept: z.int().min(0) }),
+  view: z.strictObject({
+    type: z.literal('view'),
+    view: viewSchema,
+    kept: z.int().min(0),
+    pack: z.exactOptional(z.string()),
+  }),
   error: z.strictObject({ type: z.literal('error'), error: errorReportSchema, of: z.string().nullable() }),
   notice: z.strictObject({ type: z.literal('notice'), notice: z.enum(['choose-field', 'choose-next', 'leave']) }),
   rules: z.strictObject({ type: z.literal('rules') }),

@@ -21,7 +21,7 @@ import { createTokenBucket } from './token-bucket.ts';
 export const chatPath = '/chat';
 
 /** What the chat needs beside the session's means. */
-export interface ChatMeans extends Pick<SessionMeans, 'hub' | 'fields' | 'packTitle' | 'now'> {
+export interface ChatMeans extends Pick<SessionMeans, 'hub' | 'offers' | 'now'> {
   readonly settings: ServerSettings;
   readonly timers: Timers;
   readonly log: Log;
@@ -61,9 +61,9 @@ export function attachChat(server: Server, means: ChatMeans): ChatServer {
       ),
     );
     const sender: Sender = createSender(socket, timers, (code) => log({ event: 'closing', code }));
-    const { hub, fields, packTitle, now } = means;
+    const { hub, offers, now } = means;
     const bucket = createTokenBucket(settings.messagesPerSecond, settings.messageBurst, now);
-    const session: ChatSession = createChatSession({ hub, fields, packTitle, now, timers, log, bucket, ...sender });
+    const session: ChatSession = createChatSession({ hub, offers, now, timers, log, bucket, ...sender });
     socket.on(
       'message',
       guard(onFault, (data: Buffer, isBinary: boolean) =>

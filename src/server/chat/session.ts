@@ -3,7 +3,7 @@ import type { ConversationView } from '../../core/dialogue/view-types.ts';
 import { type ErrorReport, reportOf } from '../../core/errors/coded-error.ts';
 import type { ErrorCode } from '../../core/errors/table.ts';
 import { closeCodeOf } from '../../core/protocol/close-codes.ts';
-import type { ClientMessage, FieldOffer, ServerMessage } from '../../core/protocol/messages.ts';
+import type { ClientMessage, FieldOffer, ServerMessage, TreatmentOffer } from '../../core/protocol/messages.ts';
 import { protocolVersion } from '../../core/protocol/messages.ts';
 import { parseClientMessage } from '../../core/protocol/parse-message.ts';
 import { faultName, type Log } from '../log.ts';
@@ -14,11 +14,17 @@ import type { TokenBucket } from './token-bucket.ts';
 /** Messages dropped in a row after which the connection is closed. */
 export const mostDropped = 200;
 
+/** What can be started: fields, and treatments each with its fields. */
+export interface Offers {
+  readonly fields: readonly FieldOffer[];
+  readonly treatments: readonly [TreatmentOffer, ...TreatmentOffer[]];
+}
+
 /** What one connection's session needs. */
 export interface SessionMeans {
   readonly hub: Hub;
-  readonly fields: readonly FieldOffer[];
-  readonly packTitle: (language: string | undefined) => string;
+  /** What can be started, in a language. */
+  readonly offers: (language: string | undefined) => Offers;
   readonly now: () => number;
   readonly timers: Timers;
   readonly bucket: TokenBucket;
@@ -39,6 +45,7 @@ export interface ChatSession {
 export function createChatSession(means: SessionMeans): ChatSession {
   const { send, log } = means;
   let held: HeldConversation | null = null;
+  let asksTreatment = false;
   let stopListening = (): void => {};
   let stopWaiting = (): void => {};
   let ended = false;
@@ -54,8 +61,11 @@ export function createChatSession(means: SessionMeans): ChatSession {
     send({ type: 'error', error, of });
     if (closeCodeOf(error.code) !== null) means.close(error.code);
   };
-  const sendView = (view: ConversationView): void =>
-    send({ type: 'view', view, kept: held?.conversation.events().length ?? 0 });
+  const sendView = (view: ConversationView): void => {
+    const events = held?.conversation.events() ?? [];
+    const pack = asksTreatment ? events.findLast((event) => event.kind === 'started')?.packId : undefined;
+    send({ type: 'view', view, kept: events.length, ...(pack === undefined ? {} : { pack }) });
+  };
   /** Sends a view, and again when the verdict that stands in it grows too old, so that it is withdrawn. */
   const show = (view: ConversationView): void => {
     sendView(view);
@@ -80,9 +90,15 @@ export function createChatSession(means: SessionMeans): ChatSession {
     if (ended) return opened.release();
     held = opened;
     const { token, resumed, conversation } = opened;
-    const { fields } = means;
-    const packTitle = means.packTitle(message.language);
-    send({ type: 'welcome', protocol: protocolVersion, token, resumed, fields, serverTime: means.now(), packTitle });
+    asksTreatment = message.treatments === true;
+    send({
+      type: 'welcome',
+      protocol: protocolVersion,
+      token,
+      resumed,
+      serverTime: means.now(),
+      ...offered(means.offers(message.language), asksTreatment),
+    });
     if (message.resume !== null && !resumed) {
       refuse(reportOf('CONVERSATION_GONE', { expected: 'a conversation that is kept', came: 'none' }));
     }
@@ -133,6 +149,14 @@ export function createChatSession(means: SessionMeans): ChatSession {
       held?.release();
     },
   };
+}
+
+/** The offers of a welcome; a client that does not ask for treatments gets the fields of the first alone. */
+function offered({ fields, treatments }: Offers, asksTreatment: boolean) {
+  const [first] = treatments;
+  const packTitle = first.title;
+  if (asksTreatment) return { fields, packTitle, treatments };
+  return { fields: fields.filter(({ id }) => first.fields.includes(id)), packTitle };
 }
 
 /** A timer holds at most about 24 days. */

@@ -1,48 +1,42 @@
-import { basename, isAbsolute } from 'node:path';
-import type { Timers } from '../../adapters/clock.ts';
 import { firstFault } from '../../adapters/pack-files/read-overlays.ts';
-import type { RulesOfFiles, RulesRead } from '../../adapters/pack-files/read-rules.ts';
-import { type ErrorReport, isLoamwardError } from '../../core/errors/coded-error.ts';
+import type { RulesOfFiles } from '../../adapters/pack-files/read-rules.ts';
 import type { Pack } from '../../core/rules/pack-types.ts';
-import { faultName, type Log } from '../log.ts';
+import { type FollowedPack, type FollowMeans, followPack, type PackSource, type RefusedRules } from './follow-pack.ts';
 
-/** Rules that the server has, those in force first: a conversation stays with those that it was begun under. */
+/**
+ * Rules that the server has, those in force first, one for each treatment; the first serves who names none. A conversation stays with
+ * those that it was begun under.
+ */
 export type Packs = readonly [Pack, ...Pack[]];
 
-/** What was found in the files when they were last looked at and not taken. */
-export interface RefusedRules {
-  /** Epoch seconds UTC at which it was found. */
-  readonly at: number;
-  readonly error: ErrorReport;
+/** How another treatment than the first stands. */
+export interface OtherTreatment {
+  readonly id: string;
+  /** The rules in force; null where nothing sound has been in its files yet. */
+  readonly pack: Pack | null;
+  readonly refused: RefusedRules | null;
 }
 
 /** The rules of a running server. */
 export interface RuleBook {
   readonly packs: () => Packs;
-  /** What the files held when they were last taken. */
+  /** What the files of the first treatment held when they were last taken. */
   readonly files: () => RulesOfFiles;
-  /** Why the files as they are now were not taken; null where they were. */
+  /** Why those files as they are now were not taken; null where they were. */
   readonly refused: () => RefusedRules | null;
+  readonly others: () => readonly OtherTreatment[];
   /** Calls back when others have come into force; returns how to stop. */
   readonly listen: (call: () => void) => () => void;
-  /** Looks at the files; resolves once what they hold is in force, or refused. Looks follow one another; those asked for meanwhile are one. */
+  /** Looks at the files; resolves once what they hold is in force, or refused. */
   readonly look: () => Promise<void>;
   readonly close: () => void;
 }
 
-/** What a rule book that follows its files needs. */
-export interface RuleBookMeans {
-  /** Reads and checks the files. Rejects with a coded error where one cannot be read. */
-  readonly read: () => Promise<RulesRead>;
-  /** Watches the files; a burst of changes counts as one. */
-  readonly watch: (onChange: () => void) => () => void;
-  readonly now: () => number;
-  readonly timers: Pick<Timers, 'every'>;
-  readonly log: Log;
+/** What a rule book that follows its files needs: those of the first treatment, and of others. */
+export interface RuleBookMeans extends PackSource, FollowMeans {
+  /** Each with the id of its pack. */
+  readonly others?: readonly (PackSource & { readonly id: string })[];
 }
-
-/** How often the files are looked at though nothing was heard, ms: an overlay begins or ends with a day. */
-export const lookEveryMs = 600_000;
 
 /** Rules that never change. */
 export function fixedRules(packs: Packs): RuleBook {
@@ -51,6 +45,7 @@ export function fixedRules(packs: Packs): RuleBook {
     packs: () => packs,
     files: () => files,
     refused: () => null,
+    others: () => [],
     listen: () => () => {},
     look: async () => {},
     close: () => {},
@@ -59,69 +54,47 @@ export function fixedRules(packs: Packs): RuleBook {
 
 /**
  * Rules that follow their files: what is found there is taken where it is sound, and refused otherwise, the old ones staying in force.
- * Whatever was in force once is kept. Throws the first fault where nothing sound is there at the start.
+ * Whatever was in force once is kept. Throws the first fault where nothing sound is there of the first treatment at the start; another
+ * treatment is offered once its files are sound.
  */
 export async function openRuleBook(means: RuleBookMeans): Promise<RuleBook> {
-  const { read, now, timers, log } = means;
-  const first = await read();
-  if (!first.ok) throw firstFault(first.findings);
-  let files = first.rules;
-  let packs: Packs = [files.pack];
-  let refused: RefusedRules | null = null;
+  const found = await means.read();
+  if (!found.ok) throw firstFault(found.findings);
+  const { rules } = found;
   const listeners = new Set<() => void>();
-
-  const take = (rules: RulesOfFiles): void => {
-    const isOther = rules.pack.hash !== packs[0].hash;
-    files = rules;
-    refused = null;
-    if (!isOther) return;
-    packs = [rules.pack, ...packs.filter(({ hash }) => hash !== rules.pack.hash)];
-    log({ event: 'rules-taken' });
-    for (const call of [...listeners]) call();
+  let packs: Packs = [rules.pack];
+  let hasBegun = false;
+  const onTaken = (): void => {
+    packs = allOf([first, ...others], packs);
+    if (hasBegun) for (const call of [...listeners]) call();
   };
-  const refuse = (found: ErrorReport): void => {
-    const { file } = found;
-    const error = file !== undefined && isAbsolute(file) ? { ...found, file: basename(file) } : found;
-    if (refused === null || JSON.stringify(refused.error) !== JSON.stringify(error)) {
-      log({ event: 'rules-refused', code: error.code });
-    }
-    refused = { at: now(), error };
-  };
-  const lookOnce = async (): Promise<void> => {
-    try {
-      const found = await read();
-      if (found.ok) take(found.rules);
-      else refuse(firstFault(found.findings).toJSON());
-    } catch (error) {
-      if (isLoamwardError(error)) refuse(error.toJSON());
-      else log({ event: 'fault', code: 'SERVER_FAULT', fault: faultName(error) });
-    }
-  };
-  let running: Promise<void> = Promise.resolve();
-  let next: Promise<void> | null = null;
-  const look = (): Promise<void> => {
-    next ??= running.then(() => {
-      next = null;
-      running = lookOnce();
-      return running;
-    });
-    return next;
-  };
-  const stopWatching = means.watch(() => void look());
-  const stopTimer = timers.every(lookEveryMs, () => void look());
+  const following: FollowMeans & { readonly onTaken: () => void } = { ...means, onTaken };
+  const first: FollowedPack = followPack(rules.pack.id, means, rules, following);
+  const others = (means.others ?? []).map((one) => followPack(one.id, one, null, following));
+  const all = [first, ...others];
+  for (const one of others) await one.look();
+  hasBegun = true;
 
   return {
     packs: () => packs,
-    files: () => files,
-    refused: () => refused,
+    files: () => first.files() ?? rules,
+    refused: first.refused,
+    others: () => others.map((one) => ({ id: one.id, pack: one.packs()[0] ?? null, refused: one.refused() })),
     listen: (call) => {
       listeners.add(call);
       return () => void listeners.delete(call);
     },
-    look,
+    look: async () => {
+      await Promise.all(all.map((one) => one.look()));
+    },
     close: () => {
-      stopWatching();
-      stopTimer();
+      for (const one of all) one.close();
     },
   };
+}
+
+/** The rules of all treatments: those in force, then those that were. */
+function allOf(all: readonly FollowedPack[], before: Packs): Packs {
+  const [first = before[0], ...inForce] = all.flatMap((one) => one.packs().slice(0, 1));
+  return [first, ...inForce, ...all.flatMap((one) => one.packs().slice(1))];
 }

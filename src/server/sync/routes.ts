@@ -55,7 +55,7 @@ export function serveSync(app: FastifyInstance, means: SyncMeans): void {
   });
   app.get('/fields', (request, reply) =>
     answer(request, reply, async () => ({
-      fields: fields.map(({ profile, inventedNow }) => ({ profile, inventedNow })),
+      fields: fields.map(({ profile, inventedNow, packs }) => ({ profile, inventedNow, ...(packs ? { packs } : {}) })),
     })),
   );
   app.get('/forecast', (request, reply) =>

@@ -22,7 +22,7 @@ function means(more: Partial<ConversationMeans<PlainState>> = {}): ConversationM
     newId: () => `made-${++ids}`,
     nextTurn: setImmediate,
     fields: hollinBankFarm,
-    pack: emptyPack,
+    packs: [{ id: 'propyzamide-winter-oilseed-rape', hash: emptyPack.hash }],
     forecastService: { forecastFor: async () => ({ forecast }) },
     ...more,
   };

@@ -1,6 +1,6 @@
 import { cp, mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { onTestFinished } from 'vitest';
 import { type FolderWatcher, onceQuiet, quietMs } from '../../../src/adapters/folder-watcher.ts';
 import { rulesReader } from '../../../src/adapters/pack-files/read-rules.ts';
@@ -17,6 +17,7 @@ export interface RuleFiles {
   readonly time: FakeTime;
   readonly log: readonly LogLine[];
   readonly packFolder: string;
+  readonly secondFolder: string;
   readonly overlayFolder: string;
   /** Writes an overlay's file. */
   readonly put: (name: string, content: unknown) => Promise<void>;
@@ -26,8 +27,14 @@ export interface RuleFiles {
   readonly settle: () => Promise<void>;
 }
 
-/** Copies the pack as shipped, puts overlays beside it and opens a rule book on both. */
-export async function openRuleFiles(overlays: Readonly<Record<string, unknown>> = {}): Promise<RuleFiles> {
+/**
+ * Copies the pack as shipped, puts overlays beside it and opens a rule book on both; with `second`, the files of another pack, on that
+ * too.
+ */
+export async function openRuleFiles(
+  overlays: Readonly<Record<string, unknown>> = {},
+  second: Readonly<Record<string, unknown>> | null = null,
+): Promise<RuleFiles> {
   const root = await mkdtemp(join(tmpdir(), 'rules-'));
   onTestFinished(() => rm(root, { recursive: true }));
   const [packFolder, overlayFolder] = [join(root, 'pack'), join(root, 'overlays')];
@@ -36,6 +43,8 @@ export async function openRuleFiles(overlays: Readonly<Record<string, unknown>> 
   const put = (name: string, content: unknown) =>
     writeFile(join(overlayFolder, name), typeof content === 'string' ? content : JSON.stringify(content));
   for (const [name, content] of Object.entries(overlays)) await put(name, content);
+  const secondFolder = join(root, secondId);
+  if (second !== null) await writePack(secondFolder, second);
   const time = fakeTime();
   const log: LogLine[] = [];
   let stir = (): void => {};
@@ -45,10 +54,14 @@ export async function openRuleFiles(overlays: Readonly<Record<string, unknown>> 
       stir = () => {};
     };
   };
-  const sources = { pack: packFolder, overlays: [overlayFolder] };
+  const source = (pack: string, otherPacks: readonly string[]) => ({
+    read: rulesReader({ pack, overlays: [overlayFolder], otherPacks }, (zone) => localDate(time.clock.now(), zone)),
+    watch: (onChange: () => void) => onceQuiet(watcher, time.timers)([pack, overlayFolder], onChange),
+  });
+  const others = second === null ? [] : [{ id: secondId, ...source(secondFolder, [firstId]) }];
   const rules = await openRuleBook({
-    read: rulesReader(sources, (zone) => localDate(time.clock.now(), zone)),
-    watch: (onChange) => onceQuiet(watcher, time.timers)([packFolder, overlayFolder], onChange),
+    ...source(packFolder, second === null ? [] : [secondId]),
+    others,
     now: time.clock.now,
     timers: time.timers,
     log: (line) => log.push(line),
@@ -58,7 +71,19 @@ export async function openRuleFiles(overlays: Readonly<Record<string, unknown>> 
     time.advance(quietMs);
     await rules.look();
   };
-  return { rules, time, log, packFolder, overlayFolder, put, stir: () => stir(), settle };
+  return { rules, time, log, packFolder, secondFolder, overlayFolder, put, stir: () => stir(), settle };
+}
+
+const firstId = 'propyzamide-winter-oilseed-rape';
+const secondId = 'spring-pack';
+
+/** Writes parsed files of a pack into a folder. */
+export async function writePack(folder: string, files: Readonly<Record<string, unknown>>): Promise<void> {
+  for (const [name, content] of Object.entries(files)) {
+    const path = join(folder, name);
+    await mkdir(dirname(path), { recursive: true });
+    await writeFile(path, typeof content === 'string' ? content : JSON.stringify(content));
+  }
 }
 
 /** The file of an overlay of the layer farm that moves one limit. */

@@ -21,7 +21,7 @@ export async function talkAlone({ time }: TestServer, field = 'mill-piece') {
     clock: time.clock,
     newId: randomUUID,
     fields: hollinBankFarm,
-    pack: shipped.pack,
+    packs: [shipped.pack],
     forecastService: { forecastFor: () => Promise.reject(new TypeError('no signal')) },
   });
   let count = 0;

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { onTestFinished } from 'vitest';
 import { createMemoryStore } from '../../../src/adapters/store/memory-store.ts';
+import { hollinBankFarm } from '../../../src/demo/hollin-bank-farm.ts';
 import type { AppMeans } from '../../../src/server/app.ts';
 import type { LogLine } from '../../../src/server/log.ts';
 import { type StartedServer, startServer } from '../../../src/server/main.ts';
@@ -34,6 +35,7 @@ export async function startTestServer(
     newId: randomUUID,
     store: createMemoryStore(),
     packs: [emptyPack],
+    fields: hollinBankFarm.map(({ packs: _all, ...field }) => field),
     dialogue: plainDialogue(),
     webRoot: `${import.meta.dirname}/no-such-folder`,
     forecastService: {

@@ -68,6 +68,7 @@ const welcome = {
   fields: [{ id: 'mill-piece', name: 'Mill Piece', invented: true, note: '' }],
   serverTime: 1_795_600_000.5,
   packTitle: 'A pack',
+  treatments: [{ id: 'pack', title: 'A pack', note: 'For a test', fields: ['mill-piece'] }],
 };
 
 describe('frames before the checks are there', () => {

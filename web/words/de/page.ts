@@ -23,8 +23,9 @@ export const page: PageWords = {
   start: {
     heading: 'Ist heute der Tag?',
     lead: 'Ein paar Fragen zu einem Feld, dann eine klare Antwort: heute spritzen, warten oder nicht spritzen, mit jedem Grund.',
+    whichTreatment: 'Welche Behandlung?',
     which: 'Welches Feld?',
-    demo: 'Probieren Sie es mit der Hollin Bank Farm. Sie ist erfunden: drei Felder, ein November und sein Wetter.',
+    demo: 'Probieren Sie es mit der Hollin Bank Farm. Sie ist erfunden: ihre Felder, ihre Tage und deren Wetter.',
     back: 'Zurück zum Gespräch',
   },
   log: 'Das Gespräch bisher',

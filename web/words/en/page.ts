@@ -23,8 +23,9 @@ export const page = {
   start: {
     heading: 'Is today the day?',
     lead: 'A few questions about one field, then a plain answer: spray today, wait, or do not spray, with every reason.',
+    whichTreatment: 'Which treatment?',
     which: 'Which field?',
-    demo: 'Try it on Hollin Bank Farm. It is invented: three fields, a November and its weather.',
+    demo: 'Try it on Hollin Bank Farm. It is invented: its fields, its days and their weather.',
     back: 'Back to the conversation',
   },
   log: 'Conversation so far',

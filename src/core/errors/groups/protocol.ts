@@ -49,6 +49,11 @@ export const protocolErrors = {
     says: 'The conversation has grown as long as the server keeps one.',
     next: 'Open the page anew to begin another.',
   },
+  TREATMENT_UNKNOWN: { says: 'There is no such treatment.', next: 'Choose one of the treatments offered.' },
+  TREATMENT_OTHER: {
+    says: 'This conversation is about another treatment.',
+    next: 'Begin a new conversation for the treatment.',
+  },
   FIELD_UNKNOWN: { says: 'There is no such field.', next: 'Choose one of the fields offered, or your own.' },
   READER_TOO_SLOW: {
     says: 'The answers were not taken up, so the connection was closed.',

@@ -46,6 +46,14 @@ export const serverErrors: ErrorWordsOf = {
     says: 'Das Gespräch ist so lang geworden, wie der Server eines aufhebt.',
     next: 'Öffnen Sie die Seite neu, um ein anderes zu beginnen.',
   },
+  TREATMENT_UNKNOWN: {
+    says: 'Diese Behandlung gibt es nicht.',
+    next: 'Wählen Sie eine der angebotenen Behandlungen.',
+  },
+  TREATMENT_OTHER: {
+    says: 'In diesem Gespräch geht es um eine andere Behandlung.',
+    next: 'Beginnen Sie für die Behandlung ein neues Gespräch.',
+  },
   FIELD_UNKNOWN: {
     says: 'Dieses Feld gibt es nicht.',
     next: 'Wählen Sie eines der angebotenen Felder oder Ihr eigenes.',

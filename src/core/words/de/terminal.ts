@@ -2,6 +2,7 @@ import type { Catalogue } from '../catalogue.ts';
 
 /** What the terminal says beside what the conversation itself says. */
 export const terminalWords: Catalogue['terminal'] = {
+  whichTreatment: (first) => `Welche Behandlung? Die Eingabetaste allein nimmt: ${first}.`,
   whichField: 'Welches Feld?',
   ownField: 'Mein eigenes Feld',
   invented: (name) => `${name} (erfunden)`,

@@ -1,5 +1,6 @@
 /** What the terminal says beside what the conversation itself says. */
 export const terminalWords = {
+  whichTreatment: (first: string) => `Which treatment? Enter alone takes ${first}.`,
   whichField: 'Which field?',
   ownField: 'My own field',
   invented: (name: string) => `${name} (invented)`,
