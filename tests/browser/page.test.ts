@@ -2,6 +2,7 @@ import { shareBrowser } from './session.ts';
 import { accessSuite } from './suites/access.ts';
 import { connectionSuite } from './suites/connection.ts';
 import { talkingSuite } from './suites/talking.ts';
+import { treatmentSuite } from './suites/treatments.ts';
 import { verdictSuite } from './suites/verdicts.ts';
 
 shareBrowser();
@@ -9,3 +10,4 @@ verdictSuite();
 talkingSuite();
 accessSuite();
 connectionSuite();
+treatmentSuite();
