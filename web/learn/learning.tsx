@@ -1,12 +1,14 @@
 import type { ComponentType } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { glossaryIn } from '../../src/core/dialogue/terms.ts';
+import type { Pack } from '../../src/core/rules/pack-types.ts';
+import { inLanguage } from '../../src/core/units/texts.ts';
 import type { Memory } from '../chat/memory.ts';
 import { lazily } from '../parts/lazily.tsx';
 import { Terms } from '../parts/term-text.tsx';
 import type { Place } from '../parts/use-place.ts';
 import { learnWords, loadLaterWords, pageWords } from '../words.ts';
-import { type Lesson, openLesson } from './open-rules.ts';
+import { fetchTreatments, type Lesson, lessonOf } from './open-rules.ts';
 import '../styles/learn.css';
 
 /** What a page for learning is drawn from. */
@@ -37,25 +39,38 @@ export async function openLearning(): Promise<ComponentType<LearningProps>> {
 }
 
 function Learning({ place, memory }: LearningProps) {
-  const [lesson, setLesson] = useState<Lesson | null | 'opening'>('opening');
+  const [treatments, setTreatments] = useState<readonly Pack[] | null | 'opening'>('opening');
+  const [chosen, choose] = useState<string | null>(null);
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => void openLesson().then(setLesson), []);
+  useEffect(() => void fetchTreatments().then(setTreatments), []);
   useEffect(() => heading.current?.focus(), [place]);
-  const terms = useMemo(
-    () => (lesson === null || lesson === 'opening' ? [] : glossaryIn(lesson.pack.glossary, lesson.words)),
-    [lesson],
-  );
+  const packs = treatments === 'opening' ? [] : (treatments ?? []);
+  const pack = packs.find(({ id }) => id === chosen) ?? packs[0];
+  const lesson = useMemo(() => pack && lessonOf(pack), [pack]);
+  const terms = useMemo(() => (lesson ? glossaryIn(lesson.pack.glossary, lesson.words) : []), [lesson]);
   const Page = pages[place];
   return (
     <section class={`learn is-${place}`} aria-labelledby="learn-heading">
       <h1 id="learn-heading" tabIndex={-1} ref={heading}>
         {pageWords.learn[place]}
       </h1>
-      {lesson === 'opening' && <p role="status">{pageWords.lazy.loading}</p>}
-      {lesson === null && <p role="status">{learnWords.noRules}</p>}
-      {lesson !== null && lesson !== 'opening' && (
+      {treatments === 'opening' && <p role="status">{pageWords.lazy.loading}</p>}
+      {treatments === null && <p role="status">{learnWords.noRules}</p>}
+      {lesson && packs.length > 1 && place !== 'hand' && (
+        <label class="learn-treatment">
+          {learnWords.treatment}
+          <select value={lesson.pack.id} onChange={({ currentTarget }) => choose(currentTarget.value)}>
+            {packs.map(({ id, title }) => (
+              <option key={id} value={id}>
+                {inLanguage(title, lesson.words.language)}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
+      {lesson && (
         <Terms.Provider value={terms}>
-          <Page lesson={lesson} memory={memory} />
+          <Page key={lesson.pack.id} lesson={lesson} memory={memory} />
         </Terms.Provider>
       )}
       <p class="learn-back">

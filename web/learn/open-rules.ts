@@ -1,4 +1,5 @@
 import { definitionsOf } from '../../src/core/facts/registry/index.ts';
+import type { Pack } from '../../src/core/rules/pack-types.ts';
 import { type OpenedTour, openTour } from '../../src/core/tour/open-tour.ts';
 import { type EpochSeconds, epochSeconds } from '../../src/core/units/brands.ts';
 import { catalogueOf } from '../../src/core/words/catalogue.ts';
@@ -16,8 +17,8 @@ export interface Lesson extends OpenedTour {
   readonly titleOf: (rule: string) => string;
 }
 
-/** The rules from the server, else those kept on the device; null where neither has them. */
-export async function openLesson(): Promise<Lesson | null> {
+/** The rules of each treatment, from the server, else those kept on the device; null where neither has them. */
+export async function fetchTreatments(): Promise<readonly [Pack, ...Pack[]] | null> {
   const after = (ms: number, call: () => void) => {
     const timer = setTimeout(call, ms);
     return () => clearTimeout(timer);
@@ -26,8 +27,11 @@ export async function openLesson(): Promise<Lesson | null> {
     syncServer(),
     safeVault(indexedVault(), () => {}, after),
   );
-  const pack = supplies?.packs[0];
-  if (!pack) return null;
+  return supplies?.inForce ?? null;
+}
+
+/** The lesson that a pack gives. */
+export function lessonOf(pack: Pack): Lesson {
   const now = epochSeconds(Date.now() / 1000);
   const words = catalogueOf(document.documentElement.lang);
   return {

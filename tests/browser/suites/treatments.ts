@@ -109,6 +109,28 @@ export function treatmentSuite(): void {
       });
     });
 
+    test('the pages for learning speak of the treatment that is chosen there; the hand test is the same for all', async () => {
+      await onPage({}, async (page) => {
+        for (const [name, told] of [
+          ['How the rules think', 'too-early'],
+          ['Card for the cab', 'Invented, for tests'],
+        ] as const) {
+          await page.locator('.foot').getByRole('link', { name, exact: true }).click();
+          const choice = page.getByRole('combobox', { name: 'Treatment' });
+          await choice.waitFor();
+          expect((await choice.boundingBox())?.height).toBeGreaterThanOrEqual(44);
+          await choice.selectOption('Spring, invented');
+          await page.locator('.learn').getByText(told).first().waitFor({ state: 'attached' });
+          expect(await findings(page)).toEqual([]);
+          await choice.selectOption(rapeTitle);
+          await page.locator('.learn').getByText(told).first().waitFor({ state: 'detached' });
+        }
+        await page.locator('.foot').getByRole('link', { name: 'Hand test', exact: true }).click();
+        await page.locator('.learn.is-hand .choice').first().waitFor();
+        expect(await page.getByRole('combobox').count()).toBe(0);
+      });
+    });
+
     test('without a signal each treatment can be begun; what was said is handed over under it', async () => {
       await inProfile(async (page) => {
         await chooseField(page, 'Mill Piece');

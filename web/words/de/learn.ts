@@ -6,6 +6,7 @@ export const learn: LearnWords = {
   back: 'Zurück',
   noRules: 'Die Regeln sind noch nicht hier. Suchen Sie ein Netz, dann laden Sie die Seite neu.',
   others: 'Mehr zum Lernen',
+  treatment: 'Behandlung',
   logic: {
     lead: 'Aus den Regeln selbst gemacht: was gefragt wird, in welcher Reihenfolge, was jede Antwort öffnet oder schließt.',
     picture: 'Das Bild',

@@ -5,6 +5,7 @@ export const learn = {
   back: 'Back',
   noRules: 'The rules are not here yet. Look for a signal, then load the page anew.',
   others: 'More to learn',
+  treatment: 'Treatment',
   logic: {
     lead: 'Made from the rules themselves: what is asked, in which order, what each answer opens or closes.',
     picture: 'The picture',
