@@ -3,6 +3,9 @@ import { runCommandLine } from '../../src/cli/main.ts';
 import type { ConversationView } from '../../src/core/dialogue/view-types.ts';
 import { fakeIo } from './fake-io.ts';
 
+/** Names the treatment, so that nothing is asked of it. */
+const rape = ['--pack', 'propyzamide-winter-oilseed-rape'] as const;
+
 /** Types lines into `loamward ask` and gives what it printed. */
 async function ask(lines: readonly string[], ...options: string[]): Promise<string> {
   const io = fakeIo({}, lines);
@@ -43,7 +46,7 @@ async function askByTable(answers: Readonly<Record<string, string>>): Promise<Co
 
 describe('loamward ask', () => {
   test('lets the person choose a field, and labels the demo farm invented', async () => {
-    const text = await ask(['mill']);
+    const text = await ask(['mill'], ...rape);
     expect(text).toContain('Which field?');
     expect(text).toContain('1) Mill Piece (invented)');
     expect(text).toContain('Mill Piece, an invented field on');
@@ -59,7 +62,7 @@ describe('loamward ask', () => {
   });
 
   test('asks again where the choice is no field', async () => {
-    expect(await ask(['9', '3'])).toContain('Type a number from 1 to');
+    expect(await ask(['9', '3'], ...rape)).toContain('Type a number from 1 to');
   });
 
   test('comes to spray today on the fit day of Mill Piece, with cautions to read', async () => {
@@ -84,7 +87,7 @@ describe('loamward ask', () => {
   });
 
   test('an own field without a connection still comes to a verdict', async () => {
-    const text = await ask(['own', 'england', ...Array.from({ length: 40 }, () => "don't know")]);
+    const text = await ask(['own', 'england', ...Array.from({ length: 40 }, () => "don't know")], ...rape);
     expect(text).toMatch(/\nWAIT/);
   });
 

@@ -19,7 +19,7 @@ const foreign = /Invented weather|ein erfundenes Feld|Grenze \w+:|berechnet:/;
 
 describe('a German conversation in the terminal', () => {
   test('has no English sentence from the choice of the field to the cautions', async () => {
-    const text = await askInGerman([
+    const lines = [
       'mill-piece',
       'krümelig',
       'feucht',
@@ -31,7 +31,8 @@ describe('a German conversation in the terminal', () => {
       'Vorsicht',
       'Tage',
       'ende',
-    ]);
+    ];
+    const text = await askInGerman(lines, '--pack', 'propyzamide-winter-oilseed-rape');
     expect(text).toContain('Welches Feld?');
     const left = text.split('\n').filter((line) => !foreign.test(line) && english.test(line));
     expect(left).toEqual([]);
@@ -57,7 +58,7 @@ describe('the language of a command line', () => {
     ['else English', { LANG: 'C.UTF-8' }, 'Which field?'],
   ])('is told by %s', async (_, env, said) => {
     const io = { ...fakeIo({}, []), env };
-    await runCommandLine(['ask'], io);
+    await runCommandLine(['ask', '--pack', 'propyzamide-winter-oilseed-rape'], io);
     expect(io.out()).toContain(said);
   });
 
