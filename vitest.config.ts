@@ -1,12 +1,40 @@
 import { defineConfig } from 'vitest/config';
 
-/** One suite for core, adapters, server, terminal and the page in a real browser. */
+const shared = {
+  testTimeout: 60_000,
+  hookTimeout: 60_000,
+  pool: 'forks',
+  setupFiles: ['tests/setup.ts'],
+} as const;
+
+const ofBrowser = ['tests/browser/**/*.test.ts'];
+const ofPseudo = ['tests/pseudo/**/*.test.{ts,tsx}'];
+
+/**
+ * One suite for core, adapters, server, terminal and the page in a real browser. Most files share a process: each loads the core,
+ * and loading it anew for each took longer than the tests. Those that put other words in place of the catalogue have a process of
+ * their own; the page in the browser comes last and alone, since the browser needs the other core of the machine.
+ */
 export default defineConfig({
   test: {
-    include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
-    testTimeout: 60_000,
-    hookTimeout: 60_000,
-    pool: 'forks',
-    setupFiles: ['tests/setup.ts'],
+    projects: [
+      {
+        test: {
+          ...shared,
+          name: 'quick',
+          include: ['tests/**/*.test.{ts,tsx}'],
+          exclude: [...ofBrowser, ...ofPseudo],
+          isolate: false,
+          maxWorkers: 2,
+          sequence: { groupOrder: 0 },
+        },
+      },
+      {
+        test: { ...shared, name: 'other words', include: ofPseudo, maxWorkers: 2, sequence: { groupOrder: 0 } },
+      },
+      {
+        test: { ...shared, name: 'browser', include: ofBrowser, maxWorkers: 1, sequence: { groupOrder: 1 } },
+      },
+    ],
   },
 });

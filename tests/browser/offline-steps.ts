@@ -37,7 +37,7 @@ export async function expectOnServerOnce(page: Page): Promise<void> {
 /** Runs `use` in a fresh profile with a page at the start screen; policy violations and script faults fail it. */
 export async function inProfile(use: (page: Page, context: BrowserContext) => Promise<void>): Promise<void> {
   const context = await sharedBrowser().newContext({ viewport: viewports[0] });
-  context.setDefaultTimeout(15_000);
+  context.setDefaultTimeout(30_000);
   const faults: string[] = [];
   context.on('page', (page) => {
     page.on('pageerror', (error) => faults.push(error.message));

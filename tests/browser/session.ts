@@ -47,7 +47,7 @@ export async function onPage(
   before: (page: Page) => Promise<void> = async () => {},
 ): Promise<void> {
   const context = await browser.newContext({ viewport: viewports[0], ...options });
-  context.setDefaultTimeout(10_000);
+  context.setDefaultTimeout(30_000);
   const faults: string[] = [];
   try {
     const page = await context.newPage();
