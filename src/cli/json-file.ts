@@ -1,3 +1,4 @@
+import { reasonOf } from '../adapters/file-reason.ts';
 import { codedError } from '../core/errors/coded-error.ts';
 import { keyAs, pointerStep } from '../core/facts/parse/given.ts';
 import { repeatedKeys } from '../core/rules/pack/parse-json.ts';
@@ -8,8 +9,8 @@ export async function readNamedFile(io: Io, path: string): Promise<string> {
   try {
     return await io.readText(path);
   } catch (error) {
-    const reason = error instanceof Error && 'code' in error ? String(error.code) : String(error);
-    throw codedError('FILE_UNREADABLE', { file: nameOf(path), expected: 'a file that can be read', came: reason });
+    const came = reasonOf(error);
+    throw codedError('FILE_UNREADABLE', { file: nameOf(path), expected: 'a file that can be read', came });
   }
 }
 

@@ -10,6 +10,7 @@ import { practice } from './commands/practice.ts';
 import { practiceDays } from './commands/practice-days.ts';
 import { rulesCheck } from './commands/rules-check.ts';
 import { rulesCompare } from './commands/rules-compare.ts';
+import { rulesNew } from './commands/rules-new.ts';
 import { rulesPack } from './commands/rules-pack.ts';
 import { rulesSay } from './commands/rules-say.ts';
 import { rulesTry } from './commands/rules-try.ts';
@@ -34,6 +35,7 @@ export const commands: readonly Command[] = [
   rulesTry,
   rulesCompare,
   rulesPack,
+  rulesNew,
   build,
 ];
 

@@ -17,7 +17,6 @@ const ids = [
   ...decoratedPack.rules.map(({ id }) => new RegExp(`(?<=\\()${id}\\b`, 'g')),
   /--[a-z-]+/g,
   `/rules/${decoratedPack.id}`,
-  'ENOENT',
   'none.json',
   /\bdecide\b/g,
 ];

@@ -3,6 +3,7 @@ import { basename, join } from 'node:path';
 import { codedError, LoamwardError } from '../../core/errors/coded-error.ts';
 import { type Overlay, parseOverlay } from '../../core/rules/overlay/parse-overlay.ts';
 import type { Finding } from '../../core/rules/pack/findings.ts';
+import { reasonOf } from '../file-reason.ts';
 
 /** The files of overlays with what they hold; those that could not be parsed are in the findings alone. */
 export interface ReadOverlays {
@@ -51,10 +52,9 @@ async function filesOf(path: string): Promise<readonly string[]> {
 }
 
 function fail(path: string, error: unknown): never {
-  const came = (error as NodeJS.ErrnoException).code ?? 'no reason given';
   throw codedError('RULES_FILE_UNREADABLE', {
     file: basename(path),
     expected: 'a file in UTF-8 that may be read',
-    came,
+    came: reasonOf(error),
   });
 }

@@ -3,6 +3,7 @@ import { basename, dirname, join } from 'node:path';
 import { codedError } from '../../core/errors/coded-error.ts';
 import type { PackFiles } from '../../core/rules/pack/load-pack.ts';
 import { fromOneFile } from '../../core/rules/pack/one-file.ts';
+import { reasonOf } from '../file-reason.ts';
 
 /**
  * The text of every file of a pack's folder, by its path relative to the folder with `/`; hidden files are left out. A pack that is
@@ -41,7 +42,7 @@ export async function findPacks(rootFolder: string): Promise<readonly FoundPack[
 
 async function listFiles(folder: string, within: string): Promise<string[]> {
   const entries = await readdir(join(folder, within), { withFileTypes: true }).catch((error: unknown) => {
-    throw unreadable(within === '' ? '.' : within, error);
+    throw unreadable(within === '' ? basename(folder) : within, error);
   });
   const nested = entries
     .filter(({ name }) => !name.startsWith('.'))
@@ -64,6 +65,6 @@ async function readText(folder: string, file: string): Promise<string> {
 }
 
 function unreadable(file: string, error: unknown) {
-  const reason = error instanceof Error ? ((error as NodeJS.ErrnoException).code ?? error.name) : 'no reason given';
-  return codedError('RULES_FILE_UNREADABLE', { file, expected: 'a file in UTF-8 that may be read', came: reason });
+  const came = reasonOf(error);
+  return codedError('RULES_FILE_UNREADABLE', { file, expected: 'a file in UTF-8 that may be read', came });
 }

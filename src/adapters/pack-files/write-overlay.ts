@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { codedError } from '../../core/errors/coded-error.ts';
+import { reasonOf } from '../file-reason.ts';
 
 /** The text of a file of a folder; null where there is none of that name. */
 export async function readIfThere(folder: string, name: string): Promise<string | null> {
@@ -19,7 +20,7 @@ export async function writeWhole(folder: string, name: string, text: string): Pr
     await rename(unfinished, join(folder, name));
   } catch (error) {
     await rm(unfinished, { force: true });
-    const came = (error as NodeJS.ErrnoException).code ?? 'no reason given';
+    const came = reasonOf(error);
     throw codedError('OVERLAY_NOT_WRITTEN', { file: name, expected: 'a folder that may be written to', came });
   }
 }

@@ -2,6 +2,7 @@ import { appendFile, readFile, writeFile } from 'node:fs/promises';
 import { codedError } from '../../core/errors/coded-error.ts';
 import { parseReview } from '../../core/practice/files.ts';
 import type { Review } from '../../core/practice/schedule.ts';
+import { reasonOf } from '../file-reason.ts';
 
 /** Answers kept in a file of JSON lines, to which rows are only added. */
 export interface ProgressFile {
@@ -53,6 +54,5 @@ function reviewIn(line: string, file: string): Review {
 }
 
 function unusable(file: string, error: unknown) {
-  const came = error instanceof Error ? ((error as NodeJS.ErrnoException).code ?? error.name) : 'no reason given';
-  return codedError('FILE_UNREADABLE', { file, expected: 'a file that can be read', came });
+  return codedError('FILE_UNREADABLE', { file, expected: 'a file that can be read', came: reasonOf(error) });
 }

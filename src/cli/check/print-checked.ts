@@ -83,7 +83,8 @@ function summaryOf(
   return `${told ?? shownPath(folder, '.', root)} (${day}): ${parts.join('; ')}`;
 }
 
-function shownPath(folder: string, file: string, root: string): string {
+/** A file of a folder as it is told: from the root folder where it lies in there, with `/`. */
+export function shownPath(folder: string, file: string, root: string): string {
   const path = join(folder, file);
   const within = relative(root, path);
   return (within.startsWith('..') || isAbsolute(within) ? path : within).replaceAll('\\', '/');

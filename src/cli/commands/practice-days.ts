@@ -1,3 +1,4 @@
+import { reasonOf } from '../../adapters/file-reason.ts';
 import { writeText } from '../../adapters/practice/progress-file.ts';
 import { type StationRecord, stationRecords } from '../../adapters/weather-records/stations.ts';
 import { codedError } from '../../core/errors/coded-error.ts';
@@ -66,8 +67,7 @@ function readStations(folder: string): readonly StationRecord[] {
   try {
     return stationRecords(folder);
   } catch (error) {
-    const came = error instanceof Error && 'code' in error ? String(error.code) : String(error);
-    throw codedError('FILE_UNREADABLE', { file: folder, expected: 'a file that can be read', came });
+    throw codedError('FILE_UNREADABLE', { file: folder, expected: 'a file that can be read', came: reasonOf(error) });
   }
 }
 

@@ -1,3 +1,4 @@
+import { reasonOf } from '../../adapters/file-reason.ts';
 import { stationRecords } from '../../adapters/weather-records/stations.ts';
 import {
   compareSeasons,
@@ -76,7 +77,6 @@ function read(folder: string): readonly StationRecord[] {
   try {
     return stationRecords(folder);
   } catch (error) {
-    const came = error instanceof Error && 'code' in error ? String(error.code) : String(error);
-    throw codedError('FILE_UNREADABLE', { file: folder, expected: 'a file that can be read', came });
+    throw codedError('FILE_UNREADABLE', { file: folder, expected: 'a file that can be read', came: reasonOf(error) });
   }
 }

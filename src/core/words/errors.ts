@@ -1,7 +1,7 @@
 import type { ErrorReport } from '../errors/coded-error.ts';
 import type { ErrorCode } from '../errors/table.ts';
 import type { PageCatalogue } from './catalogue.ts';
-import { phraseIn } from './phrase-table.ts';
+import { type PhraseTable, phraseIn } from './phrase-table.ts';
 
 /** What codes say and advise in one language. A code without words of its own keeps those of the error table, which are English. */
 export type ErrorWordsOf = Readonly<Partial<Record<ErrorCode, { readonly says: string; readonly next: string }>>>;
@@ -19,6 +19,16 @@ export function errorIn<R extends ErrorReport>(report: R, words: PageCatalogue):
     says: own.says,
     expected: told(report.expected) ?? report.expected,
     came: told(report.came) ?? report.came,
-    next: told(report.next) ?? own.next,
+    next: phraseIn(report.next, adviceIn(words.errorPhrases)) ?? own.next,
   };
+}
+
+const advice = new WeakMap<PhraseTable, PhraseTable>();
+
+/** Phrases that can be advice: not those that begin with a hole, such as "{}, or {}", which would fit the usual advice of a code. */
+function adviceIn(phrases: PhraseTable): PhraseTable {
+  const made =
+    advice.get(phrases) ?? Object.fromEntries(Object.entries(phrases).filter(([one]) => !one.startsWith('{}')));
+  advice.set(phrases, made);
+  return made;
 }

@@ -19,6 +19,14 @@ describe.each(others)('in %s', (language) => {
     });
     expect(left).toEqual([]);
   });
+
+  test('the usual advice of an error is the one of the language, not a phrase put together from pieces of the English', () => {
+    const mixed = codes.filter((code) => {
+      const { next } = errorIn(reportOf(code, { expected: 'x', came: 'y' }), words);
+      return words.errors[code] !== undefined && next !== words.errors[code]?.next;
+    });
+    expect(mixed).toEqual([]);
+  });
 });
 
 describe('in English', () => {

@@ -19,6 +19,14 @@ export const commandErrors = {
     says: 'A file of practice days or answers does not have the form that it must have.',
     next: 'Have it made anew by loamward practice days, or name another file.',
   },
+  PACK_FOLDER_TAKEN: {
+    says: 'The folder for a new pack holds something already, and nothing is written over it.',
+    next: 'Give another id, or name an empty folder with --in.',
+  },
+  PACK_NOT_WRITTEN: {
+    says: 'The files of a new pack could not be written.',
+    next: 'Name a folder that you may write to with --in.',
+  },
   PACK_UNKNOWN: { says: 'There is no treatment pack of this name.', next: 'Name a folder under rules/, or a path.' },
   MOMENT_UNREADABLE: {
     says: 'The moment could not be read.',

@@ -27,6 +27,14 @@ export const packErrors: ErrorWordsOf = {
     says: 'Eine Datei nennt einen Schlüssel zweimal.',
     next: 'Lassen Sie den weg, der nicht stimmt.',
   },
+  PACK_FOLDER_TAKEN: {
+    says: 'Der Ordner für ein neues Regelpaket enthält schon etwas, und nichts davon wird überschrieben.',
+    next: 'Geben Sie eine andere Kennung, oder nennen Sie mit --in einen leeren Ordner.',
+  },
+  PACK_NOT_WRITTEN: {
+    says: 'Die Dateien eines neuen Regelpakets konnten nicht geschrieben werden.',
+    next: 'Nennen Sie mit --in einen Ordner, in den Sie schreiben dürfen.',
+  },
   PACK_UNKNOWN: {
     says: 'Ein Regelpaket dieses Namens gibt es nicht.',
     next: 'Nennen Sie einen Ordner unter rules/ oder einen Pfad.',

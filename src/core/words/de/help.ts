@@ -90,6 +90,15 @@ export const helpWords: PhraseTable = {
     'Tag, dessen Grenzen für alle Saisons gelten; ohne Angabe heute',
   'draws the seasons into this file as SVG, with a table beside it':
     'zeichnet die Saisons als SVG in diese Datei, mit einer Tabelle daneben',
+  'Begins a treatment pack: a folder with a working example of each file, every limit invented and to be replaced.':
+    'Beginnt ein Regelpaket: ein Ordner mit einem Beispiel jeder Datei, das schon läuft; jeder Grenzwert ist erfunden und zu ersetzen.',
+  'folder to write into; rules/ID without it': 'Ordner, in den geschrieben wird; ohne Angabe rules/ID',
+  'name of the treatment as people read it': 'Name der Behandlung, wie man ihn liest',
+  'common name of the active, in lower case with hyphens':
+    'Kurzname des Wirkstoffs, klein geschrieben und mit Bindestrichen',
+  'crop that is treated': 'Kultur, die behandelt wird',
+  'languages of its texts, such as en,de; all that there are without it':
+    'Sprachen der Texte, zum Beispiel en,de; ohne Angabe alle',
   'Puts a treatment pack into one file with its content hash; every command takes such a file.':
     'Legt ein Regelpaket mit seiner Prüfsumme in eine Datei; jeder Befehl nimmt eine solche Datei.',
 };
