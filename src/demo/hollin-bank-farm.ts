@@ -9,17 +9,26 @@ const farm: ShortValues = {
   'field.country': 'GB-ENG',
   'field.latitude': inventedPlace.latitude,
   'field.longitude': inventedPlace.longitude,
-  'field.organicSoil': 'no',
-  'field.loosenedThisSeason': 'no',
   'treatment.alreadyApplied': 'no',
 };
 
-/** The invented day on which the season's profiles were filled in. */
-const profiledAt = epochSeconds(Date.UTC(2026, 9, 5, 9) / 1000);
+/** Its oilseed rape, and what holds for it; profiled in autumn. */
+const rape: Crop = {
+  pack: 'propyzamide-winter-oilseed-rape',
+  profiledAt: epochSeconds(Date.UTC(2026, 9, 5, 9) / 1000),
+  season: { 'field.organicSoil': 'no', 'field.loosenedThisSeason': 'no' },
+};
 
-/** Hollin Bank Farm is invented: its three fields, each on its own day of an invented November. */
+/** Its winter wheat; profiled in spring. */
+const wheat: Crop = {
+  pack: 'fluroxypyr-winter-wheat',
+  profiledAt: epochSeconds(Date.UTC(2026, 2, 9, 9) / 1000),
+  season: { 'crop.undersownLegume': 'no' },
+};
+
+/** Hollin Bank Farm is invented: three fields of oilseed rape, each on its own day of an invented November, and one of wheat in April. */
 export const hollinBankFarm: readonly DemoField[] = [
-  field({
+  field(rape, {
     id: 'mill-piece',
     name: 'Mill Piece',
     note: 'Clay loam, gentle slope, far from water; a still, mild morning.',
@@ -35,7 +44,7 @@ export const hollinBankFarm: readonly DemoField[] = [
     },
     walked: { 'crop.trueLeaves': 5, 'weed.present': 'yes', 'weed.plantsPerM2': 35, 'weed.tillers': 1 },
   }),
-  field({
+  field(rape, {
     id: 'long-ing',
     name: 'Long Ing',
     note: 'Drained clay beside a ditch, inside a protected water area.',
@@ -52,7 +61,7 @@ export const hollinBankFarm: readonly DemoField[] = [
     },
     walked: { 'crop.trueLeaves': 6, 'weed.present': 'yes', 'weed.plantsPerM2': 60, 'weed.tillers': 1 },
   }),
-  field({
+  field(rape, {
     id: 'top-brow',
     name: 'Top Brow',
     note: 'Sandy loam, heavy black-grass; rain is on its way.',
@@ -68,7 +77,23 @@ export const hollinBankFarm: readonly DemoField[] = [
     },
     walked: { 'crop.trueLeaves': 5, 'weed.present': 'yes', 'weed.plantsPerM2': 260, 'weed.tillers': 2 },
   }),
+  field(wheat, {
+    id: 'barn-close',
+    name: 'Barn Close',
+    note: 'Winter wheat with cleavers, far from water; a still, mild morning in April.',
+    inventedNow: epochSeconds(Date.UTC(2026, 3, 22, 10) / 1000),
+    season: { 'field.areaHa': 6.3, 'field.waterDistanceM': 240 },
+    walked: { 'crop.growthStage': 24, 'weed.cleaversPresent': 'yes', 'weed.cleaversLengthCm': 8 },
+  }),
 ];
+
+interface Crop {
+  /** The treatment that its fields are offered for. */
+  readonly pack: string;
+  /** The invented day on which the season's profiles were filled in. */
+  readonly profiledAt: EpochSeconds;
+  readonly season: ShortValues;
+}
 
 interface FieldInShort {
   readonly id: string;
@@ -81,7 +106,7 @@ interface FieldInShort {
   readonly walked: ShortValues;
 }
 
-function field({ id, name, note, inventedNow, season, walked }: FieldInShort): DemoField {
+function field(crop: Crop, { id, name, note, inventedNow, season, walked }: FieldInShort): DemoField {
   const walkedAt = epochSeconds(inventedNow - 2 * 24 * 3600);
   return {
     profile: {
@@ -89,10 +114,13 @@ function field({ id, name, note, inventedNow, season, walked }: FieldInShort): D
       name,
       invented: true,
       note,
-      observations: [...observe({ ...farm, ...season }, profiledAt, 'profile'), ...observe(walked, walkedAt, 'said')],
+      observations: [
+        ...observe({ ...farm, ...crop.season, ...season }, crop.profiledAt, 'profile'),
+        ...observe(walked, walkedAt, 'said'),
+      ],
     },
     inventedNow,
     forecastAt: inventedForecast,
-    packs: ['propyzamide-winter-oilseed-rape'],
+    packs: [crop.pack],
   };
 }

@@ -4,7 +4,7 @@ import { coreFacts, isFactOf } from '../../src/core/facts/registry/index.ts';
 import { epochSeconds } from '../../src/core/units/brands.ts';
 import { variableMeanings, weatherVariables } from '../../src/core/weather/variables.ts';
 import { hollinBankFarm } from '../../src/demo/hollin-bank-farm.ts';
-import { tryDemo } from './support.ts';
+import { demoPacks, tryDemo } from './support.ts';
 
 /** Real moments at which somebody may try the program: the four seasons, night, a clock change, a leap day. */
 const moments = [
@@ -20,6 +20,7 @@ describe('the demo farm', () => {
     ['mill-piece', 'spray-today', 6],
     ['top-brow', 'wait', 0],
     ['long-ing', 'do-not-spray', 0],
+    ['barn-close', 'spray-today', 5],
   ])('%s comes to %s', (field, verdict, mostQuestions) => {
     test.each(moments)(`after at most ${mostQuestions} questions when tried at %d`, async (at) => {
       const outcome = await tryDemo(field, at);
@@ -29,7 +30,7 @@ describe('the demo farm', () => {
     test('and says wherever it shows that it is invented', async () => {
       const { labels, verdict: given } = await tryDemo(field, moments[0]!);
       expect(labels).toContain('"invented":true');
-      expect(labels).toMatch(/an invented field on \d+ November/);
+      expect(labels).toMatch(/an invented field on \d+ (?:November|April)/);
       expect(given?.forecastText).toMatch(/invented/i);
     });
   });
@@ -42,11 +43,19 @@ describe('the demo farm', () => {
     expect(met(longIng)).toEqual(['water-risk-field', 'water-risk-drained']);
   });
 
-  test('three fields, each named, marked as invented, with facts of the registry', () => {
-    expect(hollinBankFarm.map(({ profile }) => profile.name)).toEqual(['Mill Piece', 'Long Ing', 'Top Brow']);
-    for (const { profile } of hollinBankFarm) {
+  test('four fields, each named, marked as invented, for one treatment that is there, with facts that it knows', () => {
+    expect(hollinBankFarm.map(({ profile }) => profile.name)).toEqual([
+      'Mill Piece',
+      'Long Ing',
+      'Top Brow',
+      'Barn Close',
+    ]);
+    for (const { profile, packs } of hollinBankFarm) {
+      const [pack] = demoPacks.filter(({ id }) => packs.includes(id));
+      const facts = pack?.facts ?? coreFacts;
+      expect([packs.length, pack?.id]).toEqual([1, packs[0]]);
       expect(profile).toMatchObject({ invented: true, note: expect.stringMatching(/^[A-Z].*\.$/) });
-      expect(profile.observations.map(({ fact }) => fact).filter((fact) => !isFactOf(coreFacts, fact))).toEqual([]);
+      expect(profile.observations.map(({ fact }) => fact).filter((fact) => !isFactOf(facts, fact))).toEqual([]);
       const place = profile.observations.filter(({ fact }) => /itude$/.test(fact));
       for (const { reading } of place)
         expect(reading).toMatchObject({ value: expect.closeTo(Math.round((reading as { value: number }).value), 9) });

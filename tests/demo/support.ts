@@ -1,15 +1,30 @@
+import { join } from 'node:path';
 import { createConversation } from '../../src/adapters/conversation/create-conversation.ts';
 import { dialogueOver } from '../../src/adapters/conversation/dialogue-over.ts';
+import { readPackFolder } from '../../src/adapters/pack-files/read-pack-folder.ts';
 import type { QuestionView, VerdictView } from '../../src/core/dialogue/view-types.ts';
+import { loadPack } from '../../src/core/rules/pack/load-pack.ts';
+import type { Pack } from '../../src/core/rules/pack-types.ts';
 import { epochSeconds } from '../../src/core/units/brands.ts';
 import { hollinBankFarm } from '../../src/demo/hollin-bank-farm.ts';
 import { shipped } from '../cases/shipped-pack.ts';
+import { root } from '../repo/files.ts';
+
+/** Every pack that a demo field is offered for. */
+export const demoPacks: readonly [Pack, ...Pack[]] = [
+  shipped.pack,
+  loadPack(await readPackFolder(join(root, 'rules', 'fluroxypyr-winter-wheat'))).pack,
+];
 
 /** Answers of somebody who stands in a good field: ids of choices by question. */
 export const goodChoices: Readonly<Record<string, readonly string[]>> = {
   surface: ['friable'],
   'soil-feel': ['moist'],
   'soil-trend': ['about-the-same'],
+  'label-read': ['yes'],
+  'crop-stress': ['no'],
+  'leaves-wet': ['no'],
+  'wind-direction': ['no'],
 };
 
 /** Numbers that suit, by fact id. */
@@ -28,16 +43,17 @@ export async function tryDemo(field: string, startsAt: number): Promise<DemoOutc
   let ids = 0;
   const newId = () => `00000000-0000-4000-8000-${String(++ids).padStart(12, '0')}`;
   const conversation = createConversation({
-    dialogue: dialogueOver(() => [shipped.pack]),
+    dialogue: dialogueOver(() => demoPacks),
     clock: { now: () => epochSeconds(now) },
     newId,
     fields: hollinBankFarm,
-    packs: [shipped.pack],
+    packs: demoPacks,
     forecastService: { forecastFor: () => Promise.reject(new Error('the demo farm asks no service')) },
   });
   const stamp = () => ({ id: newId(), at: now, device: 'phone', count: ids });
   const questions: string[] = [];
-  await conversation.receive({ type: 'start', ...stamp(), field });
+  const pack = hollinBankFarm.find(({ profile }) => profile.id === field)?.packs[0] ?? '';
+  await conversation.receive({ type: 'start', ...stamp(), field, pack });
   await conversation.settled();
   for (let open = conversation.view()?.question; open && questions.length < 12; ) {
     questions.push(open.id);

@@ -10,7 +10,7 @@ export const byRight: readonly (string | RegExp)[] = [
   ...decoratedPack.rules.map(({ id }) => `[${id}`),
   ...decoratedPack.glossary.flatMap(({ source }) => titleOnly(source)),
   /\b[A-Z]+(?:_[A-Z]+)+\b/g,
-  /Mill Piece|Long Ing|Top Brow/g,
+  /Mill Piece|Long Ing|Top Brow|Barn Close/g,
   /^mm$/g,
   /(?<=[\d(-] ?)(?:mm\/h|mm|km\/h|g\/ha|g\/L|L\/ha|ha|cm)\b/g,
   /(?<=ćóńŧéńŧ )[0-9a-f]{12}/g,

@@ -2,10 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { createMemoryStore } from '../../src/adapters/store/memory-store.ts';
 import type { ConversationEvent } from '../../src/core/dialogue/events.ts';
 import { eventSchemas } from '../../src/core/protocol/events/event-schema.ts';
-import { hollinBankFarm } from '../../src/demo/hollin-bank-farm.ts';
 import { shipped } from '../cases/shipped-pack.ts';
 import { greet } from './support/chat-client.ts';
 import { callServer as call, newToken, startReal, talkAlone } from './support/talk-alone.ts';
+import { rapeFields } from './support/test-server.ts';
 
 const ids = (events: readonly ConversationEvent[]) => events.map(({ id }) => id).sort();
 
@@ -193,7 +193,7 @@ describe('what a page needs to answer by itself', () => {
     const server = await startReal();
     const { body } = await call(server, '/fields', null);
     expect(body.fields).toEqual(
-      JSON.parse(JSON.stringify(hollinBankFarm.map(({ profile, inventedNow }) => ({ profile, inventedNow })))),
+      JSON.parse(JSON.stringify(rapeFields.map(({ profile, inventedNow }) => ({ profile, inventedNow })))),
     );
   });
 });

@@ -190,7 +190,7 @@ describe('what was said without a connection', () => {
       [rape, true],
     ]);
     const offered = (await callServer(server, '/fields', null)).body as { fields: { packs: string[] }[] };
-    expect(offered.fields.map((field) => field.packs)).toEqual([[rape], [rape], [rape]]);
+    expect(offered.fields.map((field) => field.packs)).toEqual([[rape], [rape], [rape], ['fluroxypyr-winter-wheat']]);
     expect((await choose(server)).welcome.treatments).toHaveLength(2);
   });
 });

@@ -36,6 +36,8 @@ export function App({ chat, means }: { readonly chat: Chat; readonly means: Chat
   const isOpening = outbox.some(({ type }) => type === 'start');
   if (state.isElsewhere) return <Elsewhere />;
   const isTalking = view !== null && !isChoosing && !isOpening;
+  /** Another treatment than that of the conversation may be spoken of. */
+  const isOpenChoice = treatments.length > 1 && (!isTalking || place !== null);
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: Escape folds up whatever is unfolded inside
     <div class={place === 'logic' ? 'page is-wide' : 'page'} onKeyDown={closeFoldOnEscape}>
@@ -43,7 +45,7 @@ export function App({ chat, means }: { readonly chat: Chat; readonly means: Chat
         {pageWords.skip}
       </a>
       <Masthead
-        packTitle={view?.packTitle ?? (treatments.length > 1 ? '' : state.packTitle)}
+        packTitle={isOpenChoice ? '' : (view?.packTitle ?? state.packTitle)}
         talksAbout={isTalking ? view : null}
       />
       <main id="main" tabIndex={-1}>

@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { onTestFinished } from 'vitest';
+import { fieldsFor } from '../../../src/adapters/conversation/offers.ts';
 import { createMemoryStore } from '../../../src/adapters/store/memory-store.ts';
 import { hollinBankFarm } from '../../../src/demo/hollin-bank-farm.ts';
 import type { AppMeans } from '../../../src/server/app.ts';
@@ -23,6 +24,11 @@ export const roomy: Partial<ServerSettings> = {
   connectionsPerAddress: 1000,
 };
 
+/** The invented fields of oilseed rape, for whatever pack a test uses. */
+export const rapeFields = fieldsFor(hollinBankFarm, 'propyzamide-winter-oilseed-rape').map(
+  ({ packs: _its, ...field }) => field,
+);
+
 /** Starts a test server; the forecast service of tests has nothing. */
 export async function startTestServer(
   means: Partial<Omit<AppMeans, 'settings'>> & { readonly settings?: Partial<ServerSettings> } = {},
@@ -35,7 +41,7 @@ export async function startTestServer(
     newId: randomUUID,
     store: createMemoryStore(),
     packs: [emptyPack],
-    fields: hollinBankFarm.map(({ packs: _all, ...field }) => field),
+    fields: rapeFields,
     dialogue: plainDialogue(),
     webRoot: `${import.meta.dirname}/no-such-folder`,
     forecastService: {

@@ -45,7 +45,7 @@ export const page: PageWords = {
     send: 'Senden',
     ownWords: 'Oder sagen Sie es mit eigenen Worten',
     ownWordsAny: 'Sagen Sie etwas',
-    ownWordsHelp: 'Mehreres auf einmal geht, auch mit Einheiten: toniger Lehm, 9,2 in 30 cm, Dränagen laufen nicht.',
+    ownWordsHelp: 'Mehreres auf einmal geht, auch mit Einheiten: Wind 8 km/h, Böen 12 km/h.',
     take: 'Übernehmen',
     signsHelp: 'Kreuzen Sie alles an, was Sie sehen, dann bestätigen Sie.',
     signsTake: (count) => `Bestätigen: ${count} Zeichen`,

@@ -45,7 +45,7 @@ export const page = {
     send: 'Send',
     ownWords: 'Or say it in your own words',
     ownWordsAny: 'Say something',
-    ownWordsHelp: 'Several things at once are fine, units too: clay loam, 9.2 at 30 cm, drains not running.',
+    ownWordsHelp: 'Several things at once are fine, units too: wind 5 mph, gusts 8 mph.',
     take: 'Take this',
     signsHelp: 'Tick all that you see, then confirm.',
     signsTake: (count: number) => `Confirm: ${count} ${count === 1 ? 'sign' : 'signs'}`,

@@ -7,6 +7,8 @@ export const notes: PhraseTable = {
   'Drained clay beside a ditch, inside a protected water area.':
     'Dränierter Ton an einem Graben, in einem Wasserschutzgebiet.',
   'Sandy loam, heavy black-grass; rain is on its way.': 'Sandiger Lehm, viel Ackerfuchsschwanz; Regen ist im Anzug.',
+  'Winter wheat with cleavers, far from water; a still, mild morning in April.':
+    'Winterweizen mit Kletten-Labkraut, weit vom Wasser; ein windstiller, milder Morgen im April.',
   'Invented weather of Hollin Bank Farm: not a forecast of any place.':
     'Erfundenes Wetter der Hollin Bank Farm: keine Vorhersage für einen wirklichen Ort.',
   'Weather data by {} ({})': 'Wetterdaten von {} ({})',
