@@ -1,27 +1,34 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { sayEqual, saySurvivor } from '../../src/cli/say-change.ts';
 import { tryRules } from '../../src/core/verdict/cases/try-rules.ts';
 import { catalogueOf } from '../../src/core/words/catalogue.ts';
-import { factDefinition } from '../fixtures/core-facts.ts';
-import { shipped } from './shipped-pack.ts';
+import { packTable } from './shipped-pack.ts';
 
-const { pack, cases } = shipped;
 const english = catalogueOf('en');
-const tried = tryRules(pack, cases, factDefinition);
 
-test('with nothing changed every case comes out as it says', () => {
-  expect(tried.failing.map(({ one }) => one.name)).toEqual([]);
-});
+/** Fewest changes that there are to make, so that a trial that changes nothing is noticed. */
+const fewestChanges: Readonly<Record<string, number>> = {
+  'fluroxypyr-winter-wheat': 200,
+  'propyzamide-winter-oilseed-rape': 500,
+};
 
-test('some case notices every single change of a limit, operator, connective, member, effect or of what lifts a rule', () => {
-  const survivors = tried.survivors.map((one) => {
-    const { what, now, kill } = saySurvivor(one, pack, english);
-    return `${what}: ${now} ${kill}`;
+describe.each(packTable)('%s', (id, { pack, cases }) => {
+  const tried = tryRules(pack, cases, (fact) => pack.facts[fact]!);
+
+  test('with nothing changed every case comes out as it says', () => {
+    expect(tried.failing.map(({ one }) => one.name)).toEqual([]);
   });
-  expect(survivors).toEqual([]);
-  expect(tried.changes).toBeGreaterThan(500);
-});
 
-test('no change of the pack leaves it saying the same in other words', () => {
-  expect(tried.equal.map((change) => sayEqual(change, pack, english).now)).toEqual([]);
+  test('some case notices every single change of a limit, operator, connective, member, effect or of what lifts a rule', () => {
+    const survivors = tried.survivors.map((one) => {
+      const { what, now, kill } = saySurvivor(one, pack, english);
+      return `${what}: ${now} ${kill}`;
+    });
+    expect(survivors).toEqual([]);
+    expect(tried.changes).toBeGreaterThan(fewestChanges[id] ?? 0);
+  });
+
+  test('no change of the pack leaves it saying the same in other words', () => {
+    expect(tried.equal.map((change) => sayEqual(change, pack, english).now)).toEqual([]);
+  });
 });

@@ -1,13 +1,24 @@
 import { join } from 'node:path';
-import { readPackFolder } from '../../src/adapters/pack-files/read-pack-folder.ts';
+import { findPacks, readPackFolder } from '../../src/adapters/pack-files/read-pack-folder.ts';
 import { loadPack } from '../../src/core/rules/pack/load-pack.ts';
 import { type ResolvedCase, resolveCase } from '../../src/core/rules/resolve-case.ts';
 import { root } from '../repo/files.ts';
 
-const folder = join(root, 'rules', 'propyzamide-winter-oilseed-rape');
+const found = await findPacks(join(root, 'rules'));
 
-/** The shipped pack with its cases and the findings of loading it. */
-export const shipped = loadPack(await readPackFolder(folder));
+/** Every pack under rules/ with its cases and the findings of loading it. */
+export const shippedPacks = await Promise.all(found.map(async ({ folder }) => loadPack(await readPackFolder(folder))));
 
-/** Every case of the shipped pack, resolved. */
-export const resolvedCases: readonly ResolvedCase[] = shipped.cases.map((one) => resolveCase(one, shipped.pack));
+/** The same with the id of each, for tables of tests. */
+export const packTable = shippedPacks.map((one) => [one.pack.id, one] as const);
+
+/** The first treatment: what the tests of its own agreements are about. */
+export const shipped = shippedPacks.find(({ pack }) => pack.id === 'propyzamide-winter-oilseed-rape')!;
+
+/** Every case of a pack, resolved. */
+export function resolvedCasesOf({ pack, cases }: (typeof shippedPacks)[number]): readonly ResolvedCase[] {
+  return cases.map((one) => resolveCase(one, pack));
+}
+
+/** Every case of the first treatment, resolved. */
+export const resolvedCases: readonly ResolvedCase[] = resolvedCasesOf(shipped);

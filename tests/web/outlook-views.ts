@@ -1,9 +1,9 @@
 import { outlookView } from '../../src/core/dialogue/outlook-view/index.ts';
 import type { OutlookView } from '../../src/core/dialogue/outlook-view/types.ts';
 import type { HourOutlook, Outlook } from '../../src/core/outlook/types.ts';
+import { compileRules } from '../../src/core/rules/compile.ts';
 import type { Pack } from '../../src/core/rules/pack-types.ts';
 import { epochSeconds } from '../../src/core/units/brands.ts';
-import { parametersOn } from '../../src/core/units/parameter.ts';
 import type { VerdictWord } from '../../src/core/verdict/types.ts';
 import { catalogueOf } from '../../src/core/words/catalogue.ts';
 import { buildForecast } from '../generators/forecast.ts';
@@ -104,6 +104,6 @@ export function fullView(
   outlook: Outlook = fullOutlook,
   language = 'en',
 ): OutlookView {
-  const parameters = parametersOn(pack.parameters, '2026-11-12');
-  return outlookView({ outlook, verdict, forecast: fullForecast, pack, parameters, words: catalogueOf(language) });
+  const compiled = compileRules(pack, '2026-11-12');
+  return outlookView({ outlook, verdict, forecast: fullForecast, pack, compiled, words: catalogueOf(language) });
 }

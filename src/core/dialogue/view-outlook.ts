@@ -45,8 +45,7 @@ export function standingOutlook(
 /** The coming days beside an answer, seen from a moment at or after it. */
 export function outlookBeside({ verdict }: Decision, input: OutlookInput, words: Catalogue): OutlookView {
   const { pack, forecast, at } = input;
-  const { parameters } = compiledFor(pack, at);
-  return outlookView({ outlook: outlookOf(input), verdict, forecast, pack, parameters, words });
+  return outlookView({ outlook: outlookOf(input), verdict, forecast, pack, compiled: compiledFor(pack, at), words });
 }
 
 /** True where a stop holds for the season: then no coming day changes anything. */

@@ -2,7 +2,8 @@ import type { ResolveInput } from '../facts/context.ts';
 import { soilInputOf } from '../facts/derive/soil-days.ts';
 import type { FactId } from '../facts/registry/index.ts';
 import { contextOf } from '../facts/resolve.ts';
-import type { CompiledCondition, CompiledRules } from '../rules/types.ts';
+import type { CompiledRules } from '../rules/types.ts';
+import { upperLimitOf } from '../rules/upper-limit.ts';
 import { fallThroughOf, soilTemperaturePath } from '../science/soil/temperature/index.ts';
 import type { Outlook, SoilTemperaturePoint } from './types.ts';
 
@@ -19,7 +20,7 @@ export function soilTemperatureAhead(
   compiled: CompiledRules,
 ): Pick<Outlook, 'soilTemperature' | 'usualAirYears' | 'fallThrough'> {
   const context = contextOf(input);
-  const limitC = upperLimitOf(compiled);
+  const limitC = upperLimitOf(compiled, temperature);
   const soil =
     context.trusted === null || limitC === null ? null : soilInputOf(context, context.trusted, daysAfterForecast);
   if (soil === null || limitC === null) return { soilTemperature: [], usualAirYears: null, fallThrough: null };
@@ -40,17 +41,4 @@ export function soilTemperatureAhead(
     usualAirYears: soil.climatology?.years ?? null,
     fallThrough: fallThroughOf(soil, limitC),
   };
-}
-
-/** The highest limit above which a stop or hold is met by the temperature alone, C; null where there is none. */
-function upperLimitOf({ rules }: CompiledRules): number | null {
-  const limits = rules.flatMap(({ rule, condition }) => (rule.effect === 'advise' ? [] : upperLimits(condition)));
-  return limits.length === 0 ? null : Math.max(...limits);
-}
-
-function upperLimits(condition: CompiledCondition): number[] {
-  if (condition.kind === 'rule') return upperLimits(condition.member);
-  if (condition.kind === 'any') return condition.members.flatMap(upperLimits);
-  if (condition.kind !== 'comparison' || condition.fact !== temperature || condition.limit.kind !== 'number') return [];
-  return condition.op === 'above' || condition.op === 'atLeast' ? [condition.limit.value] : [];
 }

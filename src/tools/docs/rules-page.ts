@@ -5,7 +5,26 @@ import { inLanguage, sourceIn } from '../../core/units/texts.ts';
 import { conditionText } from './condition-text.ts';
 import { markdownTable } from './table.ts';
 
-/** docs/rules.md: rules and parameters of a pack as they stand on a day. */
+/** docs/rules.md: every pack under rules/ with the page that prints its rules. */
+export function packsPage(packs: readonly Pack[]): string {
+  const rows = packs.map(({ id, version, title, scope, rules }) => [
+    `[${title['en'] ?? id}](rules/${id}.md)`,
+    scope['en'] ?? '',
+    String(rules.length),
+    version,
+  ]);
+  return [
+    '# Rules',
+    '',
+    'Made from the packs under `rules/` by `npm run docs`; a test keeps it fresh. Each page prints rules, questions, cautions and',
+    'limits of one treatment, in English. Local conditions are not in it: `npx loamward rules say --overlay FILE` prints them.',
+    '',
+    markdownTable(['Treatment', 'What for', 'Rules', 'Version'], rows),
+    '',
+  ].join('\n');
+}
+
+/** docs/rules/ID.md: rules and parameters of a pack as they stand on a day. */
 export function rulesPage(pack: Pack, isoDate: string): string {
   const parameters = parametersOn(pack.parameters, isoDate);
   const topics = [...new Set(pack.rules.map((rule) => rule.topic))];

@@ -1,7 +1,7 @@
 import { definitionsOf } from '../../facts/registry/index.ts';
 import type { Outlook } from '../../outlook/types.ts';
 import type { Pack } from '../../rules/pack-types.ts';
-import type { Parameters } from '../../units/parameter.ts';
+import type { CompiledRules } from '../../rules/types.ts';
 import type { VerdictWord } from '../../verdict/types.ts';
 import type { Forecast } from '../../weather/forecast.ts';
 import type { Catalogue } from '../../words/catalogue.ts';
@@ -22,13 +22,14 @@ export interface OutlookViewInput {
   readonly verdict: VerdictWord;
   readonly forecast: Forecast | null;
   readonly pack: Pack;
-  readonly parameters: Parameters;
+  /** The rules of the pack on the day of the outlook: figures draw their limits, whatever these are called. */
+  readonly compiled: CompiledRules;
   readonly words: Catalogue;
 }
 
 /** The coming days as shown: sentences in the field's zone, and figures already reduced to what a screen can show. */
 export function outlookView(input: OutlookViewInput): OutlookView {
-  const { outlook, verdict, forecast, pack, parameters, words } = input;
+  const { outlook, verdict, forecast, pack, compiled, words } = input;
   const wording: OutlookWording = {
     words,
     zone: outlook.zone,
@@ -49,8 +50,8 @@ export function outlookView(input: OutlookViewInput): OutlookView {
     changes: isSpray ? [] : [...new Set(outlook.changes.map((change) => describeNeed(change, wording, outlook)))],
     least: isSpray ? null : describeLeast(outlook.smallestSet, wording),
     hours: hoursFigure(outlook, wording),
-    soil: soilFigure(outlook, parameters, wording),
-    rain: forecast && rainFigure(outlook, forecast, parameters, wording),
+    soil: soilFigure(outlook, wording),
+    rain: forecast && rainFigure(outlook, forecast, compiled, wording),
     water: waterFigure(outlook, wording),
   };
 }

@@ -1,42 +1,48 @@
 import { DateTime } from 'luxon';
+import { rainAheadHours } from '../../facts/forecast-facts.ts';
+import type { FactId } from '../../facts/registry/index.ts';
 import type { Outlook } from '../../outlook/types.ts';
+import type { CompiledRules } from '../../rules/types.ts';
+import { upperLimitOf } from '../../rules/upper-limit.ts';
 import { epochSeconds } from '../../units/brands.ts';
-import type { Parameters } from '../../units/parameter.ts';
 import type { Forecast } from '../../weather/forecast.ts';
 import { rainAhead } from '../../weather/rain-ahead.ts';
 import { sumAhead } from '../../weather/sums.ts';
 import { growthAhead, trustIn } from '../../weather/trust.ts';
-import { showNumber } from '../../words/numbers.ts';
+import { showNumber, showWhole } from '../../words/numbers.ts';
 import { showShortDay, showWeekday } from '../../words/outlook-times.ts';
 import type { OutlookWording } from '../../words/outlook-windows.ts';
 import { dayTicks, hoursBetween, tenth } from './day-ticks.ts';
 import type { RainFigure } from './types.ts';
 
 const hourSeconds = 3600;
-/** Hours in one bar, hours from one point of the sum's line to the next, and hours that the sum looks ahead. */
-const [barHours, stepHours, sumHours] = [6, 3, 48] as const;
+/** Hours in one bar, and hours from one point of the sum's line to the next. */
+const [barHours, stepHours] = [6, 3] as const;
+/** The fact that the line tells, whose limit is drawn. */
+const sumAheadFact: FactId = 'rain.next48hMm';
 
 /**
  * Rain in bars of six hours and the 48 h sum to come, mm, at the wetter end of the forecast's band as the rules read it. The
- * line ends where the forecast no longer reaches 48 h ahead. Null where the forecast tells no hour of rain, or is not trusted, or the
- * pack has no such limit.
+ * line ends where the forecast no longer reaches 48 h ahead. Null where the forecast tells no hour of rain, or is not trusted, or no
+ * rule has an upper limit of that sum.
  */
 export function rainFigure(
   { at, zone, reachesTo }: Outlook,
   forecast: Forecast,
-  parameters: Parameters,
+  compiled: CompiledRules,
   { words }: OutlookWording,
 ): RainFigure | null {
+  const { parameters } = compiled;
   const trust = trustIn(forecast, at, null, parameters);
-  const limitMm = parameters.get('rainTotalLimitMm')?.value;
-  if (reachesTo === null || !trust.usable || typeof limitMm !== 'number') return null;
+  const limitMm = upperLimitOf(compiled, sumAheadFact);
+  if (reachesTo === null || !trust.usable || limitMm === null) return null;
   const from = epochSeconds(Math.floor(at / hourSeconds) * hourSeconds);
   const hours = Math.floor(hoursBetween(from, reachesTo));
   const starts = (step: number) => Array.from({ length: Math.ceil(hours / step) }, (_, index) => index * step);
   const momentAt = (hour: number) => epochSeconds(from + hour * hourSeconds);
   const sums = starts(stepHours).flatMap((hour) => {
     const growth = growthAhead(trust.growth, at, momentAt(hour), parameters);
-    const ahead = rainAhead(forecast, momentAt(hour), sumHours, growth, parameters);
+    const ahead = rainAhead(forecast, momentAt(hour), rainAheadHours, growth, parameters);
     return ahead === null ? [] : [{ hour, mm: tenth(ahead.totalMm.high) }];
   });
   const bars = starts(barHours).map((hour) => {
@@ -48,7 +54,7 @@ export function rainFigure(
   const mm = (value: number) => `${showNumber(words, value, 1, [limitMm])} mm`;
   const most = sums.toSorted((a, b) => b.mm - a.mm || a.hour - b.hour)[0];
   const dayOf = (hour: number) => DateTime.fromSeconds(momentAt(hour), { zone });
-  const limit = `${limitMm} mm`;
+  const limit = `${showWhole(words, limitMm)} mm`;
   return {
     title: said.title,
     description: [

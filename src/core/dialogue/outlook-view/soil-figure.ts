@@ -1,6 +1,5 @@
 import { DateTime } from 'luxon';
 import type { Outlook, SoilTemperaturePoint } from '../../outlook/types.ts';
-import type { Parameters } from '../../units/parameter.ts';
 import type { Catalogue } from '../../words/catalogue.ts';
 import { showHigh, showLow, showNumber } from '../../words/numbers.ts';
 import { showShare } from '../../words/outlook-chance.ts';
@@ -13,15 +12,14 @@ import type { SoilFigure } from './types.ts';
 /** Most points along the line: finer than a phone shows. */
 const mostPoints = 80;
 
-/** The 30 cm line with its bands and the limit, C; null where no line is told or the pack has no such limit. */
+/** The 30 cm line with its bands and the limit, C; null where no line is told, as where no rule has such a limit. */
 export function soilFigure(
-  { soilTemperature: points, usualAirYears, zone }: Outlook,
-  parameters: Parameters,
+  { soilTemperature: points, usualAirYears, zone, fallThrough }: Outlook,
   { words }: OutlookWording,
 ): SoilFigure | null {
   const [first, last] = [points[0], points.at(-1)];
-  const limitC = parameters.get('soilTemperatureMaxC')?.value;
-  if (first === undefined || last === undefined || first === last || typeof limitC !== 'number') return null;
+  if (first === undefined || last === undefined || first === last || fallThrough === null) return null;
+  const { limitC } = fallThrough;
   const said = words.outlook.figures.soil;
   const limit = degrees(words, limitC, []);
   const beyond = points.find(({ beyondForecast }) => beyondForecast);

@@ -7,7 +7,7 @@ export const cardWords: CardWords = {
   parts: {
     season: 'Vor der Fahrt: Saison und Papiere',
     field: 'Das Feld',
-    crop: 'Kultur und Ungras',
+    crop: 'Kultur und Unkraut',
     soil: 'Boden und Dräne',
     weather: 'Wetter, jetzt und voraus',
   },
