@@ -33,7 +33,9 @@ test('packs are the folders that hold a pack.json, in order; an absent folder ho
 });
 
 test('a folder that is absent and a file that is not UTF-8 are coded errors', async () => {
-  await expect(readPackFolder(join(root, 'absent'))).rejects.toThrow(/RULES_FILE_UNREADABLE.*absent.*no such file or folder/);
+  await expect(readPackFolder(join(root, 'absent'))).rejects.toThrow(
+    /RULES_FILE_UNREADABLE.*absent.*no such file or folder/,
+  );
   await writeFile(join(root, 'mini-pack', 'pack.json'), Uint8Array.of(0xff, 0xfe, 0x00));
   await expect(readPackFolder(join(root, 'mini-pack'))).rejects.toThrow(/RULES_FILE_UNREADABLE.*pack\.json.*not UTF-8/);
 });

@@ -99,6 +99,10 @@ export const overlayErrors = {
     says: 'An overlay lets a question tell a fact that protected rules read otherwise than the pack does.',
     next: 'Keep form, answers, their words and readings; "help" and the sentences may be your own.',
   },
+  OVERLAY_SENTENCE_CHANGED: {
+    says: 'An overlay rewords or leaves out a sentence of a protected rule.',
+    next: 'Keep the sentence of the pack word for word; what is local may stand before or after it.',
+  },
   OVERLAY_CAUTION_REMOVED: {
     says: 'An overlay takes away a caution of law, label or water, or a part of it.',
     next: 'Keep the words of the pack and add yours behind them, or add a caution of your own.',

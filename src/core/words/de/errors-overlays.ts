@@ -96,6 +96,10 @@ export const overlayErrors: ErrorWordsOf = {
     says: 'Ein Zusatz lässt eine Frage eine Angabe, die geschützte Regeln lesen, anders nennen als das Paket.',
     next: 'Behalten Sie Form, Antworten, deren Wortlaut und Werte; "help" und die Sätze dürfen Ihre eigenen sein.',
   },
+  OVERLAY_SENTENCE_CHANGED: {
+    says: 'Ein Zusatz ändert einen Satz einer geschützten Regel oder lässt ihn weg.',
+    next: 'Lassen Sie den Satz des Regelpakets Wort für Wort stehen; was örtlich gilt, darf davor oder danach stehen.',
+  },
   OVERLAY_CAUTION_REMOVED: {
     says: 'Ein Zusatz nimmt einen Vorsichtshinweis von Gesetz, Gebrauchsanleitung oder Wasser weg, ganz oder zum Teil.',
     next: 'Behalten Sie die Worte des Pakets und setzen Sie Ihre dahinter, oder fügen Sie einen eigenen Hinweis hinzu.',

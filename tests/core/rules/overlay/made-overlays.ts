@@ -5,8 +5,12 @@ import type { Condition, Rule } from '../../../../src/core/rules/types.ts';
 import { factDefinition } from '../../../fixtures/core-facts.ts';
 import { newRule, overlayOf, parameter, rule, shipped } from './overlay-of.ts';
 
-/** The pack without its questions, so that no offered answer stands in the way of a moved limit. */
-export const bare = { ...shipped, questions: [] };
+/** The pack without its questions, so that no offered answer stands in the way of a moved limit, and with sentences that fit any condition. */
+export const bare = {
+  ...shipped,
+  questions: [],
+  rules: shipped.rules.map((one) => ({ ...one, text: plainText(one.effect) })),
+};
 
 const changes = changesOf(bare, factDefinition);
 const limits = bare.parameters.filter(({ value }) => typeof value === 'number');
@@ -29,10 +33,14 @@ function partOf(change: Change): Part {
 
 function written({ id, effect, lifts, when }: Rule): { id: string } {
   const { lifts: _lifts, ...given } = rule(id) as { lifts?: string; id: string };
-  const said = { title: 'Local', met: 'Met.', unknown: 'Look.', ...(effect === 'advise' ? {} : { lift: 'Wait.' }) };
-  return { ...given, ...{ effect, when, text: { en: said, de: said } }, ...(lifts === null ? {} : { lifts }) } as {
+  return { ...given, ...{ effect, when, text: plainText(effect) }, ...(lifts === null ? {} : { lifts }) } as {
     id: string;
   };
+}
+
+function plainText(effect: Rule['effect']): Rule['text'] {
+  const said = { title: 'Local', met: 'Met.', unknown: 'Look.', ...(effect === 'advise' ? {} : { lift: 'Wait.' }) };
+  return { en: said, de: said } as Rule['text'];
 }
 
 const anyRule = fc.constantFrom(...bare.rules);

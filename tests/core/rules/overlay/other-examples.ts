@@ -176,6 +176,19 @@ export const brokenOtherwise: readonly Broken[] = [
     pointer: '/removes/questions/0',
   },
   {
+    name: 'a sentence of a protected rule reworded',
+    parts: { rules: [reworded('near-water', 'en', 'met', 'You may be near water.')] },
+    code: 'OVERLAY_SENTENCE_CHANGED',
+    pointer: '/rules/0/text/en/met',
+    words: ['came "You may be near water."'],
+  },
+  {
+    name: 'what to do about a protected rule softened in one language',
+    parts: { rules: [reworded('too-windy', 'de', 'lift', 'Warten Sie ein wenig.')] },
+    code: 'OVERLAY_SENTENCE_CHANGED',
+    pointer: '/rules/0/text/de/lift',
+  },
+  {
     name: 'a caution taken away',
     parts: { removes: { cautions: [caution?.id ?? ''] } },
     code: 'OVERLAY_CAUTION_REMOVED',
@@ -225,3 +238,9 @@ export const brokenOtherwise: readonly Broken[] = [
     words: ['soil.surface cracked'],
   },
 ];
+
+/** A rule of the pack with one of its sentences said otherwise. */
+function reworded(id: string, language: string, part: string, text: string) {
+  const { text: shippedText, ...rest } = rule(id);
+  return { ...rest, text: { ...shippedText, [language]: { ...shippedText[language], [part]: text } } };
+}

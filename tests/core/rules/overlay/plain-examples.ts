@@ -59,6 +59,21 @@ export const plain: readonly { readonly name: string; readonly parts: Parts }[] 
     },
   },
   {
+    name: 'a protected rule with something added to what it says',
+    parts: {
+      rules: [
+        rule('near-water', {
+          text: Object.fromEntries(
+            Object.entries(shipped.rules.find(({ id }) => id === 'near-water')?.text ?? {}).map(([language, said]) => [
+              language,
+              { ...said, met: `${said.met} Ring Ann.` },
+            ]),
+          ),
+        }),
+      ],
+    },
+  },
+  {
     name: 'a protected rule joined by any',
     parts: {
       rules: [
