@@ -1,0 +1,26 @@
+import { expect, test } from 'vitest';
+import type { KnownNumber } from '../../../src/core/facts/types.ts';
+import { doseFor } from '../../../src/core/sprayer/dose.ts';
+import { epochSeconds } from '../../../src/core/units/brands.ts';
+import { testParameters } from '../../generators/parameters.ts';
+
+const known = (value: number, low = value, high = value): KnownNumber => {
+  return { known: true, type: 'number', value, low, high, source: 'said', at: epochSeconds(0), goodUntil: null };
+};
+
+test.each([
+  [99, 'usual'],
+  [100, 'severe'],
+] as const)('at %d plants/m2 the dose says that it is the %s one, and the maximum it was held to', (density, basis) => {
+  const facts = {
+    'product.activeGPerL': known(400),
+    'product.labelMaxGPerHa': known(845, 841, 850),
+    'weed.plantsPerM2': known(density),
+  };
+  expect(doseFor(facts, testParameters())).toMatchObject({ basis, labelMaxGPerHa: 841, cutToLabel: false });
+});
+
+test('a pack without a dose needs nothing and tells none', () => {
+  const without = new Map([...testParameters()].filter(([id]) => id !== 'usualDoseGPerHa'));
+  expect(doseFor({}, without)).toEqual({ needs: [] });
+});
