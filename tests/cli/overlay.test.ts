@@ -63,6 +63,35 @@ describe('the local rules that the adviser page writes out', () => {
   });
 });
 
+describe('rules try --overlay', () => {
+  const own = (cases: readonly unknown[], validFrom = '2026-11-20') =>
+    written({
+      parameters: [parameter('ownGustKmh', 9.6, { unit: 'km/h', tighter: 'lower', validFrom })],
+      rules: [newRule('own-gusts', { fact: 'wind.gustKmh', above: 'ownGustKmh' })],
+      cases,
+    });
+  const onDay = (date: string, gust: number | null, outcome: string) => ({
+    name: `${date} with gusts of ${gust}`,
+    facts: { date, 'wind.gustKmh': gust },
+    expect: { verdict: 'wait', [outcome]: ['own-gusts'] },
+  });
+
+  test('judges each case on its day: those before a new limit holds are left out and told, the others notice', async () => {
+    const late = [onDay('2026-11-21', 9.6, 'notMet'), onDay('2026-11-21', null, 'unknown')];
+    const { status, out, err } = await run('rules', 'try', '--overlay', await own(late));
+    expect(err).toBe('');
+    expect(out).toMatch(/^10 cases, [1-9]\d* changes: /);
+    expect(out).toContain('cases of 2026-11-06: ownGustKmh does not hold then');
+    expect(status).toBe(1);
+  });
+
+  test('says so where no case is left, and does not pass', async () => {
+    const { status, out } = await run('rules', 'try', '--overlay', await own([], '2030-01-01'), '--language', 'de');
+    expect(out).toMatch(/^0 Fälle, 0 Änderungen.*Fälle vom 2026-11-06: ownGustKmh gilt dann nicht/s);
+    expect(status).toBe(1);
+  });
+});
+
 describe('decide --overlay', () => {
   test('judges by the local rules and says whose they are, as JSON and as text, in both languages', async () => {
     const local = ['--facts', 'facts.json', '--overlay', `${examples}/upper-brook-area.json`];
@@ -121,7 +150,9 @@ describe('rules check --overlay', () => {
     };
     const overlay = await written({ rules: [newRule('never', when)] });
     const { out } = await run('rules', 'check', '--overlay', overlay, '--json');
-    const codes = JSON.parse(out).at(-1).findings.map(({ code }: { code: string }) => code);
+    const codes = JSON.parse(out)
+      .at(-1)
+      .findings.map(({ code }: { code: string }) => code);
     expect(codes).toContain('RULE_BOUNDS_CONTRADICT');
   });
 });

@@ -41,16 +41,18 @@ export const rulesTry: Command = {
         name: failed.one.name,
         came: sayFailing(failed, words),
       })),
+      unjudged: tried.unjudged.map(({ one, day, parameter }) => ({ file: one.file, name: one.name, day, parameter })),
       equal: tried.equal.map((change) => sayEqual(change, pack, words)),
       survivors: tried.survivors.map((one) => saySurvivor(one, pack, words)),
     };
     io.write(parsed.options['json'] ? `${JSON.stringify(said)}\n` : asText(tried, said, words));
-    return tried.failing.length > 0 || tried.survivors.length > 0 ? 1 : 0;
+    return tried.failing.length + tried.survivors.length > 0 || tried.cases === 0 ? 1 : 0;
   },
 };
 
 interface Said {
   readonly failing: readonly { readonly file: string; readonly name: string; readonly came: string }[];
+  readonly unjudged: readonly { readonly day: string; readonly parameter: string }[];
   readonly equal: readonly { readonly what: string }[];
   readonly survivors: readonly SaidSurvivor[];
   readonly noticed: number;
@@ -58,7 +60,7 @@ interface Said {
 
 function asText(
   { cases, changes }: TriedRules,
-  { failing, equal, survivors, noticed }: Said,
+  { failing, unjudged, equal, survivors, noticed }: Said,
   { say: { tried } }: Catalogue,
 ): string {
   const part = (title: string, lines: readonly string[]) => (lines.length === 0 ? [] : ['', title, ...lines]);
@@ -76,6 +78,7 @@ function asText(
       tried.failing,
       failing.flatMap(({ file, name, came }) => [`  ${file}: ${name}`, `    ${came}`]),
     ),
+    ...part(tried.unjudged, linesOf(unjudged, tried)),
     ...part(
       tried.equal,
       equal.map(({ what }) => `  ${what}`),
@@ -83,6 +86,16 @@ function asText(
     ...part(tried.survivors, byCase(survivors).flatMap(survivorLines)),
   ];
   return `${lines.join('\n').trimStart()}\n`;
+}
+
+/** Each day on which cases cannot be judged, with how many they are and the limit that does not hold then. */
+function linesOf(unjudged: Said['unjudged'], { leftOut }: Catalogue['say']['tried']): readonly string[] {
+  const counts = new Map<string, { readonly count: number; readonly day: string; readonly parameter: string }>();
+  for (const { day, parameter } of unjudged) {
+    const key = `${day} ${parameter}`;
+    counts.set(key, { count: (counts.get(key)?.count ?? 0) + 1, day, parameter });
+  }
+  return [...counts.values()].map(({ count, day, parameter }) => `  ${leftOut(count, day, parameter)}`);
 }
 
 /** Survivors that the same case would notice, together, in the order of the first of each. */

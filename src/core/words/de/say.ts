@@ -59,6 +59,10 @@ export const sayWords: Catalogue['say'] = {
     sum: (cases, changes, noticed, equal, survivors) =>
       `${cases} Fälle, ${changes} Änderungen: ${noticed} bemerkt, ${equal} von keinen Angaben zu unterscheiden, ${survivors} von keinem Fall bemerkt.`,
     failing: 'Nichts wurde geändert, denn diese Fälle gehen nicht so aus, wie sie sagen:',
+    unjudged:
+      'Weggelassen, weil ein Grenzwert an ihrem Tag nicht gilt; geben Sie eigenen Fällen einen Tag, an dem er gilt:',
+    leftOut: (cases, day, parameter) =>
+      `${cases} ${cases === 1 ? 'Fall' : 'Fälle'} vom ${day}: ${parameter} gilt dann nicht`,
     failed: (expected, given) => `Er sagt: ${expected}. Es kommt heraus: ${given}.`,
     made: (id, before, after) => `${id}: ${before} geändert in ${after}`,
     equal: 'Keine Angaben können diese von den Regeln unterscheiden, wie sie sind:',

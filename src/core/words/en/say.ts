@@ -59,6 +59,9 @@ export const sayWords = {
     sum: (cases: number, changes: number, noticed: number, equal: number, survivors: number) =>
       `${cases} cases, ${changes} changes: ${noticed} noticed, ${equal} that no facts can tell apart, ${survivors} that no case notices.`,
     failing: 'Nothing was changed, since these cases do not come out as they say:',
+    unjudged: 'Left out, since a limit does not hold on their day; give your own cases a day on which it does:',
+    leftOut: (cases: number, day: string, parameter: string) =>
+      `${cases} ${cases === 1 ? 'case' : 'cases'} of ${day}: ${parameter} does not hold then`,
     failed: (expected: string, given: string) => `It says: ${expected}. It comes to: ${given}.`,
     made: (id: string, before: string, after: string) => `${id}: ${before} made ${after}`,
     equal: 'No facts can tell these from the rules as they are:',
