@@ -1,3 +1,4 @@
+import { factsBehind } from '../facts/derive/reads.ts';
 import { definitionIn, type FactId, type FactRegistry } from '../facts/registry/index.ts';
 import { type ResolvedFacts, resolvedFact } from '../facts/resolved.ts';
 import type { Pack, Question } from '../rules/pack-types.ts';
@@ -79,11 +80,12 @@ function choose(
   { spent, forecast, current }: PlanState,
 ): Pick<Plan, 'question' | 'together'> & { readonly waits: boolean } {
   const useful = usefulFacts(rules);
+  const wanted = askableBehind(useful, pack);
   const open = pack.questions.filter(
     (question) => question.forDose !== true && question.form !== 'place' && !spent.has(question.id),
   );
-  const helpful = open.filter((question) => question.facts.some((fact) => useful.has(fact)));
-  const byForecast = [...useful].some((fact) => forecastMayTell(fact, pack.facts));
+  const helpful = open.filter((question) => question.facts.some((fact) => wanted.has(fact)));
+  const byForecast = [...wanted].some((fact) => forecastMayTell(fact, pack.facts));
   const place = pack.questions.find(
     ({ id, form, facts: asked }) =>
       form === 'place' && !spent.has(id) && asked.some((fact) => !resolvedFact(facts, fact).known),
@@ -92,16 +94,22 @@ function choose(
     place !== undefined && ((forecast === 'no-place' && byForecast) || place.facts.some((fact) => useful.has(fact)));
   const holdsBack = forecast === 'coming' || (forecast === 'no-place' && place !== undefined);
   const candidates = helpful.filter(
-    ({ facts: asked }) => !holdsBack || asked.some((fact) => useful.has(fact) && !forecastMayTell(fact, pack.facts)),
+    ({ facts: asked }) => !holdsBack || asked.some((fact) => wanted.has(fact) && !forecastMayTell(fact, pack.facts)),
   );
   if (placeHelps) candidates.push(place);
-  const next = inTurn(candidates, useful, deferredFacts(rules));
+  const next = inTurn(candidates, wanted, deferredFacts(rules));
   const question = next.find(({ id }) => id === current) ?? cheapest(next, pack);
   return {
     question,
     together: besides(question, candidates),
     waits: forecast === 'coming' && question === null && helpful.length > 0,
   };
+}
+
+/** The facts, and in the place of each that no question settles those that it is worked out from: Delta T from air and humidity. */
+function askableBehind(useful: ReadonlySet<FactId>, { questions }: Pack): ReadonlySet<FactId> {
+  const settled = new Set(questions.flatMap(({ facts }) => facts));
+  return new Set([...useful].flatMap((fact) => (settled.has(fact) ? [fact] : [...factsBehind([fact])])));
 }
 
 /** The candidates without those that only settle facts whose turn has not come. */
