@@ -3,9 +3,9 @@ import { defineConfig } from 'vitest/config';
 const shared = {
   testTimeout: 60_000,
   hookTimeout: 60_000,
-  pool: 'forks',
-  setupFiles: ['tests/setup.ts'],
-} as const;
+  pool: 'forks' as const,
+  setupFiles: ['tests/setup.ts'] as string[],
+};
 
 const ofBrowser = ['tests/browser/**/*.test.ts'];
 const ofPseudo = ['tests/pseudo/**/*.test.{ts,tsx}'];
