@@ -10,11 +10,13 @@ const { pack } = shipped;
 const at = tourMoment(pack, epochSeconds(0));
 const compiled = compileRules(pack, localDate(at, pack.zone));
 const tour = makeTour({ pack, compiled, at });
-const card = fieldCard(pack, compiled, tour);
-const partOf = (rule: string) => card.parts.find(({ rules }) => rules.some((one) => one.rule.id === rule))?.part;
+/** Made anew in each test, so that each is seen to reach what it checks. */
+const made = () => fieldCard(pack, compiled, tour);
+const partOf = (rule: string) => made().parts.find(({ rules }) => rules.some((one) => one.rule.id === rule))?.part;
 
 describe('the card for the cab', () => {
   test('holds every rule once, its parts in the order of the way to the field', () => {
+    const card = made();
     const rules = card.parts.flatMap(({ rules: own }) => own.map(({ rule }) => rule.id));
     expect(rules.toSorted()).toEqual(pack.rules.map(({ id }) => id).toSorted());
     const parts = card.parts.map(({ part }) => part);
@@ -35,13 +37,14 @@ describe('the card for the cab', () => {
   });
 
   test('puts what stops before what holds, and advice last, in each part', () => {
-    for (const { part, rules } of card.parts) {
+    for (const { part, rules } of made().parts) {
       const order = rules.map(({ rule }) => ['stop', 'hold', 'advise'].indexOf(rule.effect));
       expect(order, part).toEqual(order.toSorted((a, b) => a - b));
     }
   });
 
   test('has the hand test from dry to saturated, each class with the rules that it meets', () => {
+    const card = made();
     expect(card.hand?.question.id).toBe('soil-feel');
     const classes = new Map(card.hand?.classes.map(({ choice, met }) => [choice, met]));
     expect([...classes.keys()]).toEqual(['dry', 'slightly-moist', 'moist', 'wet', 'at-capacity', 'saturated']);
@@ -51,11 +54,20 @@ describe('the card for the cab', () => {
   });
 
   test('knows the question by which areas of drinking water are looked up', () => {
-    expect(card.waterArea?.id).toBe('protected-area');
+    expect(made().waterArea?.id).toBe('protected-area');
   });
 
   test('of a pack that asks neither has neither', () => {
     const questions = pack.questions.filter(({ id }) => id !== 'soil-feel' && id !== 'protected-area');
     expect(fieldCard({ ...pack, questions }, compiled, tour)).toMatchObject({ hand: null, waterArea: null });
+  });
+
+  test('leaves out a part that no rule belongs to', () => {
+    const rules = compiled.rules.filter(({ rule }) => rule.id === 'too-windy');
+    expect(fieldCard(pack, { ...compiled, rules }, tour).parts).toEqual([{ part: 'weather', rules }]);
+  });
+
+  test('has a hand test without classes where the tour does not come to it', () => {
+    expect(fieldCard(pack, compiled, { ...tour, steps: [] }).hand?.classes).toEqual([]);
   });
 });

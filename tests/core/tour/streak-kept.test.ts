@@ -22,6 +22,7 @@ test.each([
   ['no list of entries', { turn: 1, items: { length: 2 } }],
   ['more entries than things', { turn: 1, items: [...kept(dry).items, dry] }],
   ['words', 'dry'],
+  ['what was never kept', undefined],
 ])('%s begins anew', (_, read) => {
   expect(parseStreaks(read, ids)).toBeNull();
 });
