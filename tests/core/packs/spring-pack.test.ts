@@ -150,6 +150,8 @@ describe('its words', () => {
   test.each([
     ['en', 'growth stage 31', 'crop.growthStage', { type: 'number', value: 31 }],
     ['en', 'BBCH 31', 'crop.growthStage', { type: 'number', value: 31 }],
+    ['en', '31 BBCH', 'crop.growthStage', { type: 'number', value: 31 }],
+    ['de', '31 BBCH', 'crop.growthStage', { type: 'number', value: 31 }],
     ['de', 'Entwicklungsstadium 31', 'crop.growthStage', { type: 'number', value: 31 }],
     ['en', 'dew', 'crop.dewOnLeaves', { type: 'choice', possible: ['yes'] }],
     ['de', 'kein Tau', 'crop.dewOnLeaves', { type: 'choice', possible: ['no'] }],

@@ -97,6 +97,7 @@ const after: readonly (readonly [pattern: string, unit: SaidUnit])[] = [
   ],
   ['volt|ps|ph|ppm|umdrehungen|kw|watt', 'foreign'],
   ['quadratmeter|qm', 'foreign'],
+  ['bbch', 'bbch'],
 ];
 
 /** Units as said after a number; `foreign` ones measure nothing that is asked. Patterns as in `expandPattern`. */

@@ -85,6 +85,7 @@ export const unitsAfter: readonly (readonly [pattern: string, unit: SaidUnit])[]
   ],
   ['square metre|metres|meters|feet|yards', 'foreign'],
   ['v|volts|hp|rpm|ph|ppm|ug', 'foreign'],
+  ['bbch', 'bbch'],
 ];
 
 /** Units as said before a number. */
