@@ -2,8 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { emptyConversation } from '../../src/core/dialogue/conversation.ts';
 import type { ConversationEvent } from '../../src/core/dialogue/events.ts';
 import { openQuestion } from '../../src/core/dialogue/open-question.ts';
+import { headWord } from '../../src/core/dialogue/terms.ts';
 import type { VerdictWord } from '../../src/core/verdict/types.ts';
-import { filled, look, pressed, stamp, started, type Told, take } from '../core/dialogue/talk.ts';
+import { filled, look, pressed, said, stamp, started, type Told, take, talk } from '../core/dialogue/talk.ts';
 import { shippedPacks } from './shipped-pack.ts';
 
 const { pack } = shippedPacks.find((one) => one.pack.id === 'fluroxypyr-winter-wheat')!;
@@ -78,5 +79,18 @@ describe.each(['en', 'de'])('a conversation under a second treatment, in %s', (l
     expect(spoken).toBe(language);
     expect(verdict?.verdict).toBe(word);
     expect(verdict?.headline).toContain(headline[language]);
+  });
+});
+
+describe.each(shippedPacks.map((one) => one.pack))('whoever asks for help under $id', (each) => {
+  test.each(['en', 'de'])('is told to ask for a trade term of that treatment, in %s', (language) => {
+    const talked = talk([{ ...started(each), language } as Told, said(language === 'de' ? 'Hilfe' : 'help')], {
+      pack: each,
+      forecast: null,
+    });
+    const entry = look(talked, each).entries.findLast(({ kind }) => kind === 'said');
+    const text = entry?.kind === 'said' ? entry.text : '';
+    const [term] = each.glossary;
+    expect(text).toContain(headWord(term!, language));
   });
 });

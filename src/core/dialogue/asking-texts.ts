@@ -48,7 +48,9 @@ export const askingSayings = {
     ),
   help: ({ terms }: NoteOf<'help'>, _: State, { pack, words }: ViewContext) => {
     const said = pack.glossary.filter(({ id }) => terms.includes(id)).map((term) => headWord(term, words.language));
-    return [words.dialogue.help, ...(said.length > 0 ? [words.asking.wordsHere(said.join(', '))] : [])].join(' ');
+    const [first] = pack.glossary;
+    const help = words.dialogue.help(first ? headWord(first, words.language) : null);
+    return [help, ...(said.length > 0 ? [words.asking.wordsHere(said.join(', '))] : [])].join(' ');
   },
   changing: ({ fact }: NoteOf<'changing'>, _: State, { pack, words }: ViewContext) =>
     words.asking.changing(labelOf(fact, definitionsOf(pack.facts), words)),

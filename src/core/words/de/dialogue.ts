@@ -78,7 +78,8 @@ export const dialogueWords: Catalogue['dialogue'] = {
       `„${quote}“ weicht von dem ab, was Sie in der letzten Stunde sagten; ich rechne mit allem dazwischen. War eines ein Versehen, sagen Sie „nein, es waren“ und den richtigen Wert; sonst messen Sie noch einmal.`,
   },
   remark: (quote) => `Bemerkt, aber nicht verwendet: „${quote}“.`,
-  help: 'Sagen Sie, was Sie sehen, gern mehreres auf einmal: „toniger Lehm, 9,2 in 30 cm, Dräne laufen nicht“. Sie können auch sagen: warum fragst du, was habe ich gesagt, nein es waren 11, was wäre bei 9, warum nicht, wann, was brauchst du noch, was heißt Feldkapazität, dasselbe für das nächste Feld, rückgängig, weiß nicht, Antwort, den Rest prüfen, noch einmal nachsehen, Aufwandmenge, von vorn, anderes Feld.',
+  help: (term: string | null) =>
+    `Sagen Sie, was Sie sehen, gern mehreres auf einmal: „Wind 6 km/h, Böen 11 km/h“. Sie können auch sagen: warum fragst du, was habe ich gesagt, nein es waren 11, was wäre bei 9, warum nicht, wann, was brauchst du noch, ${term === null ? '' : `was heißt ${term}, `}dasselbe für das nächste Feld, rückgängig, weiß nicht, Antwort, den Rest prüfen, noch einmal nachsehen, Aufwandmenge, von vorn, anderes Feld.`,
   plain: {
     'nothing-found': 'Daraus konnte ich nichts entnehmen. Sagen Sie es anders, oder wählen Sie eine Antwort.',
     'nothing-to-undo': 'Es gibt nichts zurückzunehmen.',

@@ -74,7 +74,8 @@ export const dialogueWords = {
       `"${quote}" differs from what you said within the last hour, so I reckon with all between the two. If one was a slip, say "no, it was" and the right one; else read again.`,
   } as Readonly<Record<string, (quote: string) => string>>,
   remark: (quote: string) => `Noticed, but not used: "${quote}".`,
-  help: 'Say what you see, several things at once if you like: "clay loam, 9.2 at 30 cm, drains not running". You can also say: why do you ask, what have I told you, no it was 11, what if it were 9, why not, when, what would you need, what does field capacity mean, the same for the next field, undo, don\'t know, verdict, check the rest, look again, dose, start again, another field.',
+  help: (term: string | null) =>
+    `Say what you see, several things at once if you like: "wind 6 km/h, gusts 11 km/h". You can also say: why do you ask, what have I told you, no it was 11, what if it were 9, why not, when, what would you need, ${term === null ? '' : `what does ${term} mean, `}the same for the next field, undo, don't know, verdict, check the rest, look again, dose, start again, another field.`,
   plain: {
     'nothing-found': 'I found nothing to take from that. Say it in other words, or choose an answer.',
     'nothing-to-undo': 'There is nothing to take back.',
