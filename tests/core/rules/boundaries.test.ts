@@ -1,12 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { findPacks, readPackFolder } from '../../../src/adapters/pack-files/read-pack-folder.ts';
+import { definitionIn } from '../../../src/core/facts/registry/index.ts';
 import type { Resolved } from '../../../src/core/facts/types.ts';
 import { compileRules } from '../../../src/core/rules/compile.ts';
 import { evaluateChecked } from '../../../src/core/rules/evaluate-checked.ts';
 import { loadPack } from '../../../src/core/rules/pack/load-pack.ts';
+import type { Pack } from '../../../src/core/rules/pack-types.ts';
 import type { Outcome } from '../../../src/core/rules/trace-types.ts';
 import type { CompiledComparison, CompiledCondition, CompiledRules } from '../../../src/core/rules/types.ts';
-import { factDefinition } from '../../fixtures/core-facts.ts';
 import { day, holdRule, number } from '../../generators/small.ts';
 
 const today = '2026-11-06';
@@ -27,9 +28,9 @@ function comparisonsOf(condition: CompiledCondition): CompiledComparison[] {
   return 'member' in condition ? comparisonsOf(condition.member) : condition.members.flatMap(comparisonsOf);
 }
 
-function around({ fact, limit }: CompiledComparison): Resolved[] {
+function around({ fact, limit }: CompiledComparison, facts: Pack['facts']): Resolved[] {
   if (limit.kind === 'number') {
-    const step = factDefinition(fact).precision!;
+    const step = definitionIn(facts, fact).precision!;
     return [number(limit.value - step), number(limit.value), number(limit.value + step)];
   }
   if (limit.kind !== 'month-day') return [];
@@ -50,7 +51,8 @@ test('there is a pack to try', () => {
 
 describe.each(packs)('pack %s', (_id, files) => {
   test('every limit is judged rightly just below, at, just above, and where the fact is missing', async () => {
-    const compiled = compileRules(loadPack(files).pack, today);
+    const { pack } = loadPack(files);
+    const compiled = compileRules(pack, today);
     const ordered = compiled.rules
       .flatMap(({ condition }) => comparisonsOf(condition))
       .filter(({ op }) => op in expected);
@@ -58,7 +60,7 @@ describe.each(packs)('pack %s', (_id, files) => {
     for (const comparison of ordered) {
       const single = alone(comparison, compiled);
       const outcomes: Outcome[] = [];
-      for (const fact of around(comparison)) {
+      for (const fact of around(comparison, pack.facts)) {
         outcomes.push((await evaluateChecked(single, { [comparison.fact]: fact }))[0]!.outcome);
       }
       expect(outcomes, comparison.name).toEqual(expected[comparison.op]);
