@@ -4,6 +4,7 @@ import { errorIn } from '../../src/core/words/errors.ts';
 import type { Memory } from '../chat/memory.ts';
 import { Fold } from '../parts/fold.tsx';
 import '../styles/bench.css';
+import '../styles/learn.css';
 import { Begin } from './begin.tsx';
 import { Changes } from './changes.tsx';
 import { type Draft, emptyDraft, keepDraft, readDraft } from './draft.ts';
@@ -37,7 +38,7 @@ export function BenchPage({ memory }: BenchPageProps) {
   const { bench } = speech;
   return (
     <SpeechContext.Provider value={speech}>
-      <section class="bench" aria-labelledby="bench-heading">
+      <section class="bench learn" aria-labelledby="bench-heading">
         <h1 id="bench-heading" tabIndex={-1} ref={(heading) => heading?.focus()}>
           {bench.heading}
         </h1>
@@ -52,7 +53,9 @@ export function BenchPage({ memory }: BenchPageProps) {
         )}
         {server !== null && server !== 'loading' && <Work server={server} memory={memory} onReload={load} />}
         <p>
-          <a href="#start">{bench.leave}</a>
+          <a class="button" href="#start">
+            {bench.leave}
+          </a>
         </p>
       </section>
     </SpeechContext.Provider>

@@ -10,6 +10,7 @@ import { Decide } from './decide.tsx';
 import { type OpenedPractice, openPractice, speechOfPage } from './open-practice.ts';
 import { Progress } from './progress.tsx';
 import { SetChoice } from './set-choice.tsx';
+import '../styles/learn.css';
 
 const now = (): number => Date.now() / 1000;
 
@@ -19,14 +20,16 @@ export function PracticePage() {
   const { practice } = useMemo(speechOfPage, []);
   useEffect(() => void openPractice().then(setOpened), []);
   return (
-    <section class="practice" aria-labelledby="practice-heading">
+    <section class="practice learn" aria-labelledby="practice-heading">
       <h1 id="practice-heading" tabIndex={-1} ref={(heading) => heading?.focus()}>
         {practice.heading}
       </h1>
       {opened?.world && <Days opened={opened} world={opened.world} />}
       {opened && !opened.world && <p role="status">{practice.noRules}</p>}
       <p>
-        <a href="#start">{practice.leave}</a>
+        <a class="button" href="#start">
+          {practice.leave}
+        </a>
       </p>
     </section>
   );
