@@ -1,8 +1,8 @@
 import { defineConfig } from 'vitest/config';
 
 const shared = {
-  testTimeout: 60_000,
-  hookTimeout: 60_000,
+  testTimeout: 180_000,
+  hookTimeout: 180_000,
   pool: 'forks' as const,
   setupFiles: ['tests/setup.ts'] as string[],
 };
