@@ -4,7 +4,7 @@ const shared = {
   testTimeout: 180_000,
   hookTimeout: 180_000,
   pool: 'forks' as const,
-  setupFiles: ['tests/setup.ts'] as string[],
+  setupFiles: 'tests/setup.ts',
 };
 
 const ofBrowser = ['tests/browser/**/*.test.ts'];

@@ -13,6 +13,12 @@ import type { Io } from './io.ts';
 /** Pack that is used where none is named. */
 export const firstPack = 'propyzamide-winter-oilseed-rape';
 
+/** Ids of the packs under rules/, that for who names none first. */
+export async function packIds(io: Io): Promise<readonly [string, ...string[]]> {
+  const found = await findPacks(join(io.root, 'rules'));
+  return [firstPack, ...found.map(({ id }) => id).filter((id) => id !== firstPack)];
+}
+
 /** The folder of a pack named by its id under rules/, or by a path. Throws PACK_UNKNOWN. */
 export async function packFolder(io: Io, name: string): Promise<string> {
   const found = await findPacks(join(io.root, 'rules'));
@@ -50,7 +56,8 @@ export async function loadLocalPack(
 
 /**
  * A loaded pack with overlays laid over it as they hold on a day (YYYY-MM-DD), named by files or folders; their cases come with
- * those of the pack. Those of a folder that name one of `others` are left out. What is not applied on the day stands among the findings. Throws the first fault of an overlay.
+ * those of the pack. Those of a folder that name one of `others` are left out. What is not applied on the day stands among the
+ * findings. Throws the first fault of an overlay.
  */
 export async function layLocal(
   loaded: LoadedPack,

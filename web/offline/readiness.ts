@@ -1,4 +1,5 @@
 import type { ConversationEvent } from '../../src/core/dialogue/events.ts';
+import { latestStart } from '../../src/core/dialogue/latest-start.ts';
 import type { ChatMeans } from '../chat/means.ts';
 import type { PageState } from '../chat/page-state.ts';
 import type { Store } from '../store.ts';
@@ -108,7 +109,7 @@ export function createReadiness(of: {
       return hand;
     },
     compareRules: (events) => {
-      const begun = events.findLast((event) => event.kind === 'started');
+      const begun = latestStart(events);
       const now = hand?.inForce.find(({ id }) => id === begun?.packId);
       const newRules = now !== undefined && now.hash !== begun?.packHash;
       if (state.get().newRules !== newRules) state.set({ newRules });

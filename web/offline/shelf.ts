@@ -1,4 +1,5 @@
 import type { ConversationEvent } from '../../src/core/dialogue/events.ts';
+import { latestStart } from '../../src/core/dialogue/latest-start.ts';
 import type { SafeVault } from './safe-vault.ts';
 import type { ConversationNote, KeptEvent } from './vault.ts';
 
@@ -66,7 +67,7 @@ export async function openShelf(vault: SafeVault, token: string): Promise<Shelf>
 
 function noteOf(token: string, rows: readonly KeptEvent[], serverCount: number): ConversationNote {
   const events = rows.map(({ event }) => event).sort((a, b) => a.at - b.at);
-  const started = events.findLast((event) => event.kind === 'started');
+  const started = latestStart(events);
   const verdict = events.findLast((event) => event.kind === 'verdict-given');
   const isOfThis = verdict !== undefined && started !== undefined && verdict.at >= started.at;
   return {

@@ -1,4 +1,5 @@
 import type { RunningConversation } from '../../src/adapters/conversation/types.ts';
+import { latestStart } from '../../src/core/dialogue/latest-start.ts';
 import { readDevice } from '../chat/device.ts';
 import { without } from '../chat/outbox.ts';
 import { tokenKey } from '../chat/token-key.ts';
@@ -82,5 +83,5 @@ function show({ inside }: OfflineContext, running: RunningConversation, atHand: 
 }
 
 function treatmentOf(running: RunningConversation): string | null {
-  return running.events().findLast((event) => event.kind === 'started')?.packId ?? null;
+  return latestStart(running.events())?.packId ?? null;
 }

@@ -1,4 +1,5 @@
 import type { ConversationEvent, Effect, EventStamp, StartedEvent } from '../../core/dialogue/events.ts';
+import { latestStart } from '../../core/dialogue/latest-start.ts';
 import type { ConversationView } from '../../core/dialogue/view-types.ts';
 import { codedError, type ErrorReport, isLoamwardError, reportOf } from '../../core/errors/coded-error.ts';
 import type { ClientMessageOf, EventMessage } from '../../core/protocol/messages.ts';
@@ -47,7 +48,7 @@ export function createConversation<C extends ConversationState>(
     const at = Math.max(clock.now(), (state.events.at(-1)?.at ?? 0) + tick);
     return { id: means.newId(), at: epochSeconds(at), device, count };
   };
-  const started = (): StartedEvent | undefined => state.events.findLast((event) => event.kind === 'started');
+  const started = (): StartedEvent | undefined => latestStart(state.events);
   let shown: { readonly state: C; readonly view: ConversationView } | null = null;
   const view = (): ConversationView | null => {
     if (!started()) return null;

@@ -2,6 +2,7 @@ import { carriedOver } from '../../core/dialogue/carried-over.ts';
 import type { Conversation } from '../../core/dialogue/conversation.ts';
 import type { ConversationEvent } from '../../core/dialogue/events.ts';
 import { refuseVerdict } from '../../core/dialogue/handed-over.ts';
+import { latestStart } from '../../core/dialogue/latest-start.ts';
 import { standingOf } from '../../core/dialogue/standing.ts';
 import { openConversation, step } from '../../core/dialogue/step.ts';
 import { viewOf } from '../../core/dialogue/view.ts';
@@ -23,7 +24,7 @@ export interface PackConversation extends ConversationState {
  */
 export function dialogueOver(packsNow: () => readonly [Pack, ...Pack[]]): Dialogue<PackConversation> {
   const packOf = (events: readonly ConversationEvent[]): Pack => {
-    const started = events.findLast((event) => event.kind === 'started');
+    const started = latestStart(events);
     const packs = packsNow();
     const { packId, packHash } = started ?? {};
     return packs.find(({ hash }) => hash === packHash) ?? packs.find(({ id }) => id === packId) ?? packs[0];

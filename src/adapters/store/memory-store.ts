@@ -1,4 +1,5 @@
 import type { ConversationEvent } from '../../core/dialogue/events.ts';
+import { latestStart } from '../../core/dialogue/latest-start.ts';
 import { isSameEvent } from '../../core/dialogue/same-event.ts';
 import { codedError } from '../../core/errors/coded-error.ts';
 import type { EpochSeconds } from '../../core/units/brands.ts';
@@ -127,7 +128,7 @@ function stored(token: string, found: Kept): StoredConversation {
 }
 
 function summary(token: string, found: Kept): ConversationSummary {
-  const started = found.events.findLast((event) => event.kind === 'started');
+  const started = latestStart(found.events);
   return {
     token,
     createdAt: found.createdAt,

@@ -3,7 +3,6 @@ import { systemTimers } from '../../adapters/clock.ts';
 import { createForecastService } from '../../adapters/openmeteo/forecast-service.ts';
 import { settingsFromEnvironment } from '../../adapters/openmeteo/settings.ts';
 import { systemMeans } from '../../adapters/openmeteo/system-means.ts';
-import { findPacks } from '../../adapters/pack-files/read-pack-folder.ts';
 import { foldersOf, rulesReader } from '../../adapters/pack-files/read-rules.ts';
 import { isLoamwardError } from '../../core/errors/coded-error.ts';
 import { jsonLog } from '../../server/log.ts';
@@ -14,7 +13,7 @@ import type { Command } from '../command.ts';
 import type { Io } from '../io.ts';
 import { languageOption, wordsFor } from '../language.ts';
 import { overlayOption } from '../overlay-option.ts';
-import { firstPack, packFolder, today } from '../packs.ts';
+import { packFolder, packIds, today } from '../packs.ts';
 import { buildPage } from '../page-build.ts';
 import { versionOf } from '../version.ts';
 
@@ -61,8 +60,7 @@ export const serve: Command = {
 
 /** The packs of the rules folder with the overlays, each of which is laid over the pack that it names; that for who names none first. */
 async function rulesOf(io: Io, overlays: readonly string[]) {
-  const found = await findPacks(join(io.root, 'rules'));
-  const ids = [firstPack, ...found.map(({ id }) => id).filter((id) => id !== firstPack)] as const;
+  const ids = await packIds(io);
   const source = async (id: string) => {
     const otherPacks = ids.filter((other) => other !== id);
     const sources = { pack: await packFolder(io, id), overlays, otherPacks };

@@ -1,13 +1,11 @@
-import { join } from 'node:path';
 import { fieldsFor, titleOf } from '../../adapters/conversation/offers.ts';
-import { findPacks } from '../../adapters/pack-files/read-pack-folder.ts';
-import { isLoamwardError, LoamwardError } from '../../core/errors/coded-error.ts';
+import { isLoamwardError } from '../../core/errors/coded-error.ts';
 import type { Pack } from '../../core/rules/pack-types.ts';
 import type { Catalogue } from '../../core/words/catalogue.ts';
 import { hollinBankFarm } from '../../demo/hollin-bank-farm.ts';
 import { errorLine } from '../error-line.ts';
 import type { Io } from '../io.ts';
-import { firstPack, loadLocalPack, loadNamedPack, today } from '../packs.ts';
+import { firstPack, loadLocalPack, loadNamedPack, packIds, today } from '../packs.ts';
 import { choose } from './choose.ts';
 import type { Screen } from './screen.ts';
 
@@ -48,8 +46,7 @@ function forField(field: string | null | undefined): string | undefined {
 
 /** The packs of the rules folder that are sound, that for who names none first. */
 async function soundPacks(io: Io, words: Catalogue): Promise<readonly Pack[]> {
-  const found = (await findPacks(join(io.root, 'rules'))).map(({ id }) => id);
-  const ids = [firstPack, ...found.filter((id) => id !== firstPack)];
+  const ids = await packIds(io);
   if (ids.length === 1) return [];
   const sound: Pack[] = [];
   for (const id of ids) {
@@ -57,7 +54,7 @@ async function soundPacks(io: Io, words: Catalogue): Promise<readonly Pack[]> {
       sound.push((await loadNamedPack(io, id)).pack);
     } catch (error) {
       if (id === firstPack || !isLoamwardError(error)) throw error;
-      io.writeError(`${errorLine(error instanceof LoamwardError ? error.toJSON() : error, words)}\n`);
+      io.writeError(`${errorLine(error.toJSON(), words)}\n`);
     }
   }
   return sound;

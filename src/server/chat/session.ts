@@ -1,4 +1,5 @@
 import type { Timers } from '../../adapters/clock.ts';
+import { latestStart } from '../../core/dialogue/latest-start.ts';
 import type { ConversationView } from '../../core/dialogue/view-types.ts';
 import { type ErrorReport, reportOf } from '../../core/errors/coded-error.ts';
 import type { ErrorCode } from '../../core/errors/table.ts';
@@ -63,7 +64,7 @@ export function createChatSession(means: SessionMeans): ChatSession {
   };
   const sendView = (view: ConversationView): void => {
     const events = held?.conversation.events() ?? [];
-    const pack = asksTreatment ? events.findLast((event) => event.kind === 'started')?.packId : undefined;
+    const pack = asksTreatment ? latestStart(events)?.packId : undefined;
     send({ type: 'view', view, kept: events.length, ...(pack === undefined ? {} : { pack }) });
   };
   /** Sends a view, and again when the verdict that stands in it grows too old, so that it is withdrawn. */

@@ -30,8 +30,8 @@ export interface TriedRules {
 
 /**
  * Makes every single change of a pack's rules and limits and runs all cases on each: verdict, what is met, not met, unknown and
- * missing, and what lifts it. Cases on whose day a limit does not hold are left out and told. A change that no case notices survives, unless no facts can tell it apart. In a pack with overlays only
- * what they gave is changed. Throws as `resolveCase` does.
+ * missing, and what lifts it. Cases on whose day a limit does not hold are left out and told. A change that no case notices survives,
+ * unless no facts can tell it apart. In a pack with overlays only what they gave is changed. Throws as `resolveCase` does.
  */
 export function tryRules(pack: Pack, cases: readonly PackCase[], definitionOf: DefinitionOf): TriedRules {
   const { judged: resolved, unjudged } = judgeable(pack, cases);
