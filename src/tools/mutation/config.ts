@@ -1,7 +1,8 @@
-import { join } from 'node:path';
-
-/** Settings of a run over the places to change (`file` or `file:from-to`), whose report goes to a file. */
-export function configOf(mutate: readonly string[], reportFile: string) {
+/**
+ * Settings of a run over the places to change (`file` or `file:from-to`): where its copy of the project and its report go, and
+ * for how long beyond its usual time (ms) a test may run before it counts as one that never ends.
+ */
+export function configOf(mutate: readonly string[], tempDirName: string, reportFile: string, timeoutMS: number) {
   return {
     testRunner: 'vitest',
     plugins: ['@stryker-mutator/vitest-runner'],
@@ -11,10 +12,10 @@ export function configOf(mutate: readonly string[], reportFile: string) {
     mutate,
     concurrency: 1,
     dryRunTimeoutMinutes: 60,
-    timeoutMS: 60_000,
+    timeoutMS,
     reporters: ['progress-append-only', 'json'],
     jsonReporter: { fileName: reportFile },
-    tempDirName: join('dist', 'mutation'),
+    tempDirName,
     tsconfigFile: 'none.json',
     ignorePatterns: ['dist', 'tests/browser', 'docs/pictures'],
   };
