@@ -1,4 +1,4 @@
-import { reasonOf } from '../adapters/file-reason.ts';
+import { reasonOf } from '../adapters/system-reason.ts';
 import { codedError } from '../core/errors/coded-error.ts';
 import { keyAs, pointerStep } from '../core/facts/parse/given.ts';
 import { repeatedKeys } from '../core/rules/pack/parse-json.ts';

@@ -4,6 +4,7 @@ import { systemClock, systemTimers } from '../adapters/clock.ts';
 import type { ConversationStore } from '../adapters/store/conversation-store.ts';
 import { createMemoryStore, defaultMemoryLimits } from '../adapters/store/memory-store.ts';
 import { savingVerdicts } from '../adapters/store/save-verdicts.ts';
+import { reasonOf } from '../adapters/system-reason.ts';
 import { codedError } from '../core/errors/coded-error.ts';
 import { type AppMeans, buildApp } from './app.ts';
 import { faultName, type Log, silentLog } from './log.ts';
@@ -41,8 +42,8 @@ export async function startServer(options: StartOptions): Promise<StartedServer>
     await app.listen({ host, port });
   } catch (error) {
     await app.close();
-    const came = `${host}:${port}, ${(error as NodeJS.ErrnoException).code ?? 'refused'}`;
-    throw codedError('PORT_TAKEN', { expected: 'an address and port that are free', came });
+    const came = reasonOf(error);
+    throw codedError('PORT_TAKEN', { expected: `an address and port that are free: ${host}:${port}`, came });
   }
   const address = app.server.address();
   const at = typeof address === 'object' && address ? address.port : port;
@@ -76,9 +77,9 @@ async function storeFor(settings: ServerSettings, log: Log): Promise<Conversatio
   const { saveVerdicts: file } = settings;
   if (file === null) return store;
   const add = (lines: string) => appendFile(file, lines, { mode: 0o600 });
-  await add('').catch((error: NodeJS.ErrnoException) => {
+  await add('').catch((error: unknown) => {
     const expected = 'a file that can be written';
-    throw codedError('SETTING_WRONG', { expected, came: error.code ?? 'refused', parameter: 'LOAMWARD_SAVE_VERDICTS' });
+    throw codedError('SETTING_WRONG', { expected, came: reasonOf(error), parameter: 'LOAMWARD_SAVE_VERDICTS' });
   });
   return savingVerdicts(store, add, (error) => log({ event: 'fault', code: 'SERVER_FAULT', fault: faultName(error) }));
 }

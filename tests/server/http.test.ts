@@ -165,7 +165,10 @@ describe('listening', () => {
       webRoot,
       forecastService: { forecastFor: async () => Promise.reject(new Error('not asked')) },
     });
-    await expect(taken).rejects.toMatchObject({ code: 'PORT_TAKEN' });
+    await expect(taken).rejects.toMatchObject({
+      code: 'PORT_TAKEN',
+      details: { expected: expect.stringContaining('127.0.0.1:'), came: 'another program listens there' },
+    });
   });
 
   test('the standard address is reached from this machine only', async () => {

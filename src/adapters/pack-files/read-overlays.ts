@@ -3,7 +3,7 @@ import { basename, join } from 'node:path';
 import { codedError, LoamwardError } from '../../core/errors/coded-error.ts';
 import { type Overlay, parseOverlay } from '../../core/rules/overlay/parse-overlay.ts';
 import type { Finding } from '../../core/rules/pack/findings.ts';
-import { reasonOf } from '../file-reason.ts';
+import { reasonOf } from '../system-reason.ts';
 
 /** The files of overlays with what they hold; those that could not be parsed are in the findings alone. */
 export interface ReadOverlays {

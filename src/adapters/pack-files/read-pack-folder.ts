@@ -3,7 +3,7 @@ import { basename, dirname, join } from 'node:path';
 import { codedError } from '../../core/errors/coded-error.ts';
 import type { PackFiles } from '../../core/rules/pack/load-pack.ts';
 import { fromOneFile } from '../../core/rules/pack/one-file.ts';
-import { reasonOf } from '../file-reason.ts';
+import { reasonOf } from '../system-reason.ts';
 
 /**
  * The text of every file of a pack's folder, by its path relative to the folder with `/`; hidden files are left out. A pack that is

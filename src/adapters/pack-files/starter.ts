@@ -2,7 +2,7 @@ import { mkdir, readdir, writeFile } from 'node:fs/promises';
 import { dirname, join, relative, sep } from 'node:path';
 import { codedError } from '../../core/errors/coded-error.ts';
 import type { PackFiles } from '../../core/rules/pack/load-pack.ts';
-import { reasonOf } from '../file-reason.ts';
+import { reasonOf } from '../system-reason.ts';
 import { readPackFolder } from './read-pack-folder.ts';
 
 /** The files of the example that a new pack begins from, in `src/core/rules/starter/` of the project's folder. */

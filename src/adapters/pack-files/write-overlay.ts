@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { codedError } from '../../core/errors/coded-error.ts';
-import { reasonOf } from '../file-reason.ts';
+import { reasonOf } from '../system-reason.ts';
 
 /** The text of a file of a folder; null where there is none of that name. */
 export async function readIfThere(folder: string, name: string): Promise<string | null> {

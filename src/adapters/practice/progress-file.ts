@@ -2,7 +2,7 @@ import { appendFile, readFile, writeFile } from 'node:fs/promises';
 import { codedError } from '../../core/errors/coded-error.ts';
 import { parseReview } from '../../core/practice/files.ts';
 import type { Review } from '../../core/practice/schedule.ts';
-import { reasonOf } from '../file-reason.ts';
+import { reasonOf } from '../system-reason.ts';
 
 /** Answers kept in a file of JSON lines, to which rows are only added. */
 export interface ProgressFile {

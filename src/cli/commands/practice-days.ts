@@ -1,4 +1,4 @@
-import { reasonOf } from '../../adapters/file-reason.ts';
+import { reasonOf } from '../../adapters/system-reason.ts';
 import { writeText } from '../../adapters/practice/progress-file.ts';
 import { type StationRecord, stationRecords } from '../../adapters/weather-records/stations.ts';
 import { codedError } from '../../core/errors/coded-error.ts';

@@ -1,4 +1,4 @@
-import { reasonOf } from '../../adapters/file-reason.ts';
+import { reasonOf } from '../../adapters/system-reason.ts';
 import { stationRecords } from '../../adapters/weather-records/stations.ts';
 import {
   compareSeasons,

@@ -1,4 +1,4 @@
-/** Why a file could not be read or written, in words where it is one of the usual reasons; else the code of the system. */
+/** Why the system refused a file or an address, in words where it is one of the usual reasons; else its code. */
 export function reasonOf(error: unknown): string {
   if (!(error instanceof Error)) return 'no reason given';
   switch ((error as NodeJS.ErrnoException).code) {
@@ -11,6 +11,12 @@ export function reasonOf(error: unknown): string {
       return 'a folder';
     case 'ENOTDIR':
       return 'a file where a folder must be';
+    case 'ENOSPC':
+      return 'no room left';
+    case 'EADDRINUSE':
+      return 'another program listens there';
+    case 'EADDRNOTAVAIL':
+      return 'no such address on this machine';
     case 'ERR_ENCODING_INVALID_ENCODED_DATA':
       return 'text that is not UTF-8';
     default:
