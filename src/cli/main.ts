@@ -94,7 +94,7 @@ function overview(words: Catalogue): string {
   const told = (text: string) => helpIn(text, words);
   const width = Math.max(...commands.map((command) => command.name.length)) + 2;
   return [
-    `loamward: ${told('does today suit a soil-acting residual herbicide on this field, and if not, when will it?')}`,
+    `loamward: ${told('does today suit this treatment on this field, and if not, when will it?')}`,
     '',
     ...commands.map((command) => `  loamward ${command.name.padEnd(width)}${told(command.summary)}`),
     '',

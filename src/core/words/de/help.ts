@@ -2,8 +2,8 @@ import type { PhraseTable } from '../phrase-table.ts';
 
 /** What the help of the command line says, in German by the English, `{}` for what is put in. */
 export const helpWords: PhraseTable = {
-  'does today suit a soil-acting residual herbicide on this field, and if not, when will it?':
-    'Passt der heutige Tag auf diesem Feld für ein Bodenherbizid, und wenn nicht, wann?',
+  'does today suit this treatment on this field, and if not, when will it?':
+    'Passt der heutige Tag auf diesem Feld für diese Behandlung, und wenn nicht, wann?',
   'options and examples': 'Optionen und Beispiele',
   'the version': 'die Version',
   'It advises; the label in hand, local law and a qualified adviser decide.':
