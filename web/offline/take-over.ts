@@ -7,7 +7,10 @@ import type { OfflineContext } from './context.ts';
 import { pageForecasts } from './forecast-source.ts';
 import { createHere } from './here.ts';
 import type { Shelf } from './shelf.ts';
-import { type AtHand, offersAtHand } from './supplies.ts';
+import { offersAtHand } from './supplies.ts';
+
+/** For so long at most the last view of the server stays while what it had confirmed is said again, ms: nothing open folds up meanwhile. */
+const heldForMs = 2000;
 
 /**
  * The page answers from now on, from what it keeps and what waits to be sent. Resolves to false where it cannot: something is missing,
@@ -31,12 +34,26 @@ export async function takeOver(context: OfflineContext): Promise<boolean> {
   const shelf = opened ?? (await beginHere(context));
   if (shelf === null || shelf !== now.shelf) return false;
   const running = core.runHere({ ...runMeans(context, shelf), ...atHand });
-  const here = createHere(running, hereListener(context, running));
+  const show = (): void => inside.state.set({ view: running.view(), ...cameNow(context, running) });
+  let isHeld = waits.length > 0 && inside.state.get().view !== null;
+  const here = createHere(
+    running,
+    hereListener(context, running, () => !isHeld),
+  );
   now.here = here;
-  show(context, running, atHand, waits.length === 0);
+  inside.state.set(offersAtHand(atHand, inside.means.language));
+  if (!isHeld && (running.view() !== null || waits.length === 0)) show();
   for (const message of [...waits, ...without(inside.state.get().outbox, new Set(waits.map(({ id }) => id)))]) {
     if (shelf.has(message.id)) inside.drop([message.id]);
     else here.take(message);
+  }
+  if (isHeld) {
+    const release = (): void => {
+      if (isHeld && now.here === here) show();
+      isHeld = false;
+    };
+    void here.settled().then(release);
+    inside.means.after(heldForMs, release);
   }
   return true;
 }
@@ -59,10 +76,17 @@ function runMeans({ inside, parts, vault, clock }: OfflineContext, shelf: Shelf)
   };
 }
 
-function hereListener({ inside }: OfflineContext, running: RunningConversation): Parameters<typeof createHere>[1] {
-  const { means, state } = inside;
+function hereListener(
+  context: OfflineContext,
+  running: RunningConversation,
+  isShown: () => boolean,
+): Parameters<typeof createHere>[1] {
+  const { inside } = context;
+  const { state } = inside;
   return {
-    onView: (view) => state.set({ view, treatment: treatmentOf(running), viewCameAt: means.now() }),
+    onView: (view) => {
+      if (isShown()) state.set({ view, ...cameNow(context, running) });
+    },
     onNotice: inside.onNotice,
     onTaken: ({ id }, refusal) => {
       inside.drop([id]);
@@ -72,16 +96,6 @@ function hereListener({ inside }: OfflineContext, running: RunningConversation):
   };
 }
 
-function show({ inside }: OfflineContext, running: RunningConversation, atHand: AtHand, isWhole: boolean): void {
-  const { means, state } = inside;
-  const view = running.view();
-  state.set({
-    ...offersAtHand(atHand, means.language),
-    viewCameAt: means.now(),
-    ...(view || isWhole ? { view, treatment: treatmentOf(running) } : {}),
-  });
-}
-
-function treatmentOf(running: RunningConversation): string | null {
-  return latestStart(running.events())?.packId ?? null;
+function cameNow({ inside }: OfflineContext, running: RunningConversation) {
+  return { treatment: latestStart(running.events())?.packId ?? null, viewCameAt: inside.means.now() };
 }

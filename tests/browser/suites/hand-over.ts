@@ -112,16 +112,24 @@ export function handOverSuite(): void {
       },
     );
 
-    test('without a connection the answer can still be copied, and the link says why it cannot be made', async () => {
-      await onPage({ permissions: ['clipboard-read', 'clipboard-write'] }, async (page) => {
-        await open(page, 'Mill Piece');
-        await pageServer().closeFor(async () => {
-          await page.getByText('A link needs a connection.').waitFor();
-          await page.getByRole('button', { name: 'Copy as text' }).click();
-          await page.getByText('Copied.').waitFor();
+    test.each([
+      ['has what was said', false],
+      ['has to say again what was said', true],
+    ])(
+      'without a connection a page that %s keeps it open and copies it, and the link says why it cannot be made',
+      async (_, isSaidAgain) => {
+        await onPage({ permissions: ['clipboard-read', 'clipboard-write'] }, async (page) => {
+          if (isSaidAgain) await page.route('**/events?*', (route) => route.abort());
+          await open(page, 'Mill Piece');
+          await pageServer().closeFor(async () => {
+            await page.getByText('No signal: this page answers by itself').waitFor();
+            await page.getByText('A link needs a connection.').waitFor();
+            await page.getByRole('button', { name: 'Copy as text' }).click();
+            await page.getByText('Copied.').waitFor();
+          });
         });
-      });
-    });
+      },
+    );
 
     test('all of it is free of findings', async () => {
       await onPage({}, async (page) => {
