@@ -58,7 +58,7 @@ export function makeWell(
 ): { readonly facts: ResolvedFacts; readonly moved: GivenFacts } {
   let best = { facts, moved: {} as GivenFacts, bad: badIn(rules, facts) };
   const plain = moves.filter(({ cell }) => cell.cost === 0);
-  for (let round = 0; round < mostMoved && best.bad > 0; round += 1) {
+  for (let round = 0; round < mostMoved; round += 1) {
     let next = best;
     for (const { fact, cell } of plain) {
       const moved = { ...best.facts, [fact]: cell.resolved };

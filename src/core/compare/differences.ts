@@ -85,7 +85,7 @@ function parameterDifferences(a: Pack, b: Pack): ParameterDifference[] {
   const days = [...new Set(both.flatMap(turnsOf))].toSorted();
   const inForce = days.map((day) => ({ day, a: parametersOn(a.parameters, day), b: parametersOn(b.parameters, day) }));
   return [...new Set(both.map(({ id }) => id))].flatMap((id) => {
-    let last = '';
+    let last: string | undefined;
     return inForce.flatMap(({ day, a: early, b: late }): ParameterDifference[] => {
       const [before, after] = [early.get(id) ?? null, late.get(id) ?? null];
       const key = JSON.stringify([before, after]);

@@ -132,7 +132,7 @@ function months(opens: string, columns: number, { months: names }: PictureWords)
 }
 
 function daysBetween(from: string, to: string): number {
-  return Math.max(0, Math.round((Date.parse(`${to}T00:00Z`) - Date.parse(`${from}T00:00Z`)) / dayMs));
+  return Math.round((Date.parse(`${to}T00:00Z`) - Date.parse(`${from}T00:00Z`)) / dayMs);
 }
 
 function escaped(text: string): string {

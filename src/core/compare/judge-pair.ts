@@ -22,8 +22,8 @@ export interface JudgedPair {
 export interface RulePair {
   readonly a: CompiledRules;
   readonly b: CompiledRules;
-  /** For each rule of B the place of the rule of A with the very same condition, -1 where there is none. */
-  readonly sameAs: readonly number[];
+  /** For each rule of B the place of the rule of A with the very same condition. */
+  readonly sameAs: readonly (number | undefined)[];
 }
 
 const strictness: readonly VerdictWord[] = ['spray-today', 'wait', 'do-not-spray'];
@@ -31,7 +31,7 @@ const strictness: readonly VerdictWord[] = ['spray-today', 'wait', 'do-not-spray
 /** Puts two compiled rule sets side by side. */
 export function pairRules(a: CompiledRules, b: CompiledRules): RulePair {
   const places = new Map(a.rules.map((rule, at) => [keyOf(rule), at]));
-  return { a, b, sameAs: b.rules.map((rule) => places.get(keyOf(rule)) ?? -1) };
+  return { a, b, sameAs: b.rules.map((rule) => places.get(keyOf(rule))) };
 }
 
 function keyOf({ condition }: CompiledRule): string {
@@ -45,14 +45,14 @@ function keyOf({ condition }: CompiledRule): string {
 export function judgePair({ a, b, sameAs }: RulePair, facts: ResolvedFacts, factsB = facts): JudgedPair {
   const ofA = a.rules.map(({ condition }) => outcomeOf(condition, facts));
   const ofB = b.rules.map(({ condition }, at) => {
-    const same = sameAs[at] ?? -1;
-    return factsB === facts && same >= 0 ? (ofA[same] as Outcome) : outcomeOf(condition, factsB);
+    const same = sameAs[at];
+    return factsB === facts && same !== undefined ? ofA[same]! : outcomeOf(condition, factsB);
   });
   return { a: judgementOf(a, ofA), b: judgementOf(b, ofB) };
 }
 
 function judgementOf({ rules }: CompiledRules, outcomes: readonly Outcome[]): Judgement {
-  const judged = rules.map(({ rule: { effect } }, at) => ({ effect, outcome: outcomes[at] as Outcome }));
+  const judged = rules.map(({ rule: { effect } }, at) => ({ effect, outcome: outcomes[at]! }));
   return { verdict: verdictWord(judged), outcomes };
 }
 
@@ -72,15 +72,15 @@ export function decidersOf({ a, b }: RulePair, judged: JudgedPair): string[] {
   const [strict, loose] = way === 'stricter' ? ([b, a] as const) : ([a, b] as const);
   const [strictly, loosely] = way === 'stricter' ? [judged.b, judged.a] : [judged.a, judged.b];
   const level = strictness.indexOf(strictly.verdict);
-  const weights = new Map(loose.rules.map(({ rule }, at) => [rule.id, weightOf(rule.effect, loosely.outcomes[at])]));
+  const weights = new Map(loose.rules.map(({ rule }, at) => [rule.id, weightOf(rule.effect, loosely.outcomes[at]!)]));
   return strict.rules.flatMap(({ rule: { id, effect } }, at) => {
-    const weight = weightOf(effect, strictly.outcomes[at]);
+    const weight = weightOf(effect, strictly.outcomes[at]!);
     return weight === level && (weights.get(id) ?? 0) < level ? [id] : [];
   });
 }
 
 /** What an outcome alone brings about, as its place among the verdicts. */
-function weightOf(effect: Effect, outcome: Outcome | undefined): number {
-  if (effect === 'advise' || outcome === 'not-met' || outcome === undefined) return 0;
+function weightOf(effect: Effect, outcome: Outcome): number {
+  if (effect === 'advise' || outcome === 'not-met') return 0;
   return effect === 'stop' && outcome === 'met' ? 2 : 1;
 }

@@ -11,7 +11,7 @@ export function pickPlaces(
   const all = (count * (count - 1)) / 2;
   const picked: (readonly [number, number])[] = [];
   const step = coprimeNear(Math.floor(all * goldenShare), all);
-  let at = all === 0 ? 0 : Math.abs(Math.trunc(seed)) % all;
+  let at = Math.abs(Math.trunc(seed)) % all;
   for (let tried = 0; tried < all && picked.length < most; tried += 1) {
     const pair = pairAt(at);
     if (fits(...pair)) picked.push(pair);
@@ -25,13 +25,12 @@ const goldenShare = (Math.sqrt(5) - 1) / 2;
 
 /** The pair at a place of the list (0,1), (0,2), (1,2), (0,3), ... */
 function pairAt(place: number): readonly [number, number] {
-  let other = Math.floor((1 + Math.sqrt(1 + 8 * place)) / 2);
-  if ((other * (other - 1)) / 2 > place) other -= 1;
+  const other = Math.floor((1 + Math.sqrt(1 + 8 * place)) / 2);
   return [place - (other * (other - 1)) / 2, other];
 }
 
 function coprimeNear(wanted: number, all: number): number {
-  let step = Math.max(1, wanted);
+  let step = wanted;
   while (divisorOf(step, all) > 1) step += 1;
   return step;
 }

@@ -1,0 +1,28 @@
+import type { Side } from '../../../src/core/compare/index.ts';
+import { loadPack } from '../../../src/core/rules/pack/load-pack.ts';
+import type { Pack } from '../../../src/core/rules/pack-types.ts';
+import { filesOf, miniPack } from '../../fixtures/mini-pack.ts';
+
+/** The small invented pack of the fixtures: windMostKmh 9.6, soilWarmC 10, rules too-windy, too-dry, warm-and-dry, elsewhere, late. */
+export function smallPack(): Pack {
+  return loadPack(filesOf(miniPack())).pack;
+}
+
+/** A side made of the small pack, changed, with cases that are given by their facts and named by their place, A, B, C. */
+export function smallSide(change: Partial<Pack> = {}, cases: readonly Readonly<Record<string, unknown>>[] = []): Side {
+  return {
+    pack: { ...smallPack(), ...change },
+    cases: cases.map((facts, at) => ({
+      file: `cases/${at}.json`,
+      name: 'ABCDEFGH'.charAt(at),
+      at: '2026-11-06T12:00:00Z',
+      facts,
+      expect: { verdict: 'wait' as const },
+    })),
+  };
+}
+
+/** The small pack's parameters with one replaced in part. */
+export function parametersWith(id: string, change: Partial<Pack['parameters'][number]>): Pack['parameters'] {
+  return smallPack().parameters.map((one) => (one.id === id ? { ...one, ...change } : one));
+}
