@@ -74,7 +74,10 @@ describe('a pack compared with itself', () => {
     const cases = compareOnCases(same);
     expect(cases).toMatchObject({ differing: [], notJudged: [] });
     expect(changedOf(cases.transitions)).toEqual({ all: first.cases.length, changed: 0 });
-    const limits = compareNearLimits(same, options);
+    const heard: number[][] = [];
+    const limits = compareNearLimits(same, { ...options, onProgress: (...told) => heard.push(told) });
+    const all = limits.alone + limits.pairs;
+    expect(heard.slice(0, 3)).toEqual([500, 1000, 1500].map((done) => [done, all]));
     expect(limits).toMatchObject({ changed: 0, transitions: [], pairs: options.pairs });
     expect(limits.alone).toBeGreaterThan(300);
     for (const { changed, windows } of seasonsOf(first, structuredClone(first))) {

@@ -15,6 +15,8 @@ describe('windows', () => {
     ['.xx...', '..xx..', 'moves'],
     ['.xxxx.', '.x.xx.', 'shrinks'],
     ['.x.xx.', '.xxxx.', 'grows'],
+    ['..x.xx', '..x', 'vanishes'],
+    ['x', 'x.xx', 'appears'],
   ])('%s under A and %s under B: %s', (a, b, change) => {
     expect(windowDifferences(flags(a), flags(b))).toMatchObject([{ change }]);
   });
@@ -53,6 +55,39 @@ describe('pairs that are sampled', () => {
         expect(pickPlaces(count, most, seed, fits)).toEqual(picked);
       }),
     );
+  });
+});
+
+describe('a sample of pairs', () => {
+  test('is spread evenly over all pairs, a tenth of it in each tenth of them', () => {
+    const count = 200;
+    const places = pickPlaces(count, 2000, 3, () => true).map(([one, other]) => (other * (other - 1)) / 2 + one);
+    const tenth = (count * (count - 1)) / 20;
+    for (let at = 0; at < 10; at += 1) {
+      const inside = places.filter((place) => Math.floor(place / tenth) === at);
+      expect(Math.abs(inside.length - 200)).toBeLessThan(5);
+    }
+  });
+
+  // The sample of a seed, so that a comparison made again by a later version is made on the same days: of ten
+  // pairs it takes every seventh, the first number from the golden share on that shares no divisor with ten.
+  test.each([
+    [0, ['0 1', '1 4', '1 3', '0 2']],
+    [3, ['0 3', '0 1', '1 4', '1 3']],
+    [-13, ['0 3', '0 1', '1 4', '1 3']],
+    [13.9, ['0 3', '0 1', '1 4', '1 3']],
+  ])('of seed %d begins anew at its own place and stays the same', (seed, expected) => {
+    expect(pickPlaces(5, 4, seed, () => true).map((pair) => pair.join(' '))).toEqual(expected);
+  });
+
+  test.each([
+    [0, []],
+    [1, []],
+    [2, ['0 1']],
+    [3, ['0 1', '0 2', '1 2']],
+  ])('of %i things is all pairs', (count, expected) => {
+    const picked = pickPlaces(count, 9, 0, () => true).map((pair) => pair.join(' '));
+    expect(picked.toSorted()).toEqual(expected);
   });
 });
 
