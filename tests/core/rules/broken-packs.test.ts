@@ -4,6 +4,7 @@ import { describeError } from '../../../src/core/errors/coded-error.ts';
 import * as errorGroups from '../../../src/core/errors/groups/rules.ts';
 import { checkPack, loadPack } from '../../../src/core/rules/pack/load-pack.ts';
 import { filesOf, miniPack } from '../../fixtures/mini-pack.ts';
+import { expectPage } from './said/said-of.ts';
 
 interface Broken {
   readonly name: string;
@@ -47,7 +48,7 @@ test('the mini pack that the broken ones are patched from loads without a findin
   expect(loaded.ok).toBe(true);
 });
 
-describe.each(topics)('%s', (_topic, table) => {
+describe.each(topics)('%s', (topic, table) => {
   test.each(table)('refuses $name', (broken) => {
     const files = breakPack(broken);
     const checked = checkPack(files);
@@ -57,6 +58,11 @@ describe.each(topics)('%s', (_topic, table) => {
     const message = describeError(found!.code, found!);
     for (const words of broken.words) expect(message).toContain(words);
     expect(() => loadPack(files)).toThrow(checked.findings.find(({ severity }) => severity === 'error')!.code);
+  });
+
+  test('everything that is said of each stands on its page, word for word', async () => {
+    const said = table.map((broken) => [broken.name, checkPack(breakPack(broken)).findings] as const);
+    await expectPage(`broken-${topic.replace('.json', '')}`, said);
   });
 });
 

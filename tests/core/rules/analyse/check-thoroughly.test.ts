@@ -5,6 +5,7 @@ import { analysisErrors } from '../../../../src/core/errors/groups/analysis.ts';
 import { checkThoroughly } from '../../../../src/core/rules/analyse/check-thoroughly.ts';
 import { put, thoroughPack, writtenOut } from '../../../fixtures/thorough-pack.ts';
 import { textOf } from '../../../repo/files.ts';
+import { expectPage } from '../said/said-of.ts';
 import { analysisExamples, type Example } from './examples.ts';
 
 const day = '2026-11-06';
@@ -41,6 +42,17 @@ describe('the analysis', () => {
       );
     },
   );
+
+  test('says of each example what stands on its page, word for word', async () => {
+    /** What each small pack of many parameters is told besides, and would fill the page. */
+    const besides = (code: string, of: string) => (code === 'PARAMETER_UNUSED' || of === 'RULE_TOO_BIG') && code !== of;
+    const said = analysisExamples.map((example) => {
+      const { findings } = checkThoroughly(filesWith(example), day);
+      const own = findings.filter(({ code }) => !besides(code, example.code));
+      return [`${example.code}, ${example.name}`, own] as const;
+    });
+    await expectPage('analysis', said);
+  });
 
   test('has an example for each of its codes, and a documented entry for each example', () => {
     const elsewhere = ['PARAMETER_UNUSED', 'CASE_MISFIT', 'FACT_WRONG_TYPE'];
