@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { sayEqual, saySurvivor } from '../../src/cli/say-change.ts';
-import { tryRules } from '../../src/core/verdict/cases/try-rules.ts';
+import { type TriedRules, tryRules } from '../../src/core/verdict/cases/try-rules.ts';
 import { catalogueOf } from '../../src/core/words/catalogue.ts';
 import { packTable } from './shipped-pack.ts';
 
@@ -13,22 +13,26 @@ const fewestChanges: Readonly<Record<string, number>> = {
 };
 
 describe.each(packTable)('%s', (id, { pack, cases }) => {
-  const tried = tryRules(pack, cases, (fact) => pack.facts[fact]!);
+  let found: TriedRules | null = null;
+  const tried = () => {
+    found ??= tryRules(pack, cases, (fact) => pack.facts[fact]!);
+    return found;
+  };
 
   test('with nothing changed every case comes out as it says', () => {
-    expect(tried.failing.map(({ one }) => one.name)).toEqual([]);
+    expect(tried().failing.map(({ one }) => one.name)).toEqual([]);
   });
 
   test('some case notices every single change of a limit, operator, connective, member, effect or of what lifts a rule', () => {
-    const survivors = tried.survivors.map((one) => {
+    const survivors = tried().survivors.map((one) => {
       const { what, now, kill } = saySurvivor(one, pack, english);
       return `${what}: ${now} ${kill}`;
     });
     expect(survivors).toEqual([]);
-    expect(tried.changes).toBeGreaterThan(fewestChanges[id] ?? 0);
+    expect(tried().changes).toBeGreaterThan(fewestChanges[id] ?? 0);
   });
 
   test('no change of the pack leaves it saying the same in other words', () => {
-    expect(tried.equal.map((change) => sayEqual(change, pack, english).now)).toEqual([]);
+    expect(tried().equal.map((change) => sayEqual(change, pack, english).now)).toEqual([]);
   });
 });

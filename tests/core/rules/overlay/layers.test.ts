@@ -73,13 +73,13 @@ describe('overlays in layers', () => {
 
 describe('the days of an overlay', () => {
   const parts = { parameters: [parameter('soilTemperatureMaxC', 9)] };
-  const overlay = of('season', 'farm', parts, { validFrom: '2026-10-01', validTo: '2027-01-31' });
   test.each([
     ['2026-09-30', false],
     ['2026-10-01', true],
     ['2027-01-31', true],
     ['2027-02-01', false],
   ])('on %s it is applied: %s', (day, holds) => {
+    const overlay = of('season', 'farm', parts, { validFrom: '2026-10-01', validTo: '2027-01-31' });
     const applied = applyOverlays(shipped, [overlay], day);
     expect(applied.ok && applied.pack.overlays !== undefined).toBe(holds);
     expect(codes(applied.findings)).toEqual(holds ? [] : ['OVERLAY_NOT_IN_FORCE season.json']);
@@ -88,15 +88,16 @@ describe('the days of an overlay', () => {
 });
 
 describe('a rule of practice that a protected rule names', () => {
-  const loosened = of('farm', 'farm', {
-    parameters: [parameter('localDriestPercent', 70, { unit: '% of field capacity', tighter: 'higher' })],
-    rules: [
-      rule('soil-too-dry', {
-        when: { fact: 'soil.fieldCapacityPercent', below: 'localDriestPercent' },
-        text: newRule('x', {}).text,
-      }),
-    ],
-  });
+  const loosened = () =>
+    of('farm', 'farm', {
+      parameters: [parameter('localDriestPercent', 70, { unit: '% of field capacity', tighter: 'higher' })],
+      rules: [
+        rule('soil-too-dry', {
+          when: { fact: 'soil.fieldCapacityPercent', below: 'localDriestPercent' },
+          text: newRule('x', {}).text,
+        }),
+      ],
+    });
   const facts = {
     'soil.fieldCapacityPercent': number(75),
     'soil.feel': choice('moist'),
@@ -106,7 +107,7 @@ describe('a rule of practice that a protected rule names', () => {
     'rain.next48hMaxMmPerH': number(5),
   };
   test('is changed for itself, while the protected rule goes on holding by the shipped one', () => {
-    const applied = applyOverlays(shipped, [loosened]);
+    const applied = applyOverlays(shipped, [loosened()]);
     const rules = applied.ok ? compileRules(applied.pack, '2026-11-06').rules : [];
     const outcome = (id: string) => {
       const found = rules.find((one) => one.rule.id === id);
@@ -119,10 +120,10 @@ describe('a rule of practice that a protected rule names', () => {
 
 describe('the hash', () => {
   const file = (parts: object) => JSON.stringify({ $schema: 'x', ...JSON.parse(JSON.stringify(parts)) });
-  const content = overlayOf({ parameters: [parameter('soilTemperatureMaxC', 9)] }).content;
   const hashOf = (text: string) => parseOverlay('a.json', text).overlay?.hash;
 
   test('of an overlay is over what it says: neither the order of keys, the schema nor its cases count', () => {
+    const { content } = overlayOf({ parameters: [parameter('soilTemperatureMaxC', 9)] });
     const { overlay, ...rest } = content;
     expect(hashOf(file({ ...rest, overlay, cases: [] }))).toBe(hashOf(JSON.stringify(content)));
     expect(hashOf(file({ ...content, parameters: [parameter('soilTemperatureMaxC', 8)] }))).not.toBe(

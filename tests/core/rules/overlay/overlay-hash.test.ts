@@ -2,13 +2,15 @@ import { expect, test } from 'vitest';
 import { parseOverlay } from '../../../../src/core/rules/overlay/parse-overlay.ts';
 import { overlayOf, parameter } from './overlay-of.ts';
 
-const { content, hash } = overlayOf({ parameters: [parameter('soilTemperatureMaxC', 9)] });
+const told = () => overlayOf({ parameters: [parameter('soilTemperatureMaxC', 9)] });
 
 test('an overlay that tells its hash is taken where it fits, and keeps it', () => {
+  const { content, hash } = told();
   expect(parseOverlay('farm.json', JSON.stringify({ ...content, hash })).overlay?.hash).toBe(hash);
 });
 
 test('one that was changed after its hash was made is refused, naming both', () => {
+  const { content, hash } = told();
   const changed = { ...content, parameters: [parameter('soilTemperatureMaxC', 9.5)], hash };
   const { overlay, findings } = parseOverlay('farm.json', JSON.stringify(changed));
   expect(overlay).toBeNull();

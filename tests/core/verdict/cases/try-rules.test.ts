@@ -35,9 +35,10 @@ const holds = (pack: Parameters<typeof traceCases>[0], one: PackCase) =>
   traceCases(pack, [resolveCase(one, mini)]).every(({ trace }) => caseHolds(trace, one));
 
 describe('changes that no case notices', () => {
-  const { survivors, changes, failing } = trying([calm]);
+  const tried = () => trying([calm]);
 
   test('are found, and the case that is offered for each holds now and fails after the change', () => {
+    const { survivors, changes, failing } = tried();
     expect(failing).toEqual([]);
     expect(survivors.length).toBeGreaterThan(changes / 2);
     for (const { change, kill } of survivors) {
@@ -47,12 +48,12 @@ describe('changes that no case notices', () => {
   });
 
   test('with the cases offered added, none is left', () => {
-    const offered = survivors.flatMap(({ kill }) => (kill ? [kill] : []));
+    const offered = tried().survivors.flatMap(({ kill }) => (kill ? [kill] : []));
     expect(trying([calm, ...offered]).survivors).toEqual([]);
   });
 
   test('a limit is shown by the value at it or one step off it', () => {
-    const wind = survivors.filter(({ change }) => change.before.id === 'windMostKmh');
+    const wind = tried().survivors.filter(({ change }) => change.before.id === 'windMostKmh');
     expect(wind.map(({ change, facts }) => [change.after, facts['wind.boomKmh']])).toMatchObject([
       [{ value: 9.61 }, 9.61],
       [{ value: 9.59 }, 9.6],
