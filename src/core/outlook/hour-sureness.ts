@@ -78,6 +78,6 @@ function bandsOf(facts: HourFacts, total: Band, most: Band): WholeBands {
 /** Bands of the rain facts, which stand at their cautious end, where the forecast gave them. */
 function wholeRain(facts: HourFacts, at: EpochSeconds, parameters: Parameters): WholeBands {
   const { forecast, growth } = facts.trusted;
-  const rain = rainAhead(forecast, at, rainAheadHours, growth, parameters);
-  return rain === null ? {} : bandsOf(facts, rain.totalMm, rain.maxMmPerH);
+  const { totalMm, maxMmPerH } = rainAhead(forecast, at, rainAheadHours, growth, parameters)!;
+  return bandsOf(facts, totalMm, maxMmPerH);
 }

@@ -13,7 +13,7 @@ export type WholeBands = Readonly<Partial<Record<FactId, Banded>>>;
  * `reach` is how many standard errors a band holds to either side. Null where no forecast number settles it: unknown facts and open choices are for eyes, and are not counted.
  */
 export function chanceMet(
-  { condition }: CompiledRule,
+  { condition }: Pick<CompiledRule, 'condition'>,
   facts: ResolvedFacts,
   bands: WholeBands,
   reach: number,

@@ -68,13 +68,13 @@ function numberChange(
 }
 
 function choiceChange(
-  { fact: id, op, limit }: CompiledComparison,
+  { fact: id, op }: CompiledComparison,
   { choices }: FactDefinition,
   values: readonly string[],
   wanted: boolean,
   facts: ResolvedFacts,
 ): Change | null {
-  if (op === 'has' && limit.kind === 'choices') {
+  if (op === 'has') {
     return { how: wanted ? 'reach' : 'without', to: values[0] ?? '', cost: 1 };
   }
   const inside = (op === 'is' || op === 'oneOf') === wanted;
@@ -111,6 +111,6 @@ function numberBy(to: number, now: Resolved): number | null {
 }
 
 function daysBetween(from: string, to: string): number {
-  const [first, last] = [from, to].map((iso) => DateTime.fromISO(iso, { zone: 'utc' }));
-  return first && last ? Math.round(last.diff(first, 'days').days) : 0;
+  const dayOf = (iso: string) => DateTime.fromISO(iso, { zone: 'utc' });
+  return dayOf(to).diff(dayOf(from), 'days').days;
 }

@@ -43,9 +43,7 @@ export function smallestSetOf(input: ChangesInput): NeededChange[] {
     const now = applyAll(facts, steps, at, compiled.registry);
     const [rule] = blockingRules(compiled, now);
     if (rule === undefined) break;
-    const more = stepsFor(rule, now, input);
-    if (more.length === 0) return [];
-    steps = [...steps.filter((step) => !more.some((other) => replaces(other, step))), ...more];
+    steps = [...steps, ...stepsFor(rule, now, input)];
   }
   if (blockingRules(compiled, applyAll(facts, steps, at, compiled.registry)).length > 0) return [];
   return withoutNeedless(steps, input).map((step) => neededOf(step, input));
@@ -56,11 +54,6 @@ function withoutNeedless(steps: readonly Step[], { compiled, facts, at }: Change
     const without = kept.filter((other) => other !== step);
     return blockingRules(compiled, applyAll(facts, without, at, compiled.registry)).length === 0 ? without : kept;
   }, steps);
-}
-
-function replaces(later: Step, earlier: Step): boolean {
-  const { fact, how, to } = earlier.change;
-  return later.change.fact === fact && (how === 'reach' || to === later.change.to);
 }
 
 function applyAll(

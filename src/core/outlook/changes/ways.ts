@@ -35,7 +35,8 @@ export function leastChanges(
 type Way = readonly LeafChange[] | null;
 
 function together(ways: readonly Way[]): Way {
-  return ways.some((way) => way === null) ? null : ways.flatMap((way) => way ?? []);
+  const possible = ways.filter((way) => way !== null);
+  return possible.length < ways.length ? null : possible.flat();
 }
 
 function cheapest(ways: readonly Way[]): Way {
