@@ -20,7 +20,7 @@ const stormy: Condition = { fact: 'wind.boomKmh', atLeast: 'n0l2' };
 const warm: Condition = { fact: 'soil.temperature30cmC', above: 'n1l1' };
 const dry: Condition = { fact: 'soil.feel', is: 'dry' };
 
-test.each<readonly [string, readonly Condition[], number | null, Effect?]>([
+const limits: readonly (readonly [string, readonly Condition[], number | null, Effect?])[] = [
   ['above a limit', [windy], 9.6],
   ['at least a limit', [stormy], 14.5],
   ['the lowest of two rules', [stormy, windy], 9.6],
@@ -33,12 +33,17 @@ test.each<readonly [string, readonly Condition[], number | null, Effect?]>([
   ['not the limit of another fact', [warm, dry], null],
   ['not that of advice', [windy], null, 'advise'],
   ['nothing where there is no rule', [], null],
-])('from which limit on the wind alone stops or holds: %s', (_, conditions, limit, effect = 'stop') => {
-  const rules = conditions.map((when, at) => ({ ...holdRule(`r${at}`, when), effect }));
-  const named = { ...holdRule('named', windy), effect: 'advise' as const };
-  const pack = { ...ofCore, rules: [...rules, named], parameters: generatedParameters };
-  expect(upperLimitOf(compileRules(pack, '2026-11-06'), 'wind.boomKmh')).toBe(limit);
-});
+];
+
+test.each(limits.map(([name, conditions, limit, effect = 'stop']) => ({ name, conditions, limit, effect })))(
+  'from which limit on the wind alone stops or holds: $name',
+  ({ conditions, limit, effect }) => {
+    const rules = conditions.map((when, at) => ({ ...holdRule(`r${at}`, when), effect }));
+    const named = { ...holdRule('named', windy), effect: 'advise' as const };
+    const pack = { ...ofCore, rules: [...rules, named], parameters: generatedParameters };
+    expect(upperLimitOf(compileRules(pack, '2026-11-06'), 'wind.boomKmh')).toBe(limit);
+  },
+);
 
 test('a figure draws the limit that the rules read, whatever it is called', () => {
   const { soil, rain } = fullView(shipped.pack);

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { localDate } from '../../../src/core/facts/local-day.ts';
 import { definitionsOf, type FactId } from '../../../src/core/facts/registry/index.ts';
 import type { ResolvedFacts } from '../../../src/core/facts/resolved.ts';
-import { cellsOf } from '../../../src/core/rules/analyse/cells.ts';
+import { knownCellsOf } from '../../../src/core/rules/analyse/known-cells.ts';
 import { compileRules } from '../../../src/core/rules/compile.ts';
 import { evaluateChecked } from '../../../src/core/rules/evaluate-checked.ts';
 import { comparisonsIn } from '../../../src/core/rules/reads.ts';
@@ -35,7 +35,7 @@ function* completions(facts: ResolvedFacts, rule: CompiledRule, open: readonly F
   const [first, ...rest] = open;
   if (first === undefined) return yield facts;
   const comparisons = comparisonsIn(rule.condition).filter(({ fact }) => fact === first);
-  for (const cell of cellsOf(definitionOf(first), comparisons) ?? []) {
+  for (const cell of knownCellsOf(definitionOf(first), comparisons) ?? []) {
     yield* completions({ ...facts, [first]: cell }, rule, rest);
   }
 }

@@ -1,7 +1,7 @@
 import { judgeComparison } from '../judge.ts';
 import type { CompiledComparison, CompiledCondition } from '../types.ts';
-import { cellsOf } from './cells.ts';
 import type { DefinitionOf } from './every-cell.ts';
+import { knownCellsOf } from './known-cells.ts';
 
 /** Comparisons of one fact in one `all` that no value meets together, and the one at which that shows. */
 export interface Contradiction {
@@ -24,7 +24,7 @@ function contradictionsAmong(members: readonly CompiledCondition[], definitionOf
     if (member.kind !== 'comparison') continue;
     const earlier = byFact.get(member.fact) ?? [];
     const comparisons = [...earlier, member];
-    const cells = cellsOf(definitionOf(member.fact), comparisons);
+    const cells = knownCellsOf(definitionOf(member.fact), comparisons);
     const met = (among: readonly CompiledComparison[]) =>
       cells === null || cells.some((cell) => among.every((one) => judgeComparison(one, cell) === 'met'));
     if (earlier.length > 0 && met(earlier) && met([member]) && !met(comparisons))

@@ -3,7 +3,7 @@ import type { ResolvedFacts } from '../../facts/resolved.ts';
 import type { FactDefinition, Known } from '../../facts/types.ts';
 import { comparisonsIn } from '../reads.ts';
 import type { CompiledRule } from '../types.ts';
-import { cellsOf } from './cells.ts';
+import { knownCellsOf } from './known-cells.ts';
 
 /** The registry entry of a fact. */
 export type DefinitionOf = (fact: FactId) => FactDefinition;
@@ -24,7 +24,7 @@ export function cellSpaceOf(rules: readonly CompiledRule[], definitionOf: Defini
   const comparisons = rules.flatMap(({ condition }) => comparisonsIn(condition));
   const facts = [...new Set(comparisons.map(({ fact }) => fact))];
   const found = facts.map((fact) =>
-    cellsOf(
+    knownCellsOf(
       definitionOf(fact),
       comparisons.filter((comparison) => comparison.fact === fact),
     ),

@@ -10,10 +10,10 @@ const mostSigns = 10;
 
 /**
  * One known value for each way in which comparisons of one fact can come out together, of all values that the fact can have:
- * numbers at the ends of its range, at each limit and one step of its precision off it; of the days of a leap year the first, the last, each limit and its neighbours; every choice;
- * every set of the signs that are asked for. Null where there are too many signs to tell apart.
+ * numbers at the ends of its range, at each limit and one step of its precision off it; of the days of a leap year the first, the
+ * last, each limit and its neighbours; every choice; every set of the signs that are asked for. Null where there are too many signs to tell apart.
  */
-export function cellsOf(
+export function knownCellsOf(
   definition: FactDefinition,
   comparisons: readonly CompiledComparison[],
 ): readonly Known[] | null {
@@ -47,7 +47,7 @@ function numbersOf({ range, precision = 1 }: FactDefinition, comparisons: readon
   const limits = comparisons.flatMap(({ limit }) => (limit.kind === 'number' ? [limit.value] : []));
   const [low, high] = range ?? [Math.min(...limits) - 2 * precision, Math.max(...limits) + 2 * precision];
   const around = limits.flatMap((limit) => [-1, 0, 1].map((by) => new Big(precision).times(by).plus(limit).toNumber()));
-  return [...new Set([low, ...around, high])].filter((value) => low <= value && value <= high).sort((a, b) => a - b);
+  return [low, ...around, high].filter((value) => low <= value && value <= high);
 }
 
 /** A code of no country (ISO 3166-1 leaves XA to XZ to users) that is not among those named. */
@@ -66,7 +66,7 @@ function daysAround(comparisons: readonly CompiledComparison[]): string[] {
     const at = daysOfLeapYear.findIndex((iso) => monthDayNumber(iso.slice(5)) === limit.value);
     return daysOfLeapYear.slice(Math.max(0, at - 1), at + 2);
   });
-  return [daysOfLeapYear[0] ?? '', ...around, daysOfLeapYear.at(-1) ?? ''];
+  return [...daysOfLeapYear.slice(0, 1), ...around, ...daysOfLeapYear.slice(-1)];
 }
 
 const monthLengths = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
