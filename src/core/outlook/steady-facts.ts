@@ -6,7 +6,7 @@ export function steadyFacts(): (id: FactId, fact: Resolved) => Resolved {
   const kept = new Map<FactId, Resolved>();
   return (id, fact) => {
     const last = kept.get(id);
-    if (last !== undefined && (last === fact || readsAlike(last, fact))) return last;
+    if (last !== undefined && readsAlike(last, fact)) return last;
     kept.set(id, fact);
     return fact;
   };
