@@ -68,11 +68,10 @@ describe('the Beaufort scale', () => {
   });
 
   test.each([
-    [() => beaufort(13), 'a whole Beaufort force of 0 to 12', '13'],
-    [() => boomWindOfForce(5), 'a whole Beaufort force of 0 to 4', '5'],
-    [() => forceOfWind10m(-1), /^a wind of 0 to .* km\/h$/, '-1'],
-  ])('the refusal says what is taken (%#)', (call, expected, came) => {
-    const said = typeof expected === 'string' ? expected : expect.stringMatching(expected);
-    expect(call).toThrow(expect.objectContaining({ details: expect.objectContaining({ expected: said, came }) }));
+    ['a whole Beaufort force of 0 to 12', '13', () => beaufort(13)],
+    ['a whole Beaufort force of 0 to 4', '5', () => boomWindOfForce(5)],
+    ['a wind of 0 or more km/h', '-1', () => forceOfWind10m(-1)],
+  ])('the refusal says that %s is taken, and that %s came', (expected, came, call) => {
+    expect(call).toThrow(expect.objectContaining({ details: { expected, came } }));
   });
 });
