@@ -4,7 +4,7 @@ import type { WordRow } from './rows.ts';
 import type { Token } from './tokens.ts';
 import type { Intent } from './types.ts';
 
-/** Patterns as in `expandPattern`. */
+/** Patterns as in `phraseBook`. */
 export type Patterns = readonly string[];
 
 /** Which side of a number is open, or that it is only near. */

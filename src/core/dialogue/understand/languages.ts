@@ -11,7 +11,7 @@ export function isUnderstood(code: string): boolean {
 
 /**
  * The language of a code; English for a code that is not known, or none. Its books are made when it is first asked for. Word lists are
- * data: patterns as in `expandPattern`, in lower case, apostrophes left out, and written as the language's `spell` writes words. What a
+ * data: patterns as in `phraseBook`, in lower case, apostrophes left out, and written as the language's `spell` writes words. What a
  * meaning is (the facts, choices and answers of the pack) is the same in every language; only how it is said differs.
  */
 export function languageOf(code: string | undefined): Language {

@@ -3,7 +3,7 @@ import type { Means, Row } from './lexicon-types.ts';
 
 /** Words of one meaning, as the word lists give them. */
 export interface WordRow extends Row {
-  /** Patterns as in `expandPattern`. */
+  /** Patterns as in `phraseBook`. */
   readonly say: readonly string[];
 }
 

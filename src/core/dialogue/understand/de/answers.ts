@@ -1,7 +1,7 @@
 import type { AnswerWords } from '../language-words.ts';
 import { words } from './spelling.ts';
 
-/** Short answers, corrections and questions, at the beginning of a clause. Patterns as in `expandPattern`. */
+/** Short answers, corrections and questions, at the beginning of a clause. Patterns as in `phraseBook`. */
 export const answerWords: AnswerWords = {
   yes: words`
     ja, jo, joa, jawohl, jawoll, jep, jupp, jup, jau, ja ja, ja bitte, ja klar, ja genau, ja sicher, ja natürlich,

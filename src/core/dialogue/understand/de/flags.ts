@@ -4,7 +4,7 @@ import { spell, words } from './spelling.ts';
 const closed =
   'weg, ist|sind weg|fort|verschwunden, abgezogen, abgelaufen, geschlossen, zu gegangen, geschmolzen, aufgetaut, getaut, abgetaut';
 
-/** What little words do to the clause that they stand in. Patterns as in `expandPattern`. */
+/** What little words do to the clause that they stand in. Patterns as in `phraseBook`. */
 export const flagWords: LanguageWords['flags'] = {
   not: words`
     nicht, nimmer, nicht mehr, kein, keine, keinen, keiner, keines, keinem, keins, nichts, nirgends, nirgendwo, ohne, weder, nie,

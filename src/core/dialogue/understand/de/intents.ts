@@ -4,7 +4,7 @@ import { words } from './spelling.ts';
 const field = 'feld|schlag|acker|stück';
 const otherField = `anderes|nächstes|neues ${field}`;
 
-/** How people ask for something beside telling facts. Patterns as in `expandPattern`; they must be all that a clause says. */
+/** How people ask for something beside telling facts. Patterns as in `phraseBook`; they must be all that a clause says. */
 export const intentWords: Readonly<Partial<Record<Exclude<Intent, 'yes' | 'no'>, readonly string[]>>> = {
   why: words`
     warum, wieso, weshalb, weswegen, wozu, wofür, warum|wieso|weshalb|wozu fragst du das|danach?,

@@ -1,7 +1,7 @@
 import type { Subject } from '../lexicon-types.ts';
 import { words } from './spelling.ts';
 
-/** What a word speaks of. Patterns as in `expandPattern`. */
+/** What a word speaks of. Patterns as in `phraseBook`. */
 export const subjectWords: Readonly<Record<Subject, readonly string[]>> = {
   soil: words`
     boden, böden, bodens, bodn, erde, krume, ackerkrume, oberboden, acker, bodentemperatur, boden temperatur,

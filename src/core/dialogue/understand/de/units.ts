@@ -100,7 +100,7 @@ const after: readonly (readonly [pattern: string, unit: SaidUnit])[] = [
   ['bbch', 'bbch'],
 ];
 
-/** Units as said after a number; `foreign` ones measure nothing that is asked. Patterns as in `expandPattern`. */
+/** Units as said after a number; `foreign` ones measure nothing that is asked. Patterns as in `phraseBook`. */
 export const unitsAfter: typeof after = after.map(([pattern, unit]) => [spell(pattern), unit]);
 
 /** Units as said before a number. */

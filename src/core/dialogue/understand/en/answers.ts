@@ -1,7 +1,7 @@
 import type { AnswerWords } from '../language-words.ts';
 import { words } from '../phrases.ts';
 
-/** Short answers, corrections and questions, at the beginning of a clause. Patterns as in `expandPattern`. */
+/** Short answers, corrections and questions, at the beginning of a clause. Patterns as in `phraseBook`. */
 export const answerWords: AnswerWords = {
   yes: words`
     yes, yeah, yep, yup, yea, aye, ay, yes please, yeh, y, correct, thats right|correct|it|true, right, sure,

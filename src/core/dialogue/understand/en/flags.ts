@@ -1,7 +1,7 @@
 import type { Flag } from '../lexicon-types.ts';
 import { words } from '../phrases.ts';
 
-/** What little words do to the clause that they stand in. Patterns as in `expandPattern`; apostrophes left out. */
+/** What little words do to the clause that they stand in. Patterns as in `phraseBook`; apostrophes left out. */
 export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string[]>> = {
   not: words`
     no more,

@@ -19,7 +19,7 @@ export const wishTails = words`
   then, here, there, though, on that, this week
 `;
 
-/** How people ask for something beside telling facts. Patterns as in `expandPattern`; they must be all that a clause says. */
+/** How people ask for something beside telling facts. Patterns as in `phraseBook`; they must be all that a clause says. */
 export const intentWords: Readonly<Record<Exclude<Intent, 'yes' | 'no' | 'define' | 'same-for'>, readonly string[]>> = {
   why: words`
     why, why do|would|are you ask|asking|need|want|wanting that|this|it|me?, why do|would you need|want to know?

@@ -1,7 +1,7 @@
 import type { Subject } from '../lexicon-types.ts';
 import { words } from '../phrases.ts';
 
-/** What a word speaks of. Patterns as in `expandPattern`. */
+/** What a word speaks of. Patterns as in `phraseBook`. */
 export const subjectWords: Readonly<Record<Subject, readonly string[]>> = {
   soil: words`
     the clay|silt|sand|peat, soil, soils, ground, the? land, earth, topsoil, seedbed, soil temp|temperature|thermometer, ground

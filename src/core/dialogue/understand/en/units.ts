@@ -1,6 +1,6 @@
 import type { SaidUnit } from '../lexicon-types.ts';
 
-/** Units as said after a number; `foreign` ones measure nothing that is asked. Patterns as in `expandPattern`. */
+/** Units as said after a number; `foreign` ones measure nothing that is asked. Patterns as in `phraseBook`. */
 export const unitsAfter: readonly (readonly [pattern: string, unit: SaidUnit])[] = [
   ['°|degrees|degree|deg|digrees|degres? c|celsius|centigrade|celcius|cel', 'C'],
   ['°|degrees|degree|deg? f|fahrenheit', 'F'],
