@@ -47,12 +47,12 @@ export function checkQuestions(
         among: pictureIds,
       });
     }
-    for (const [at, other] of (question.with ?? []).entries()) {
-      if (other !== question.id && questions.some(({ id }) => id === other)) continue;
+    const among = questions.map(({ id }) => id).filter((id) => id !== question.id);
+    question.with?.forEach((other, at) => {
+      if (among.includes(other)) return;
       const expected = 'the id of another question';
-      const among = questions.map(({ id }) => id);
       report('QUESTION_MISFIT', inside(place, 'with', at), { expected, came: show(other), among });
-    }
+    });
     checkForm(question, registry, place, report);
     const choices = question.choices?.map((choice, at) =>
       checkChoice(choice, question, inside(place, 'choices', at), languages, { registry, limitsOf }, report),
