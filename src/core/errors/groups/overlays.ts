@@ -80,16 +80,16 @@ export const overlayErrors = {
     next: 'Keep the value of the pack, or move it the other way; a rule of practice may get a parameter of its own.',
   },
   OVERLAY_DERIVATION_LOOSENED: {
-    says: 'An overlay moves a parameter by which a fact is worked out that protected rules read, otherwise than the pack calls tighter.',
-    next: 'Move it in the direction expected, or leave it.',
+    says: 'An overlay moves a parameter by which a fact is worked out that protected rules read, and not in a way that can only tighten them.',
+    next: 'Move it in the direction expected, or leave it as the pack has it.',
   },
   OVERLAY_AGEING_LOOSENED: {
-    says: 'An overlay lets a fact that protected rules read stay good otherwise than the pack calls tighter.',
-    next: 'Move it in the direction expected, or leave it.',
+    says: 'An overlay moves for how long a fact that protected rules read stays good; shorter loosens too, since a stop might yield to another source.',
+    next: 'Leave it as the pack has it; a limit or a rule of your own can ask for more.',
   },
   OVERLAY_BAND_LOOSENED: {
-    says: 'An overlay moves the band of a fact that protected rules read otherwise than the pack calls tighter.',
-    next: 'Move it in the direction expected, or leave it.',
+    says: 'An overlay moves the band of a fact that protected rules read; wider loosens too, since what surely stops might only possibly do so.',
+    next: 'Leave it as the pack has it; a limit or a rule of your own can ask for more.',
   },
   OVERLAY_DOSE_LOOSENED: {
     says: 'An overlay moves what the dose is reckoned from otherwise than the pack calls tighter; the label limits the dose.',

@@ -1,5 +1,6 @@
 import type { ErrorWordsOf } from '../errors.ts';
 
+const asShipped = 'Lassen Sie es, wie das Paket es hat; ein Grenzwert oder eine Regel von Ihnen kann mehr verlangen.';
 const direction = 'Verschieben Sie ihn in die erwartete Richtung, oder lassen Sie ihn.';
 
 /** Failures of overlays, the local additions to a pack, in German. */
@@ -77,16 +78,16 @@ export const overlayErrors: ErrorWordsOf = {
     next: 'Lassen Sie den Wert des Pakets, oder verschieben Sie ihn in die andere Richtung; eine Regel der Praxis kann einen eigenen Parameter bekommen.',
   },
   OVERLAY_DERIVATION_LOOSENED: {
-    says: 'Ein Zusatz verschiebt einen Parameter, aus dem eine Angabe errechnet wird, die geschützte Regeln lesen, anders als es nach dem Paket strenger ist.',
-    next: direction,
+    says: 'Ein Zusatz verschiebt einen Parameter, aus dem eine Angabe errechnet wird, die geschützte Regeln lesen, und nicht so, dass sie nur strenger werden können.',
+    next: 'Verschieben Sie ihn in der erwarteten Richtung, oder lassen Sie ihn, wie das Paket ihn hat.',
   },
   OVERLAY_AGEING_LOOSENED: {
-    says: 'Ein Zusatz lässt eine Angabe, die geschützte Regeln lesen, anders gültig bleiben als es nach dem Paket strenger ist.',
-    next: direction,
+    says: 'Ein Zusatz verschiebt, wie lange eine Angabe gilt, die geschützte Regeln lesen; auch kürzer lockert, denn an die Stelle dessen, was verbietet, könnte eine andere Quelle treten.',
+    next: asShipped,
   },
   OVERLAY_BAND_LOOSENED: {
-    says: 'Ein Zusatz verschiebt die Spanne einer Angabe, die geschützte Regeln lesen, anders als es nach dem Paket strenger ist.',
-    next: direction,
+    says: 'Ein Zusatz verschiebt die Spanne einer Angabe, die geschützte Regeln lesen; auch weiter lockert, denn was sicher verbietet, wäre dann nur möglich.',
+    next: asShipped,
   },
   OVERLAY_DOSE_LOOSENED: {
     says: 'Ein Zusatz verschiebt, woraus die Aufwandmenge errechnet wird, anders als es nach dem Paket strenger ist; die Gebrauchsanleitung begrenzt sie.',

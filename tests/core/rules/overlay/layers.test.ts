@@ -26,8 +26,8 @@ describe('overlays in layers', () => {
 
   test('a farm may tighten further what the area tightened', () => {
     const applied = applyOverlays(shipped, [
-      of('area', 'area', { parameters: [parameter('goodForSoilSeenHours', 12)] }),
-      of('farm', 'farm', { parameters: [parameter('goodForSoilSeenHours', 6)] }),
+      of('area', 'area', { parameters: [parameter('drainsSurplusMm', 4)] }),
+      of('farm', 'farm', { parameters: [parameter('drainsSurplusMm', 3)] }),
     ]);
     expect(applied.findings).toEqual([]);
   });

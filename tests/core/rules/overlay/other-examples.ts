@@ -22,6 +22,27 @@ export const brokenOtherwise: readonly Broken[] = [
     words: ['soil.surface'],
   },
   {
+    name: 'ageing that looks tighter: what was measured would yield to the forecast sooner',
+    parts: { parameters: [parameter('goodForSeenNowHours', 0.5)] },
+    code: 'OVERLAY_AGEING_LOOSENED',
+    pointer: '/parameters/0/value',
+    words: ['wind.boomKmh', '1 as shipped'],
+  },
+  {
+    name: 'a band that looks tighter: a wind that is surely too high would only be possibly so',
+    parts: { parameters: [parameter('forecastWindBandKmh', 2)] },
+    code: 'OVERLAY_BAND_LOOSENED',
+    pointer: '/parameters/0/value',
+    words: ['wind.boomKmh', '1 as shipped'],
+  },
+  {
+    name: 'a derivation that tightens one protected rule and loosens another',
+    parts: { parameters: [parameter('boomHeightAboveCropM', 1)] },
+    code: 'OVERLAY_DERIVATION_LOOSENED',
+    pointer: '/parameters/0/value',
+    words: ['0.5 as shipped'],
+  },
+  {
     name: 'the oldest forecast that counts',
     parts: { parameters: [parameter('forecastOldestHours', 96)] },
     code: 'OVERLAY_AGEING_LOOSENED',

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { coreFacts, definitionsOf } from '../../../../src/core/facts/registry/index.ts';
-import type { FactDefinition } from '../../../../src/core/facts/types.ts';
+import type { FactDefinition, ForecastTaking, ForecastVariable } from '../../../../src/core/facts/types.ts';
 import { indirectReach } from '../../../../src/core/rules/overlay/protect/parameter-kinds.ts';
 
 const night: FactDefinition = {
@@ -11,22 +11,56 @@ const night: FactDefinition = {
   goodFor: { kind: 'hours', parameter: 'goodForNightHours' },
   forecast: { variable: 'air-temperature', over: { hoursAhead: 'nightHours' }, take: 'min' },
 };
-const definitionOf = definitionsOf({ ...coreFacts, 'air.nightC': night });
+const taken = (variable: ForecastVariable, hoursAhead: string, take: ForecastTaking['take']): FactDefinition => ({
+  ...night,
+  goodFor: { kind: 'season' },
+  forecast: { variable, over: { hoursAhead }, take },
+});
+const definitionOf = definitionsOf({
+  ...coreFacts,
+  'air.nightC': night,
+  'rain.beforeDryMm': taken('rain', 'dryHours', 'sum'),
+  'rain.overNightMm': taken('rain', 'nightHours', 'max'),
+  'air.meanHumidityPercent': taken('relative-humidity', 'meanHours', 'mean'),
+  'crop.leavesSeen': {
+    label: 'leaves',
+    type: 'choice',
+    unit: null,
+    obtained: ['asked'],
+    goodFor: { kind: 'hours', parameter: 'dryHours' },
+  },
+});
 const reach = (parameter: string, ...facts: string[]) => indirectReach(parameter, new Set(facts), definitionOf);
 
 test.each([
-  ['goodForSoilSeenHours', 'soil.surface', 'ageing'],
-  ['goodForSoilSeenRainMm', 'soil.surface', 'ageing'],
-  ['fieldProfileSeasonStart', 'field.drained', 'ageing'],
-  ['forecastOldestHours', 'wind.boomKmh', 'ageing'],
-  ['forecastWindBandKmh', 'wind.gustKmh', 'band'],
-  ['forecastFreshHours', 'rain.next48hMm', 'band'],
-  ['drainsSurplusMm', 'soil.drainsExpected7d', 'derivation'],
-  ['goodForNightHours', 'air.nightC', 'ageing'],
-  ['forecastTemperatureBandC', 'air.nightC', 'band'],
-  ['nightHours', 'air.nightC', 'derivation'],
-])('%s bears on %s by %s', (parameter, fact, kind) => {
-  expect(reach(parameter, fact, 'treatment.partnerInTank')).toEqual({ kind, facts: [fact] });
+  ['goodForSoilSeenHours', 'soil.surface', 'ageing', null],
+  ['goodForSoilSeenRainMm', 'soil.surface', 'ageing', null],
+  ['fieldProfileSeasonStart', 'field.drained', 'ageing', null],
+  ['forecastOldestHours', 'wind.boomKmh', 'ageing', null],
+  ['forecastWindBandKmh', 'wind.gustKmh', 'band', null],
+  ['forecastFreshHours', 'rain.next48hMm', 'band', null],
+  ['drainsSurplusMm', 'soil.drainsExpected7d', 'derivation', { moved: 'lower', way: 'yes' }],
+  ['goodForNightHours', 'air.nightC', 'ageing', null],
+  ['forecastTemperatureBandC', 'air.nightC', 'band', null],
+  ['nightHours', 'air.nightC', 'derivation', { moved: 'higher', way: 'lower' }],
+  ['dryHours', 'rain.beforeDryMm', 'derivation', { moved: 'higher', way: 'higher' }],
+  ['meanHours', 'air.meanHumidityPercent', 'derivation', null],
+  ['inversionCloudAtMostPercent', 'air.inversionRisk', 'derivation', { moved: 'higher', way: 'yes' }],
+  ['boomHeightAboveCropM', 'wind.boomKmh', 'derivation', null],
+])('%s bears on %s by %s; moved %o', (parameter, fact, kind, rises) => {
+  expect(reach(parameter, fact, 'treatment.partnerInTank')).toEqual({ kind, facts: [fact], rises });
+});
+
+test('hours that tell the least of one fact and the most of another let neither move', () => {
+  expect(reach('nightHours', 'air.nightC', 'rain.overNightMm')).toEqual({
+    kind: 'derivation',
+    facts: ['air.nightC', 'rain.overNightMm'],
+    rises: null,
+  });
+});
+
+test('hours that also tell for how long a fact stays good do not move', () => {
+  expect(reach('dryHours', 'rain.beforeDryMm', 'crop.leavesSeen')?.rises).toBeNull();
 });
 
 test.each([
@@ -40,5 +74,5 @@ test.each([
 });
 
 test('what the dose is reckoned from always counts', () => {
-  expect(reach('usualDoseGPerHa')).toEqual({ kind: 'dose', facts: [] });
+  expect(reach('usualDoseGPerHa')).toEqual({ kind: 'dose', facts: [], rises: null });
 });

@@ -37,8 +37,11 @@ export const plain: readonly { readonly name: string; readonly parts: Parts }[] 
   { name: 'a shorter season at its end', parts: { parameters: [parameter('seasonLastDay', '01-15')] } },
   { name: 'fewer countries', parts: { parameters: [parameter('packCountries', ['GB-ENG'])] } },
   { name: 'drier soil refused sooner', parts: { parameters: [parameter('fieldCapacityDriestPercent', 85)] } },
-  { name: 'seen soil good for a shorter time', parts: { parameters: [parameter('goodForSoilSeenHours', 12)] } },
-  { name: 'wider bands of the forecast', parts: { parameters: [parameter('forecastWindBandKmh', 2)] } },
+  { name: 'drains that count as about to run sooner', parts: { parameters: [parameter('drainsSurplusMm', 2)] } },
+  {
+    name: 'more hours of a morning with inversion',
+    parts: { parameters: [parameter('inversionAfterSunriseHours', 3)] },
+  },
   { name: 'a smaller dose', parts: { parameters: [parameter('usualDoseGPerHa', 700)] } },
   {
     name: 'a limit of practice moved either way',

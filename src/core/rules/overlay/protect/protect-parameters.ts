@@ -2,9 +2,10 @@ import type { ErrorCode } from '../../../errors/table.ts';
 import type { Tighter } from '../../../units/parameter.ts';
 import type { Report } from '../../pack/findings.ts';
 import type { Pack } from '../../pack-types.ts';
+import { isProtected } from '../../types.ts';
 import type { Overlay } from '../parse-overlay.ts';
-import type { ParameterKind } from './parameter-kinds.ts';
-import { indirectReach } from './parameter-kinds.ts';
+import { type IndirectReach, indirectReach } from './parameter-kinds.ts';
+import { risesWith } from './rises-with.ts';
 import {
   type Moved,
   movedParameters,
@@ -12,9 +13,10 @@ import {
   placeOfMoved,
   protectedFacts,
   protectedParameters,
+  rulesOn,
 } from './world.ts';
 
-const codes: Readonly<Record<Exclude<ParameterKind, 'outlook'>, ErrorCode>> = {
+const codes: Readonly<Record<IndirectReach['kind'], ErrorCode>> = {
   ageing: 'OVERLAY_AGEING_LOOSENED',
   band: 'OVERLAY_BAND_LOOSENED',
   derivation: 'OVERLAY_DERIVATION_LOOSENED',
@@ -38,8 +40,10 @@ export function checkDeclared(overlay: Overlay, before: Pack, report: Report): v
 }
 
 /**
- * Reports parameters that reach a protected rule, or the dose, through ageing, a band or a derivation and that an overlay moved
- * otherwise than in the direction which the pack declares as tighter; and values that would begin where the pack's ended.
+ * Reports parameters that reach a protected rule, or the dose, through ageing, a band or a derivation and that an overlay moved;
+ * and values that would begin where the pack's ended. Free to move, in the direction which the pack declares as tighter, are only
+ * the dose and what brings a fact nearer to each protected rule that reads it: to trust a reading for less long, or with a wider
+ * band, may put another source or no value in the place of one that stops.
  */
 export function protectParameters(world: ProtectWorld): void {
   const { before, overlay, report, definitionOf, days } = world;
@@ -57,20 +61,31 @@ export function protectParameters(world: ProtectWorld): void {
       continue;
     }
     const reach = indirectReach(moved.id, facts, definitionOf);
-    if (!reach || movedTighter(moved)) continue;
+    if (!reach) continue;
+    const mayTighten = reach.kind === 'dose' || rises(world, reach, moved);
+    if (mayTighten && movedTighter(moved)) continue;
     seen.add(moved.id);
     const of = reach.facts.length === 0 ? '' : `, which bears on ${reach.facts.join(', ')}`;
     report(codes[reach.kind], place, {
-      expected: expectedOf(moved),
+      expected: expectedOf(moved, mayTighten),
       came: `${show(moved.after)} on ${moved.day}${of}`,
       parameter: moved.id,
     });
   }
 }
 
-function expectedOf({ before }: Moved): string {
+/** True where what the pack calls tighter brings the facts of a reach nearer to each protected rule that reads them, on every day. */
+function rises({ before, days }: ProtectWorld, { rises: rise, facts }: IndirectReach, moved: Moved): boolean {
+  if (rise === null || moved.before?.tighter !== rise.moved) return false;
+  const conditions = days.flatMap((day) => [...rulesOn(before, day).values()]).filter(({ rule }) => isProtected(rule));
+  return conditions.every(({ condition }) => facts.every((fact) => risesWith(condition, fact, rise.way)));
+}
+
+function expectedOf({ before }: Moved, mayTighten: boolean): string {
   if (!before) return 'no value where the pack has none';
-  return before.tighter === 'neither' ? `${show(before)} as shipped` : `${show(before)}, or ${before.tighter}`;
+  return mayTighten && before.tighter !== 'neither'
+    ? `${show(before)}, or ${before.tighter}`
+    : `${show(before)} as shipped`;
 }
 
 function show(parameter: Moved['before']): string {
