@@ -1,6 +1,7 @@
 import { words as english } from './en/index.ts';
 import type { pageWords as englishPage } from './en/page.ts';
 import { catalogues } from './languages.ts';
+import { ofLanguage } from './of-language.ts';
 
 /** The shape of a catalogue: the same keys, sentences free. */
 export type Sentences<T> = T extends (...args: infer Args) => string
@@ -22,5 +23,5 @@ export const languageCodes: readonly string[] = Object.keys(catalogues);
 
 /** The catalogue of a language; English where there is none. */
 export function catalogueOf(language: string): Catalogue {
-  return (Object.hasOwn(catalogues, language) ? catalogues[language] : undefined) ?? english;
+  return ofLanguage(catalogues, language, english);
 }

@@ -39,7 +39,7 @@ export function fillRuleText(
 ): string {
   const values: Record<string, string> = {};
   const comparisons = comparisonsIn(rule.condition);
-  const isNumber = (name: string) =>
+  const isNumber = (name: string | undefined) =>
     comparisons.every(({ fact, value }) => fact !== name || (value.known && value.source !== 'told'));
   for (const { fact, value } of comparisons) {
     const limits = comparisons.filter((one) => one.fact === fact).flatMap(limitNumbers);
@@ -50,7 +50,7 @@ export function fillRuleText(
     if (parameter) values[id] = describeParameter(parameter, words);
   }
   const whole = template.replaceAll(/\[\[(.*?)\]\]/g, (_, part: string) =>
-    [...part.matchAll(/\{([^{}]*)\}/g)].every(([, name = '']) => isNumber(name)) ? part : '',
+    [...part.matchAll(/\{([^{}]*)\}/g)].every(([, name]) => isNumber(name)) ? part : '',
   );
   return fillText(whole, values);
 }

@@ -99,10 +99,7 @@ function partsOf(
 }
 
 function sentences(...parts: readonly (string | null)[]): string {
-  return parts
-    .filter((part) => part !== null && part !== '')
-    .map((part) => (/[.!?]$/.test(part ?? '') ? part : `${part}.`))
-    .join(' ');
+  return parts.flatMap((part) => (part ? [/[.!?]$/.test(part) ? part : `${part}.`] : [])).join(' ');
 }
 
 /** A hand-over as plain text for sending, one line a sentence; headings stand alone, points begin with a dash. */

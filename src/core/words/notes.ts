@@ -24,9 +24,9 @@ function known(text: string, words: PageCatalogue): string | null {
 
 /** What an error says, with its code in brackets. */
 function ofError(text: string, words: PageCatalogue): string | null {
-  const [, says, rest = '', code = ''] = /^(.*) \((([A-Z_]+)(?:: .*)?)\)$/s.exec(text) ?? [];
-  const own = words.errors[code as ErrorCode];
-  return says === undefined || own === undefined ? null : `${own.says} (${rest})`;
+  const found = /^.* \((([A-Z_]+)(?:: .*)?)\)$/s.exec(text);
+  const own = found && words.errors[found[2] as ErrorCode];
+  return own ? `${own.says} (${found[1]})` : null;
 }
 
 /** A reading that is too old, with its time: "9.6 C at 2026-11-05 09:00". */

@@ -45,5 +45,5 @@ function placeOf(decimals: number): number {
 
 /** A number as written in a program, with the decimal mark of the language. */
 export function marked({ values }: PageCatalogue, written: string): string {
-  return values.decimalMark === '.' ? written : written.replace('.', values.decimalMark);
+  return written.replace('.', values.decimalMark);
 }

@@ -6,7 +6,7 @@ import { showNumber } from './numbers.ts';
 import { describeFallThrough } from './outlook-soil.ts';
 import { showDayAndTime } from './outlook-times.ts';
 import type { OutlookWording } from './outlook-windows.ts';
-import { showDay } from './times.ts';
+import { isoDay, showDay } from './times.ts';
 import { capital, joinWords, unitSuffix } from './units.ts';
 import { describeValue, showChoice } from './values.ts';
 
@@ -37,7 +37,7 @@ function isFallOf({ fact, to, by }: NeededChange, { limitC }: FallThrough): bool
 }
 
 function laterFall(fall: FallThrough, at: Outlook['at'], { words, zone }: OutlookWording): string {
-  const today = DateTime.fromSeconds(at, { zone }).toISODate() ?? '';
+  const today = DateTime.fromSeconds(at, { zone }).toFormat(isoDay);
   return `${words.outlook.changes.notForSure} ${describeFallThrough(fall, today, words)}`;
 }
 

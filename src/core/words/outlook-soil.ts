@@ -2,7 +2,7 @@ import type { FallThrough } from '../outlook/types.ts';
 import type { Catalogue } from './catalogue.ts';
 import { marked } from './numbers.ts';
 import { showShare } from './outlook-chance.ts';
-import { showDayOfYear } from './outlook-times.ts';
+import { showDayOfYear } from './times.ts';
 import { unitSuffix } from './units.ts';
 
 /** Chance of warming back from which on it is said, 0 to 1. */

@@ -1,13 +1,13 @@
 import { DateTime } from 'luxon';
 import type { EpochSeconds } from '../units/brands.ts';
 import type { Catalogue } from './catalogue.ts';
+import { isoDay, showDayOfYear } from './times.ts';
 
 /** A day at the field as "Thursday 12 November". */
 export function showWeekday(local: DateTime, words: Catalogue): string {
-  const month = words.values.months[local.month - 1] ?? '';
   return words.outlook.time.day(
     words.outlook.weekdays[local.weekday - 1] ?? '',
-    `${words.values.dayOfMonth(local.day)} ${month}`,
+    showDayOfYear(local.toFormat(isoDay), words),
   );
 }
 
@@ -26,13 +26,6 @@ export function showDayAndTime(at: EpochSeconds, zone: string, words: Catalogue)
 export function showEnd(at: EpochSeconds, zone: string, words: Catalogue): string {
   const [day, clock] = endParts(DateTime.fromSeconds(at, { zone }), words);
   return words.outlook.time.at(day, clock);
-}
-
-/** ISO day as "12 November"; what is no such day is given back as it came. */
-export function showDayOfYear(iso: string, words: Catalogue): string {
-  const [, month = '', day = ''] = iso.split('-');
-  const name = words.values.months[Number(month) - 1];
-  return name === undefined || day === '' ? iso : `${words.values.dayOfMonth(Number(day))} ${name}`;
 }
 
 /** From one moment to another at the field: "Thursday 12 November, 09:00 to 14:00". An hour that comes twice is told apart. */

@@ -5,6 +5,7 @@ import { describeSoilBelow, describeSureness } from './outlook-chance.ts';
 import { describeFallThrough } from './outlook-soil.ts';
 import { showDayAndTime, showEnd, showSpan } from './outlook-times.ts';
 import { describeConditions, describeHours, namesOf, type OutlookWording } from './outlook-windows.ts';
+import { isoDay } from './times.ts';
 
 /** What lies further ahead than two days no longer spoils a spraying of today. */
 const soonSeconds = 48 * 3600;
@@ -75,7 +76,7 @@ function spoilSentence({ spoiled, at }: Outlook, reach: string, wording: Outlook
 }
 
 function soilSentences({ fallThrough, at }: Outlook, verdict: VerdictWord, { words, zone }: OutlookWording): string[] {
-  const today = DateTime.fromSeconds(at, { zone }).toISODate() ?? '';
+  const today = DateTime.fromSeconds(at, { zone }).toFormat(isoDay);
   if (fallThrough === null) return [];
   const isPast = fallThrough.day90 !== null && fallThrough.day90 <= today;
   if (isPast && verdict === 'spray-today') return [];

@@ -6,7 +6,7 @@ export function describeDue(seconds: number, words: PracticeWords): string {
   const minutes = Math.ceil(seconds / 60);
   if (minutes < 60) return words.inMinutes(minutes);
   const hours = Math.round(minutes / 60);
-  return hours < 24 ? words.inHours(hours) : words.inDays(Math.max(1, Math.round(hours / 24)));
+  return hours < 24 ? words.inHours(hours) : words.inDays(Math.round(hours / 24));
 }
 
 /** The same for a list: "due now", "next in 6 minutes". */

@@ -38,8 +38,9 @@ export function sayConditionLines(
   if (text.length <= longestLine || condition.kind === 'comparison') return [{ depth, text }];
   const lead = leadOf(condition, world, words);
   if ('member' in condition) {
-    const [first, ...rest] = sayConditionLines(condition.member, world, words, depth);
-    return [{ depth, text: `${lead} ${first?.text ?? ''}` }, ...rest];
+    return sayConditionLines(condition.member, world, words, depth).map((line, at) =>
+      at === 0 ? { depth, text: `${lead} ${line.text}` } : line,
+    );
   }
   const inner = condition.members.flatMap((member) => sayConditionLines(member, world, words, depth + 1));
   return [{ depth, text: lead }, ...inner];
@@ -69,9 +70,9 @@ function inline(condition: CompiledCondition, world: SayWorld, words: Catalogue,
       );
     default: {
       const { joiner, one } = say[condition.kind];
-      const [first] = condition.members;
-      if (condition.members.length === 1 && first) return one(inside(first));
-      const text = condition.members.map((member) => inline(member, world, words, true)).join(joiner);
+      const isOne = condition.members.length === 1;
+      const text = condition.members.map((member) => inline(member, world, words, !isOne)).join(joiner);
+      if (isOne) return one(text);
       const whole = acrossNewYear(condition, text, words);
       return nested ? `(${whole})` : whole;
     }

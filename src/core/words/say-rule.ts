@@ -20,11 +20,9 @@ export interface SaidRule {
 export function sayRule({ rule, condition }: CompiledRule, world: SayWorld, words: Catalogue): SaidRule {
   const head = headOf(rule, words);
   const sentence = words.say.sentence(head, sayCondition(condition, world, words));
-  const [first, ...rest] = sayConditionLines(condition, world, words);
-  const lines =
-    rest.length === 0 || !first
-      ? [{ depth: 0, text: sentence }]
-      : [{ depth: 0, text: words.say.opening(head, first.text) }, ...rest];
+  const told = sayConditionLines(condition, world, words);
+  const first = (text: string) => (told.length === 1 ? sentence : words.say.opening(head, text));
+  const lines = told.map((line, at) => (at === 0 ? { ...line, text: first(line.text) } : line));
   return { rule: rule.id, sentence, lines };
 }
 

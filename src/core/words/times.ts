@@ -4,24 +4,37 @@ import type { Catalogue } from './catalogue.ts';
 
 /** A calendar day (ISO 8601) as "6 November 2026"; what is no such day is given back as it came. */
 export function showDay(iso: string, words: Catalogue): string {
-  const [year = '', month = '', day = ''] = iso.split('-');
-  const name = words.values.months[Number(month) - 1];
-  return name === undefined || day === '' ? iso : `${words.values.dayOfMonth(Number(day))} ${name} ${year}`;
+  const [year, month, day] = iso.split('-');
+  const told = dayInMonth(month, day, words);
+  return told === null ? iso : `${told} ${year}`;
 }
 
-/** A month and day (MM-DD) as "1 October". */
+/** A month and day (MM-DD) as "1 October"; what is no such day is given back as it came. */
 export function showMonthDay(monthDay: string, words: Catalogue): string {
-  const [month = '', day = ''] = monthDay.split('-');
-  const name = words.values.months[Number(month) - 1];
-  return name === undefined ? monthDay : `${words.values.dayOfMonth(Number(day))} ${name}`;
+  const [month, day] = monthDay.split('-');
+  return dayInMonth(month, day, words) ?? monthDay;
 }
+
+/** ISO day as "12 November"; what is no such day is given back as it came. */
+export function showDayOfYear(iso: string, words: Catalogue): string {
+  const [, month, day] = iso.split('-');
+  return dayInMonth(month, day, words) ?? iso;
+}
+
+function dayInMonth(month: string | undefined, day: string | undefined, { values }: Catalogue): string | null {
+  const name = values.months[Number(month) - 1];
+  return name === undefined || !day ? null : `${values.dayOfMonth(Number(day))} ${name}`;
+}
+
+/** Format of an ISO day. */
+export const isoDay = 'yyyy-MM-dd';
 
 /** A moment at the field: "09:10" on the day of `now`, else "09:10 on 6 November 2026". `zone` is an IANA zone. */
 export function showTime(at: EpochSeconds, zone: string, now: EpochSeconds | null, words: Catalogue): string {
   const local = DateTime.fromSeconds(at, { zone });
   const clock = local.toFormat('HH:mm');
-  const isToday = now !== null && local.toISODate() === DateTime.fromSeconds(now, { zone }).toISODate();
-  return isToday ? clock : words.values.clockOnDay(clock, showDay(local.toISODate() ?? '', words));
+  const isToday = now !== null && local.hasSame(DateTime.fromSeconds(now, { zone }), 'day');
+  return isToday ? clock : words.values.clockOnDay(clock, showDay(local.toFormat(isoDay), words));
 }
 
 /** An ISO instant as epoch seconds. */

@@ -36,10 +36,11 @@ export function whyOf({ verdict, reasons, trace }: WhyInput, definitionOf: Defin
 }
 
 function whyUnknown(unknown: readonly WordedReason[], words: Catalogue): string {
+  const [first, ...others] = unknown;
+  if (first && others.length === 0) return first.text;
   const shown = unknown.slice(0, 3).map(({ title }) => words.values.inSentence(title));
   const more = unknown.length > shown.length ? [words.verdict.more(unknown.length - shown.length)] : [];
-  const sentence = words.verdict.notKnown(joinWords([...shown, ...more], words.values.and));
-  return unknown.length === 1 ? (unknown[0]?.text ?? sentence) : sentence;
+  return words.verdict.notKnown(joinWords([...shown, ...more], words.values.and));
 }
 
 /**
@@ -55,11 +56,10 @@ function nearestLimit(trace: readonly RuleTrace[], definitionOf: DefinitionOf, w
       return [{ comparison, share: margin.worst / (Math.abs(margin.limit) || 1) }];
     })
     .sort((a, b) => a.share - b.share);
-  const nearest = candidates[0]?.comparison;
-  const text = nearest === undefined ? null : describeMargin(nearest, definitionOf, words);
-  return nearest === undefined || text === null
-    ? null
-    : words.verdict.nearest(labelOf(nearest.fact, definitionOf, words), text);
+  const [nearest] = candidates;
+  if (!nearest) return null;
+  const text = describeMargin(nearest.comparison, definitionOf, words);
+  return text && words.verdict.nearest(labelOf(nearest.comparison.fact, definitionOf, words), text);
 }
 
 function decidingAlone(trace: ConditionTrace): ReturnType<typeof comparisonsIn> {
