@@ -4,17 +4,21 @@ import { applyOverlays } from '../../../../src/core/rules/overlay/apply-overlays
 import { brokenConditions } from './examples.ts';
 import { brokenOtherwise } from './other-examples.ts';
 import { apply, shipped } from './overlay-of.ts';
+import { brokenParameters } from './parameter-examples.ts';
 import { plain } from './plain-examples.ts';
 
 describe('what loosens anything protected is refused', () => {
-  test.each([...brokenConditions, ...brokenOtherwise])('$name', ({ parts, code, pointer, words = [] }) => {
-    const applied = apply(parts);
-    expect(applied.ok).toBe(false);
-    const found = applied.findings.find((one) => one.code === code && one.pointer === pointer);
-    expect(found, JSON.stringify(applied.findings, null, 1)).toBeDefined();
-    const message = found ? describeError(found.code, found) : '';
-    for (const each of words) expect(message).toContain(each);
-  });
+  test.each([...brokenConditions, ...brokenParameters, ...brokenOtherwise])(
+    '$name',
+    ({ parts, code, pointer, words = [] }) => {
+      const applied = apply(parts);
+      expect(applied.ok).toBe(false);
+      const found = applied.findings.find((one) => one.code === code && one.pointer === pointer);
+      expect(found, JSON.stringify(applied.findings, null, 1)).toBeDefined();
+      const message = found ? describeError(found.code, found) : '';
+      for (const each of words) expect(message).toContain(each);
+    },
+  );
 });
 
 describe('what tightens, adds, or changes practice alone is taken', () => {
