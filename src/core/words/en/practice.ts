@@ -36,8 +36,8 @@ export const practice = {
   exceptWords: [
     'except for',
     'except',
-    'apart from',
-    'aside from',
+    'apart',
+    'aside',
     'other than',
     'but for',
     'but',
