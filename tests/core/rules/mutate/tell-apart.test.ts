@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { compileRules } from '../../../../src/core/rules/compile.ts';
 import { changeCondition } from '../../../../src/core/rules/mutate/change-conditions.ts';
-import { ruleCells, tellApart } from '../../../../src/core/rules/mutate/tell-apart.ts';
+import { assignmentsOf, ruleCells, tellApart } from '../../../../src/core/rules/mutate/tell-apart.ts';
 import { outcomeOf } from '../../../../src/core/rules/outcome.ts';
 import { comparisonsIn } from '../../../../src/core/rules/reads.ts';
 import type { CompiledRule, Condition, Rule } from '../../../../src/core/rules/types.ts';
@@ -50,6 +50,69 @@ describe('two versions of a rule are told apart by the plainest facts that do', 
   test('on 29 February, where a limit lies there', () => {
     const found = ways({ fact: 'date', above: 'day1' }, { fact: 'date', atLeast: 'day1' }).ways;
     expect(found.map(({ cells }) => cells['date']!.given)).toEqual(['2028-02-29']);
+  });
+});
+
+describe('every way in which facts can come out', () => {
+  const assignments = (when: Condition) => {
+    const { condition } = ruleOf(when);
+    return [...assignmentsOf(condition, ruleCells(ruleOf(when), factDefinition, 2026))].map(
+      ({ cells, outcome, cost }) => [...Object.values(cells).map((cell) => cell?.given), outcome, cost],
+    );
+  };
+  test('is gone through once, the last fact fastest, with the outcome and how far from plain it is', () => {
+    const both = ['yes', 'no'];
+    expect(assignments({ all: [drained, { fact: 'field.organicSoil', is: 'no' }] })).toEqual([
+      ['yes', 'yes', 'not-met', 0],
+      ['yes', 'no', 'met', 0],
+      ['yes', both, 'unknown', 2],
+      ['yes', null, 'unknown', 3],
+      ['no', 'yes', 'not-met', 0],
+      ['no', 'no', 'not-met', 0],
+      ['no', both, 'not-met', 2],
+      ['no', null, 'not-met', 3],
+      [both, 'yes', 'not-met', 2],
+      [both, 'no', 'unknown', 2],
+      [both, both, 'unknown', 4],
+      [both, null, 'unknown', 5],
+      [null, 'yes', 'not-met', 3],
+      [null, 'no', 'unknown', 3],
+      [null, both, 'unknown', 5],
+      [null, null, 'unknown', 6],
+    ]);
+  });
+
+  test('of one fact named twice is that of the fact', () => {
+    expect(assignments({ any: [drained, { fact: 'field.drained', is: 'no' }] })).toHaveLength(4);
+  });
+});
+
+describe('facts that can come out in more than a million ways', () => {
+  const facts = [
+    ...[
+      'field.drained',
+      'field.organicSoil',
+      'field.bufferMarked',
+      'field.loosenedThisSeason',
+      'field.waterPlanAgreed',
+    ],
+    ...['treatment.alreadyApplied', 'treatment.partnerInTank', 'crop.frostOnLeaves', 'weed.present', 'sun.daylight'],
+  ];
+  const yes = (count: number): Condition => ({ all: facts.slice(0, count).map((fact) => ({ fact, is: 'yes' })) });
+
+  test('are gone through in plain values alone, ten of four ways each, and what shows there is told', () => {
+    const { ways: found, whole } = ways(yes(10), yes(9));
+    expect(whole).toBe(false);
+    expect(found.map(({ cells, cost }) => [Object.values(cells).map((cell) => cell?.given), cost])).toEqual([
+      [[...Array.from({ length: 9 }, () => 'yes'), 'no'], 0],
+    ]);
+  });
+
+  test('while fewer are gone through whole', () => {
+    const { ways: found, whole } = ways(yes(5), yes(4));
+    expect(whole).toBe(true);
+    expect(found[0]?.cost).toBe(0);
+    expect(found).toHaveLength(20);
   });
 });
 
