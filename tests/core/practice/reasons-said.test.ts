@@ -30,7 +30,7 @@ describe('a reason as it is typed', () => {
     ['all fine, only the frost', { rule: 'frost-on-leaves' }],
     // What is excepted and fits no rule is not known: that is no "nothing".
     ['nothing except bananas', none],
-    ['all fine, apart from my knee', none],
+    ['all fine, other than my knee', none],
     ['all fine, apart from the gusts', { rule: 'gusty' }],
     // Words that only begin or end like "nothing" are words of their own.
     ['nothingness', none],
