@@ -8,15 +8,15 @@ import { doesNotKnow, line, look, morning, pressed, requested, stamp, started, t
 
 const { pack } = shipped;
 const world = { pack, forecast: null };
-const given = talk([started(pack, fieldLess(fitMorning, 'soil.feel')), pressed('soil-feel', 'moist')], world);
-const lastLine = (minutes: number) => look(given, pack, minutes).entries.map(line).at(-1);
+const given = () => talk([started(pack, fieldLess(fitMorning, 'soil.feel')), pressed('soil-feel', 'moist')], world);
+const lastLine = (minutes: number) => look(given(), pack, minutes).entries.map(line).at(-1);
 
 describe('a spray-today that was given', () => {
   test('stands until the first thing that it rested on is too old, and not a second longer', () => {
-    const until = Date.parse(look(given, pack).verdict?.validUntil ?? '') / 1000;
+    const until = Date.parse(look(given(), pack).verdict?.validUntil ?? '') / 1000;
     expect(until).toBe(morning + 50 * 60);
-    expect(viewOf(given, { pack, now: epochSeconds(until - 1) }).verdict?.verdict).toBe('spray-today');
-    expect(viewOf(given, { pack, now: epochSeconds(until) }).verdict).toBeNull();
+    expect(viewOf(given(), { pack, now: epochSeconds(until - 1) }).verdict?.verdict).toBe('spray-today');
+    expect(viewOf(given(), { pack, now: epochSeconds(until) }).verdict).toBeNull();
     expect(lastLine(50)).toMatchInlineSnapshot(
       `"- "Spray today" was good until 09:50 and is withdrawn: something that it rested on is too old. Look again."`,
     );
@@ -39,7 +39,7 @@ describe('a spray-today that was given', () => {
 
   test('is looked at again with what is still good: what grew old is asked, the rest is not', () => {
     const later = { ...requested('look-again'), ...stamp(5, 120) } as ConversationEvent;
-    const again = take(given, later, world);
+    const again = take(given(), later, world);
     const { question, verdict, said } = look(again, pack, 121);
     expect(verdict).toBeNull();
     expect(question?.id).toBe('place');

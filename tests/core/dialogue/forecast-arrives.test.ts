@@ -9,10 +9,11 @@ import { morning, stamp, started, talk } from './talk.ts';
 
 const { pack } = shipped;
 const world = { pack, forecast: null };
-const begun = talk([started(pack, fieldLess(fitMorning, 'soil.feel'))], world).state;
+const begin = () => talk([started(pack, fieldLess(fitMorning, 'soil.feel'))], world).state;
 const warning = reportOf('FORECAST_UNREACHABLE', { expected: 'a forecast', came: 'nothing' });
 
 function noted(fetchedMinutes: number, more: object = {}) {
+  const begun = begin();
   const forecast = { ...inventedForecast(morning), fetchedAt: epochSeconds(morning + fetchedMinutes * 60) };
   const state = applyForecastAttached(begun, { kind: 'forecast-attached', forecast, ...stamp(5), ...more });
   const notes = state.notes.slice(begun.notes.length);
@@ -23,7 +24,7 @@ describe('a forecast that arrives', () => {
   test('is kept and noted, and nothing more where nothing is wrong with it', () => {
     const { state, said } = noted(0);
     expect(said).toEqual(['forecast']);
-    expect(state.attempt).toMatchObject({ failed: false, look: begun.looks });
+    expect(state.attempt).toMatchObject({ failed: false, look: 0 });
     expect(state.forecast?.fetchedAt).toBe(morning);
   });
 

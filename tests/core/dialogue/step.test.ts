@@ -131,17 +131,21 @@ describe('a wish in own words', () => {
 });
 
 describe('the run of the engine', () => {
-  const ready = step(
-    step(emptyConversation, opening, world).conversation,
-    event(pressed('soil-feel', 'moist'), 1),
-    world,
-  );
-  const trace = standingOf(ready.conversation.state, pack)?.trace ?? [];
-  const outcomes = Object.fromEntries(trace.map(({ rule, outcome }) => [rule, outcome]));
-  const tag = ready.effects.flatMap((effect) => (effect.kind === 'evaluate' ? [effect.tag] : []))[0] ?? '';
-  const evaluated = { kind: 'evaluated', tag, outcomes, ...stamp(2) } as const;
+  /** All answered, so that the engine is to run, and what it would say. */
+  const begin = () => {
+    const ready = step(
+      step(emptyConversation, opening, world).conversation,
+      event(pressed('soil-feel', 'moist'), 1),
+      world,
+    );
+    const trace = standingOf(ready.conversation.state, pack)?.trace ?? [];
+    const outcomes = Object.fromEntries(trace.map(({ rule, outcome }) => [rule, outcome]));
+    const tag = ready.effects.flatMap((effect) => (effect.kind === 'evaluate' ? [effect.tag] : []))[0] ?? '';
+    return { ready, outcomes, evaluated: { kind: 'evaluated', tag, outcomes, ...stamp(2) } as const };
+  };
 
   test('gives a verdict whose id follows from the tag, so that two runs give one', () => {
+    const { ready, evaluated } = begin();
     const one = step(ready.conversation, evaluated, world).conversation;
     const two = step(one, { ...evaluated, id: 'another-run' }, world);
     expect(two.conversation).toBe(one);
@@ -152,6 +156,7 @@ describe('the run of the engine', () => {
   });
 
   test('for facts that are no longer the present ones is dropped', () => {
+    const { ready, evaluated } = begin();
     const later = step(ready.conversation, event(pressed('soil-feel', 'dry'), 2), world).conversation;
     const dropped = step(later, { ...evaluated, ...stamp(3) }, world);
     expect(dropped.conversation).toBe(later);
@@ -159,6 +164,7 @@ describe('the run of the engine', () => {
   });
 
   test('by a clock that is behind still comes after what it was asked for', () => {
+    const { ready, outcomes, evaluated } = begin();
     const behind = step(ready.conversation, { ...evaluated, at: epochSeconds(morning - 500) }, world).conversation;
     expect(look(behind, pack).verdict?.verdict).toBe('spray-today');
     const wrong = {
@@ -169,12 +175,14 @@ describe('the run of the engine', () => {
     expect(look(step(ready.conversation, wrong, world).conversation, pack).verdict).toBeNull();
   });
 
-  test.each([
-    ['another outcome', { ...outcomes, 'too-windy': 'met' as const }],
-    ['a rule too few', Object.fromEntries(Object.entries(outcomes).slice(1))],
-    ['a rule too many', { ...outcomes, 'no-such-rule': 'not-met' as const }],
-  ])('with %s gives no verdict, says so, and is not asked for again', (_, other) => {
-    const taken = step(ready.conversation, { ...evaluated, outcomes: other }, world);
+  type Outcomes = Extract<ConversationEvent, { kind: 'evaluated' }>['outcomes'];
+  test.each<[string, (right: Outcomes) => Outcomes]>([
+    ['another outcome', (right) => ({ ...right, 'too-windy': 'met' })],
+    ['a rule too few', (right) => Object.fromEntries(Object.entries(right).slice(1))],
+    ['a rule too many', (right) => ({ ...right, 'no-such-rule': 'not-met' })],
+  ])('with %s gives no verdict, says so, and is not asked for again', (_, change) => {
+    const { ready, outcomes, evaluated } = begin();
+    const taken = step(ready.conversation, { ...evaluated, outcomes: change(outcomes) }, world);
     expect(taken.effects).toEqual([]);
     const view = look(taken.conversation, pack);
     expect(view.verdict).toBeNull();
