@@ -27,6 +27,7 @@ export function LimitBox({ limit, onlyTighter, summary, draft, onChange }: Limit
   const read = readValue(text, limit, bench);
   const problem = 'problem' in read ? read.problem : '';
   const way = words.say.tighter[limit.tighter];
+  const stays = onlyTighter && limit.tighter === 'neither';
   const kind = typeof limit.value === 'object' ? bench.limit.list : limit.unit === 'month-day' ? bench.limit.day : '';
   const beside =
     besideBox(text, limit, words) || (typeof limit.value === 'number' ? unitSuffix(limit.unit, words).trim() : '');
@@ -39,6 +40,7 @@ export function LimitBox({ limit, onlyTighter, summary, draft, onChange }: Limit
           type="text"
           autoComplete="off"
           spellcheck={false}
+          readOnly={stays}
           value={text}
           aria-invalid={problem !== ''}
           aria-describedby={`${id}-about ${id}-problem`}
@@ -55,7 +57,7 @@ export function LimitBox({ limit, onlyTighter, summary, draft, onChange }: Limit
       <p id={`${id}-about`} class="quiet">
         {[
           bench.limit.shipped(describeParameter(limit, words)),
-          onlyTighter ? bench.limit.onlyTighter(way) : bench.limit.free(way),
+          stays ? bench.limit.stays : onlyTighter ? bench.limit.onlyTighter(way) : bench.limit.free(way),
           kind === '' ? '' : `${kind}.`,
           inLanguage(limit.why, words.language),
           `${bench.rule.source}: ${sourceIn(limit.source, words.language)}.`,

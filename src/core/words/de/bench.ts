@@ -84,6 +84,8 @@ export const benchWords: BenchWords = {
   limit: {
     shipped: (value) => `Jetzt ${value}.`,
     onlyTighter: (way) => `Lässt sich nur verschärfen: ${way}.`,
+    stays:
+      'Bleibt, wie das Paket es hat: Geschützte Regeln lesen es, und verschoben könnte es sie nach jeder Seite lockern.',
     free: (way) => `Darf in beide Richtungen verschoben werden (${way}).`,
     day: 'Monat und Tag, MM-TT',
     list: 'Kennungen, durch Kommas getrennt',

@@ -82,6 +82,7 @@ export const benchWords = {
   limit: {
     shipped: (value: string) => `Now ${value}.`,
     onlyTighter: (way: string) => `May only get tighter: ${way}.`,
+    stays: 'Stays as the pack has it: protected rules read it, and moved either way it might loosen them.',
     free: (way: string) => `May be moved either way (${way}).`,
     day: 'Month and day, MM-DD',
     list: 'Ids, with commas between',
