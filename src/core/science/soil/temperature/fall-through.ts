@@ -1,3 +1,4 @@
+import { DateTime } from 'luxon';
 import { epochSeconds } from '../../../units/brands.ts';
 import { soilConstants30cm } from './constants.ts';
 import { possibleCourses } from './courses.ts';
@@ -58,20 +59,9 @@ export function fallThroughOf(input: SoilTemperatureInput, limitC: number): Soil
 function usualDaysAfter(days: readonly SoilAirDay[]): SoilAirDay[] {
   const last = days.at(-1);
   if (last === undefined) return [];
+  const lastDay = DateTime.fromISO(last.iso, { zone: 'utc' });
   return Array.from({ length: settledDays }, (_, index) => {
     const at = epochSeconds(last.at + (index + 1) * 86_400);
-    return { at, iso: isoOf(at), airC: null };
+    return { at, iso: lastDay.plus({ days: index + 1 }).toFormat('yyyy-MM-dd'), airC: null };
   });
-}
-
-/** Calendar day of a noon, from days since 1970-01-01 (Richards 2013, Explanatory Supplement to the Astronomical Almanac, ch. 15). */
-function isoOf(at: number): string {
-  const f0 = Math.floor(at / 86_400) + 2_440_588 + 1401;
-  const f = f0 + Math.floor((Math.floor((4 * (f0 - 1401) + 274_277) / 146_097) * 3) / 4) - 38;
-  const e = 4 * f + 3;
-  const h = 5 * Math.floor((e % 1461) / 4) + 2;
-  const day = Math.floor((h % 153) / 5) + 1;
-  const month = ((Math.floor(h / 153) + 2) % 12) + 1;
-  const year = Math.floor(e / 1461) - 4716 + Math.floor((14 - month) / 12);
-  return [String(year).padStart(4, '0'), String(month).padStart(2, '0'), String(day).padStart(2, '0')].join('-');
 }

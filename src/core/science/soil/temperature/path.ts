@@ -29,19 +29,22 @@ export function soilTemperaturePath(input: SoilTemperatureInput, limitC: number)
   return estimates.map((estimate, ahead) => dayOf(input, filtered, filtered.today + ahead, estimate, limitC));
 }
 
-/** Soil temperature at one moment from that of `input.at` on, between the noons around it; null outside the days given. */
+/**
+ * Soil temperature at one moment from that of `input.at` on (a minute for clocks that differ), between the noons around it;
+ * null before it and outside the days given.
+ */
 export function soilTemperatureAt(
   input: SoilTemperatureInput,
   at: EpochSeconds,
   limitC: number,
 ): SoilTemperatureDay | null {
+  if (at < input.at - 60) return null;
   const path = soilTemperaturePath(input, limitC);
   const next = path.findIndex((day) => day.at >= at);
   const after = path[next];
-  if (after === undefined || at < input.at - 60)
-    return path.at(-1) && at - path.at(-1)!.at <= 43_200 ? path.at(-1)! : null;
+  if (after === undefined) return path.find((day) => at - day.at <= 43_200) ?? null;
   const before = path[next - 1] ?? after;
-  const share = after.at === before.at ? 1 : (at - before.at) / (after.at - before.at);
+  const share = before === after ? 1 : (at - before.at) / (after.at - before.at);
   const between = (a: number, b: number) => a + (b - a) * share;
   const valueC = between(before.valueC, after.valueC);
   const { sdC, valueC: of, low80C, low95C } = before.sdC > after.sdC ? before : after;

@@ -1,5 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { type SoilReading, soilTemperaturePath } from '../../../../../src/core/science/soil/temperature/index.ts';
+import {
+  fallThroughOf,
+  type SoilReading,
+  soilTemperaturePath,
+} from '../../../../../src/core/science/soil/temperature/index.ts';
 import { asked, dayAt, daysWith, reading } from './field-days.ts';
 
 const first = (readings: readonly SoilReading[]) => soilTemperaturePath(asked({ readings }), 10)[0]!;
@@ -66,21 +70,51 @@ describe('gaps', () => {
   });
 });
 
-describe('what cannot be is refused with its code', () => {
+describe('what cannot be is refused with its code, and in these words', () => {
   const days = asked().days;
+  const depth = 'a standard error of 0 C or more and a depth of 0.05 to 1 m';
   test.each([
-    ['no days', { days: [] }],
-    ['a hole between days', { days: [...days.slice(0, 10), ...days.slice(12)] }],
-    ['days in the wrong order', { days: [...days].reverse() }],
-    ['air of 80 C', { days: daysWith([80]), at: dayAt(0) }],
-    ['only days ahead', { at: dayAt(-3) }],
-    ['latitude 95', { latitudeDeg: 95 }],
-    ['a depth of 3 m', { readings: [{ ...reading(20, 10), depthM: 3 }] }],
-    ['an error below 0', { readings: [reading(20, 10, -1)] }],
-  ])('%s', (_, given) => {
-    expect(() => soilTemperaturePath(asked(given), 10)).toThrow(
-      expect.objectContaining({ code: 'SCIENCE_OUT_OF_RANGE' }),
-    );
+    ['no days', { days: [] }, '1 to 800 days', '0'],
+    ['too many days', { days: daysWith(Array.from({ length: 801 }, () => 9)) }, '1 to 800 days', '801'],
+    [
+      'a hole between days',
+      { days: [...days.slice(0, 10), ...days.slice(12)] },
+      'days that follow each other',
+      '2026-10-13 after 2026-10-10',
+    ],
+    [
+      'days in the wrong order',
+      { days: [...days].reverse() },
+      'days that follow each other',
+      '2026-11-08 after 2026-11-09',
+    ],
+    ['air of 80 C', { days: daysWith([80]), at: dayAt(0) }, 'a mean air temperature of -60 to 60 C', '80'],
+    ['air of -61 C', { days: daysWith([9, -61]), at: dayAt(0) }, 'a mean air temperature of -60 to 60 C', '-61'],
+    ['only days ahead', { at: dayAt(-3) }, 'days that begin no later than the moment of asking', '2026-10-01'],
+    ['latitude 95', { latitudeDeg: 95 }, 'a latitude of -90 to 90 degrees', '95'],
+    ['a depth of 3 m', { readings: [{ ...reading(20, 10), depthM: 3 }] }, depth, '0.1 C at 3 m'],
+    ['an error below 0', { readings: [reading(20, 10, -1)] }, depth, '-1 C at 0.3 m'],
+  ])('%s', (_, given, expected, came) => {
+    const refusal = expect.objectContaining({ code: 'SCIENCE_OUT_OF_RANGE', details: { expected, came } });
+    expect(() => soilTemperaturePath(asked(given), 10)).toThrow(refusal);
+    if (came !== '801') expect(() => fallThroughOf(asked(given), 10)).toThrow(refusal);
+  });
+
+  test('the most that is taken: 800 days, air of 60 C either way, and noons two hours out', () => {
+    const many = daysWith(Array.from({ length: 800 }, (_, day) => (day === 5 ? 60 : day === 6 ? -60 : 9)));
+    expect(soilTemperaturePath(asked({ days: many, at: dayAt(799), readings: [] }), 10)).toHaveLength(1);
+    const apart = (hours: number) => {
+      const [first, second] = daysWith([9, 9]);
+      return asked({ days: [first!, { ...second!, at: dayAt(1 + hours / 24) }], at: dayAt(0), readings: [] });
+    };
+    for (const hours of [-2, 2]) expect(soilTemperaturePath(apart(hours), 10)).toHaveLength(2);
+    for (const hours of [-2.01, 2.01]) {
+      expect(() => soilTemperaturePath(apart(hours), 10)).toThrow(
+        expect.objectContaining({
+          details: { expected: 'days that follow each other', came: '2026-10-02 after 2026-10-01' },
+        }),
+      );
+    }
   });
 
   test('a clock change and a leap day are no hole', () => {

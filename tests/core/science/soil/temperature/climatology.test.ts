@@ -17,9 +17,10 @@ const archive = (years: number): ArchiveDay[] =>
   });
 
 describe('the usual air of a place from an archive', () => {
-  const found = climatologyFrom(archive(10), 'invented archive')!;
+  const ofTenYears = () => climatologyFrom(archive(10), 'invented archive')!;
 
   test('is the mean of the season, with the spread of single days, for every day of the year', () => {
+    const found = ofTenYears();
     expect(found.meanAirCByDayOfYear).toHaveLength(366);
     for (const day of [1, 60, 180, 300, 366]) {
       expect(Math.abs(found.meanAirCByDayOfYear[day - 1]! - wave(day))).toBeLessThan(0.2);
@@ -31,7 +32,7 @@ describe('the usual air of a place from an archive', () => {
   test('leaves out values that cannot be, and does not mind the order', () => {
     const bad = [{ iso: '2017-06-01', airC: 999 }, { iso: '2017-06-02', airC: null }, ...archive(10).reverse()];
     const again = climatologyFrom(bad, 'invented archive')!;
-    expect(again.spreadC).toBeCloseTo(found.spreadC, 9);
+    expect(again.spreadC).toBeCloseTo(ofTenYears().spreadC, 9);
   });
 
   test.each([
@@ -43,6 +44,7 @@ describe('the usual air of a place from an archive', () => {
   });
 
   test('stands in beyond the forecast in place of that of the latitude, and narrows the band there', () => {
+    const found = ofTenYears();
     const days = daysWith(Array.from({ length: 40 }, (_, day) => (day < 25 ? 9 : null)));
     const byLatitude = soilTemperaturePath(asked({ days }), 10);
     const byArchive = soilTemperaturePath(asked({ days, climatology: found }), 10);
@@ -56,7 +58,7 @@ describe('the usual air of a place from an archive', () => {
 
   test('rests on little where it has one year: the band is wider than with ten', () => {
     const days = daysWith(Array.from({ length: 40 }, (_, day) => (day < 25 ? 9 : null)));
-    const steady = { ...found, meanAirCByDayOfYear: Array.from({ length: 366 }, () => 9) };
+    const steady = { ...ofTenYears(), meanAirCByDayOfYear: Array.from({ length: 366 }, () => 9) };
     const sd = (years: number) => soilTemperaturePath(asked({ days, climatology: { ...steady, years } }), 10)[19]!.sdC;
     expect(sd(1)).toBeGreaterThan(sd(10));
   });
@@ -67,7 +69,7 @@ describe('the usual air of a place from an archive', () => {
     ['no year', { years: 0 }],
     ['air that cannot be', { meanAirCByDayOfYear: Array.from({ length: 366 }, () => Number.NaN) }],
   ])('with %s is refused with its code', (_, part) => {
-    expect(() => soilTemperaturePath(asked({ climatology: { ...found, ...part } }), 10)).toThrow(
+    expect(() => soilTemperaturePath(asked({ climatology: { ...ofTenYears(), ...part } }), 10)).toThrow(
       expect.objectContaining({ code: 'SCIENCE_OUT_OF_RANGE' }),
     );
   });
