@@ -97,9 +97,11 @@ function eitherOfTwo(a: Offered, b: Offered): Offered | null {
     return isNoneThenSome ? { ...b, reading: { ...b.reading, absent: [], complete: true } } : null;
   }
   if (a.reading.type !== 'number' || b.reading.type !== 'number' || !b.doubtful) return null;
-  const middle = b.reading.value;
-  if (!(middle > a.reading.value && middle <= a.reading.value + 3)) return null;
-  const span = { low: a.reading.value, high: middle, value: Number(((a.reading.value + middle) / 2).toPrecision(12)) };
+  const { value: first, low = first, high = first } = a.reading;
+  const second = b.reading.value;
+  if (!(second > first && second <= first + 3)) return null;
+  const most = Math.max(high, second);
+  const span = { low, high: most, value: Number(((low + most) / 2).toPrecision(12)) };
   return { ...a, reading: { type: 'number', ...span }, quote: `${a.quote}, ${b.quote}` };
 }
 

@@ -58,7 +58,12 @@ function readWhole(tokens: readonly Token[], at: number, words: NumberWords): Ru
   const pair = words.couple === undefined ? null : readCouple(tokens, at, words.couple, words);
   if (pair !== null) return pair;
   const hundred = wordAt(tokens, at) === words.a ? words.multipliers[wordAt(tokens, at + 1)] : undefined;
-  if (hundred !== undefined) return { numeral: { value: hundred, halfStep: hundred / 2 }, next: at + 2 };
+  if (hundred !== undefined) {
+    const more = readWords(tokens, at + 1, words);
+    return more !== null && more.next > at + 2
+      ? more
+      : { numeral: { value: hundred, halfStep: hundred / 2 }, next: at + 2 };
+  }
   if (wordAt(tokens, at) === words.one && isNoCount(tokens, at, words)) return null;
   return readWords(tokens, at, words);
 }

@@ -74,8 +74,9 @@ function quantityAt(tokens: readonly Token[], wordAt: WordAt, from: number, lang
   };
 }
 
-function negative(numeral: Numeral): Numeral {
-  return numeral.low === undefined ? { ...numeral, value: 0 - numeral.value } : numeral;
+function negative({ value, low, high, halfStep }: Numeral): Numeral {
+  const band = low === undefined || high === undefined ? {} : { low: 0 - high, high: 0 - low };
+  return { value: 0 - value, ...band, halfStep };
 }
 
 /** A number with its unit, said before or after it; "1 in 20" and "a foot" too. */
@@ -94,11 +95,8 @@ function partAt(tokens: readonly Token[], wordAt: WordAt, from: number, language
   if (fall !== null) return fall;
   const unit = books.unitsAfter.longestAt(wordAt, at + 1);
   if (unit) return { numeral: token.numeral, unit: unit.value, next: at + 1 + unit.length };
-  return {
-    numeral: token.numeral,
-    unit: isInches(tokens, wordAt, at + 1, language) ? 'in' : null,
-    next: at + 1 + Number(isInches(tokens, wordAt, at + 1, language)),
-  };
+  const isIn = isInches(tokens, wordAt, at + 1, language);
+  return { numeral: token.numeral, unit: isIn ? 'in' : null, next: at + 1 + Number(isIn) };
 }
 
 /** "3 metres in a hundred": so much fall in a round length. */

@@ -138,7 +138,7 @@ export const unitParts: readonly (readonly [pattern: string, value: number])[] =
 ];
 
 /** Words between a number and how far it may be out. */
-export const plusMinus: readonly string[] = ['plus minus', 'plus oder minus', '±', 'und / minus'];
+export const plusMinus: readonly string[] = ['plus minus?', 'plus oder minus?', '±', 'und / minus?'];
 
 /** Words around a number that leave it open to one side, soften it, or make it negative. */
 export const boundsBefore: readonly (readonly [
