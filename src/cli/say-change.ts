@@ -63,7 +63,8 @@ export function saySurvivor({ change, kill, facts, base }: Survivor, pack: Pack,
 /** A case that fails, in words: what it says and what comes out. */
 export function sayFailing({ one, given }: FailingCase, words: Catalogue): string {
   const lifts = Object.entries(given.lifts).flatMap(([rule, how]) => (how === null ? [] : [[rule, how] as const]));
-  const came = { ...given, lifts: Object.fromEntries(lifts) };
+  const { missing, ...rest } = given;
+  const came = { ...rest, lifts: Object.fromEntries(lifts), ...(one.expect.missing ? { missing } : {}) };
   return words.say.tried.failed(expectedOf(one, words), expectedOf({ expect: came }, words));
 }
 
@@ -77,6 +78,7 @@ function expectedOf(
     ...(expect.notMet ?? []).map(tried.notMet),
     ...(expect.unknown ?? []).map(tried.unknown),
     ...liftsOf,
+    ...(expect.missing ? [tried.missing(expect.missing.join(', '))] : []),
   ].join('; ');
 }
 

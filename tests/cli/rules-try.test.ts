@@ -65,3 +65,23 @@ describe('loamward rules try', () => {
     expect(said.noticed + said.equal.length + said.survivors.length).toBe(said.changes);
   });
 });
+
+test.each([
+  ['en', 'with too-windy met; too-dry not known; missing that could change it: wind.boomKmh.', 'nothing that is missing could change it'],
+  ['de', 'erfüllt ist too-windy; too-dry nicht bekannt; es fehlt, was es ändern könnte: wind.boomKmh.', 'nichts Fehlendes könnte es ändern'],
+])('in %s, of a case that fails only in what is missing, both sides are told apart', async (language, says, comes) => {
+  const own = await mkdtemp(join(tmpdir(), 'loamward-try-'));
+  const [, cases] = [...filesOf(miniPack())].find(([file]) => file === 'cases/a.json')!;
+  const [one] = JSON.parse(cases).cases;
+  const expected = { ...one.expect, missing: ['wind.boomKmh'] };
+  for (const [file, text] of filesOf(miniPack())) {
+    await mkdir(dirname(join(own, file)), { recursive: true });
+    const isCases = file === 'cases/a.json';
+    await writeFile(join(own, file), isCases ? JSON.stringify({ cases: [{ ...one, expect: expected }] }) : text);
+  }
+  const { status, out } = await run(own, '--language', language);
+  await rm(own, { recursive: true });
+  expect(status).toBe(1);
+  expect(out).toContain(says);
+  expect(out).toContain(comes);
+});

@@ -73,6 +73,8 @@ export const sayWords: Catalogue['say'] = {
     expected: (verdict, met) => (met === '' ? verdict : `${verdict}, erfüllt ist ${met}`),
     notMet: (rule) => `${rule} nicht erfüllt`,
     unknown: (rule) => `${rule} nicht bekannt`,
+    missing: (facts) =>
+      facts === '' ? 'nichts Fehlendes könnte es ändern' : `es fehlt, was es ändern könnte: ${facts}`,
     over: (name, file) => `Alles andere wie am Tag von „${name}“ in ${file}.`,
     factNotKnown: (label) => `${label}: nicht bekannt`,
     noKill: (facts) => `Kein einfacher Tag zeigt es; die Regel geht anders aus mit ${facts}.`,

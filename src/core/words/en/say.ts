@@ -72,6 +72,8 @@ export const sayWords = {
     expected: (verdict: string, met: string) => (met === '' ? verdict : `${verdict}, with ${met} met`),
     notMet: (rule: string) => `${rule} not met`,
     unknown: (rule: string) => `${rule} not known`,
+    missing: (facts: string) =>
+      facts === '' ? 'nothing that is missing could change it' : `missing that could change it: ${facts}`,
     over: (name: string, file: string) => `All else as on the day of “${name}” in ${file}.`,
     factNotKnown: (label: string) => `${label}: not known`,
     noKill: (facts: string) => `No plain day was found that shows it; the rule comes out otherwise with ${facts}.`,
