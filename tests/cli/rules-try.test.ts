@@ -67,8 +67,16 @@ describe('loamward rules try', () => {
 });
 
 test.each([
-  ['en', 'with too-windy met; too-dry not known; missing that could change it: wind.boomKmh.', 'nothing that is missing could change it'],
-  ['de', 'erfüllt ist too-windy; too-dry nicht bekannt; es fehlt, was es ändern könnte: wind.boomKmh.', 'nichts Fehlendes könnte es ändern'],
+  [
+    'en',
+    'with too-windy met; too-dry not known; missing that could change it: wind.boomKmh.',
+    'nothing that is missing could change it',
+  ],
+  [
+    'de',
+    'erfüllt ist too-windy; too-dry nicht bekannt; es fehlt, was es ändern könnte: wind.boomKmh.',
+    'nichts Fehlendes könnte es ändern',
+  ],
 ])('in %s, of a case that fails only in what is missing, both sides are told apart', async (language, says, comes) => {
   const own = await mkdtemp(join(tmpdir(), 'loamward-try-'));
   const [, cases] = [...filesOf(miniPack())].find(([file]) => file === 'cases/a.json')!;
