@@ -7,7 +7,7 @@ import { airTemperatureNow, boomGustNow, boomWindNow, humidityNow, rainNow } fro
 import type { FactContext, FactSource, TrustedForecast } from './context.ts';
 import { cautiousEnd, cautiousNote } from './observed-known.ts';
 import { atPrecision } from './precision.ts';
-import { type CoreFactId, definitionIn, type FactId, type FactRegistry, isFactOf } from './registry/index.ts';
+import { type CoreFactId, definitionIn, type FactId, type FactRegistry } from './registry/index.ts';
 import { takenFrom } from './taken-facts.ts';
 import type { ForecastTaking, Resolved } from './types.ts';
 
@@ -33,7 +33,7 @@ const forecastFacts: Readonly<Partial<Record<FactId, FactSource>>> = {
 
 /** How a forecast gives a fact of a registry; undefined where it does not. */
 export function forecastSourceOf(id: FactId, registry: FactRegistry): FactSource | undefined {
-  const taking = isFactOf(registry, id) ? registry[id]?.forecast : undefined;
+  const taking = registry[id]?.forecast;
   return taking === undefined ? forecastFacts[id] : taken(id, taking);
 }
 
@@ -80,9 +80,9 @@ function knownForecast(
 ): Resolved {
   if (banded === null) return { known: false, reason: 'forecast-gap' };
   const definition = definitionIn(registry, id);
-  const [lowest, highest] = definition.range ?? [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+  const [lowest, highest] = definition.range!;
   if (!(banded.value >= lowest && banded.value <= highest)) {
-    return { known: false, reason: 'implausible', note: `forecast ${banded.value} ${definition.unit ?? ''}`.trim() };
+    return { known: false, reason: 'implausible', note: `forecast ${banded.value} ${definition.unit}` };
   }
   const kept = atPrecision(definition, {
     value: banded.value,

@@ -27,17 +27,18 @@ export function contextOf(input: ResolveInput): FactContext {
   const byFact = groupObservations(input);
   const observations = (id: FactId) => byFact.get(id) ?? [];
   const place = placeOf(input, observations);
-  const trust = input.forecast === null ? null : trustIn(input.forecast, at, place, parameters);
-  const isOfThisPlace = trust !== null && (trust.usable || trust.reason === 'too-old');
-  const ageing = { zone, parameters, registry, forecast: isOfThisPlace ? input.forecast : null };
+  const { forecast } = input;
+  const trust = forecast && trustIn(forecast, at, place, parameters);
+  const isOfThisPlace = trust?.usable || trust?.reason === 'too-old';
+  const ageing = { zone, parameters, registry, forecast: isOfThisPlace ? forecast : null };
   const resolved = new Map<FactId, Resolved>();
   const context: FactContext = {
     at,
     zone,
     parameters,
     registry,
-    trusted: trust?.usable && input.forecast !== null ? { ...trust, forecast: input.forecast } : null,
-    untrusted: trust === null || trust.usable ? null : { known: false, reason: trust.reason, note: trust.note },
+    trusted: forecast && trust?.usable ? { ...trust, forecast } : null,
+    untrusted: !trust || trust.usable ? null : { known: false, reason: trust.reason, note: trust.note },
     observations,
     fact: (id) => {
       const already = resolved.get(id);

@@ -3,7 +3,7 @@ import { type Banded, withoutBinaryNoise } from '../../weather/banded.ts';
 import type { FactContext } from '../context.ts';
 import { atPrecision } from '../precision.ts';
 import { type CoreFactId, coreFacts } from '../registry/index.ts';
-import type { KnownChoice, KnownNumber, Resolved } from '../types.ts';
+import type { FactDefinition, KnownChoice, KnownNumber, Resolved } from '../types.ts';
 
 /** A derived choice, or one of several, at the moment asked about. */
 export function derivedChoice(
@@ -23,8 +23,8 @@ export function derivedNumber(
   goodUntil: EpochSeconds | null,
   note: string,
 ): KnownNumber {
-  const definition = coreFacts[id];
-  const [lowest, highest] = definition.range ?? [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+  const definition: FactDefinition = coreFacts[id];
+  const [lowest, highest] = definition.range!;
   const within = (number: number) => Math.min(highest, Math.max(lowest, withoutBinaryNoise(number)));
   const kept = atPrecision(definition, { value: within(value), low: within(low), high: within(high) });
   return { known: true, type: 'number', ...kept, source: 'derived', at, goodUntil, note };

@@ -53,17 +53,18 @@ type Change = Omit<LeafChange, 'fact'>;
 
 function numberChange(
   { fact: id, op }: CompiledComparison,
-  { precision = 0.01, plausible, range }: FactDefinition,
+  { precision, plausible, range }: FactDefinition,
   limit: number,
   wanted: boolean,
   facts: ResolvedFacts,
 ): Change | null {
   const mustRise = (op === 'above' || op === 'atLeast') === wanted;
   const atLimit = (op === 'atLeast' || op === 'atMost') === wanted;
-  const to = withoutBinaryNoise(atLimit ? limit : limit + (mustRise ? precision : -precision));
-  if (range && (to < range[0] || to > range[1])) return null;
+  const to = withoutBinaryNoise(atLimit ? limit : limit + (mustRise ? precision! : -precision!));
+  const [lowest, highest] = range!;
+  if (to < lowest || to > highest) return null;
   const by = numberBy(to, resolvedFact(facts, id));
-  const [least, most] = plausible ?? range ?? [0, 1];
+  const [least, most] = plausible ?? range!;
   return { how: 'reach', to, cost: by === null ? 1 : Math.abs(by) / (most - least) };
 }
 
