@@ -16,8 +16,8 @@ export type Clock =
 export interface ClockWords {
   /** With groups `hour`, `minute`, `half` (a or p), `noon` or `shift`; global. */
   readonly patterns: readonly RegExp[];
-  /** Words of one to twelve in their order. */
-  readonly numbers: readonly string[];
+  /** Words of one to twelve. */
+  readonly numbers: Readonly<Record<string, number>>;
   /** Minutes that a shift adds to the hour ("half past"). */
   readonly shifts: Readonly<Record<string, number>>;
   readonly now: RegExp;
@@ -51,8 +51,7 @@ function timeOf(groups: Record<string, string | undefined>, folded: string, word
   const daysAgo = words.dayBefore.test(folded) ? 2 : words.yesterday.test(folded) ? 1 : 0;
   if (groups['noon'] !== undefined) return { kind: 'time', minute: 720, half: 'said', daysAgo };
   const written = groups['hour'] ?? '';
-  const named = words.numbers.indexOf(written);
-  const hours = named < 0 ? Number(written) : named + 1;
+  const hours = words.numbers[written] ?? Number(written);
   const half = halfOf(groups['half'], folded, words);
   if (hours > 23 || (half !== null && hours === 0)) return null;
   const minutes = Number(groups['minute'] ?? 0) + (words.shifts[groups['shift'] ?? ''] ?? 0);

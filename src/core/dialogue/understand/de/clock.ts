@@ -18,7 +18,7 @@ const patterns: readonly RegExp[] = [
 /** How hours and days are said. "Halb acht" is half past seven. */
 export const clockWords: ClockWords = {
   patterns,
-  numbers,
+  numbers: { ...Object.fromEntries(numbers.map((word, at) => [word, at + 1])), ein: 1 },
   shifts: { halb: -30, 'viertel nach': 15, 'viertel vor': -15, dreiviertel: -15 },
   now: /(?<!\p{L})(?:jetzt|gerade(?: eben)?)(?!\p{L})/u,
   yesterday: /(?<!\p{L})(?:gestern|letzte nacht)(?!\p{L})/u,

@@ -17,7 +17,7 @@ const shifts = { 'half past': 30, 'quarter past': 15, 'quarter to': -15 };
 /** How hours and days are said. */
 export const clockWords: ClockWords = {
   patterns,
-  numbers,
+  numbers: Object.fromEntries(numbers.map((word, at) => [word, at + 1])),
   shifts,
   now: /\b(?:just|right)? ?now\b/,
   yesterday: /\b(?:yesterday|last night)\b/,
