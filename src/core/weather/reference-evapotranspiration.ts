@@ -28,9 +28,12 @@ export function referenceEvapotranspirationHours(forecast: Forecast): readonly (
   const before = known.get(forecast);
   if (before) return before;
   const serviceMm = forecast.values.et0Mm ?? [];
-  const fresh = forecast.times.every((_, index) => typeof serviceMm[index] === 'number')
-    ? serviceMm.map((mm) => (mm === null ? null : ({ mm, from: 'service' } as const)))
-    : withGapsFilled(serviceMm, computeEvapotranspiration(forecast));
+  const isWhole = forecast.times.every((_, index) => typeof serviceMm[index] === 'number');
+  const computed = isWhole ? [] : computeEvapotranspiration(forecast);
+  const fresh = forecast.times.map((_, index): ReferenceHour | null => {
+    const mm = serviceMm[index] ?? null;
+    return mm === null ? (computed[index] ?? null) : { mm, from: 'service' };
+  });
   known.set(forecast, fresh);
   return fresh;
 }
@@ -43,7 +46,7 @@ export function computeEvapotranspiration(forecast: Forecast): readonly (Referen
     orNull(() => {
       const day = days.get(index);
       const solar = valueAtIndex(forecast, 'shortwaveRadiationWPerM2', index);
-      if (solar === null) return day ? { mm: spreadDay(forecast, day, index), from: 'daily' } : null;
+      if (solar === null) return spread(forecast, day, index);
       const temperatureC = meanOfHour(forecast, 'temperature2mC', index);
       const vapourPressureKPa = vapourPressureOf(forecast, day, index, temperatureC);
       if (temperatureC === null || vapourPressureKPa === null) return null;
@@ -65,14 +68,9 @@ export function computeEvapotranspiration(forecast: Forecast): readonly (Referen
   );
 }
 
-function withGapsFilled(
-  serviceMm: readonly (number | null)[],
-  computed: readonly (ReferenceHour | null)[],
-): (ReferenceHour | null)[] {
-  return computed.map((hour, index) => {
-    const mm = serviceMm[index] ?? null;
-    return mm === null ? hour : { mm, from: 'service' };
-  });
+function spread(forecast: Forecast, day: SolarDay | undefined, index: number): ReferenceHour | null {
+  const mm = day === undefined ? null : spreadDay(forecast, day, index);
+  return mm === null ? null : { mm, from: 'daily' };
 }
 
 function vapourPressureOf(
@@ -85,7 +83,7 @@ function vapourPressureOf(
   if (dewPointC !== null) return saturationVapourPressure(dewPointC);
   const percent = meanOfHour(forecast, 'relativeHumidity2mPercent', index);
   if (percent !== null && temperatureC !== null) return vapourPressureOfAir(temperatureC, percent);
-  return day === undefined || day.lowestC === null ? null : saturationVapourPressure(day.lowestC);
+  return day?.airC ? saturationVapourPressure(day.airC.lowestC) : null;
 }
 
 type Instant = 'temperature2mC' | 'dewPoint2mC' | 'relativeHumidity2mPercent' | 'windSpeed10mKmh';

@@ -1,5 +1,4 @@
 import { DateTime } from 'luxon';
-import { codedError } from '../errors/coded-error.ts';
 import type { DailyHumidity } from '../science/air/daily-vapour-pressure.ts';
 import { referenceEvapotranspirationOfDay } from '../science/evapotranspiration/day.ts';
 import { extraterrestrialRadiationOfHour, type SkyHour } from '../science/evapotranspiration/hour-sky.ts';
@@ -12,9 +11,8 @@ import { hourSeconds, valueAtIndex } from './series.ts';
 export interface SolarDay {
   readonly first: number;
   readonly last: number;
-  /** Null where any hour's temperature is missing. */
-  readonly highestC: number | null;
-  readonly lowestC: number | null;
+  /** Lowest and highest air temperature, C; null where any hour's is missing. */
+  readonly airC: { readonly lowestC: number; readonly highestC: number } | null;
 }
 
 const dayHours = 24;
@@ -29,8 +27,9 @@ export function solarDays(forecast: Forecast): ReadonlyMap<number, SolarDay> {
   for (let first = 0; first < count; ) {
     let end = first + 1;
     while (end < count && dayOf(end) === dayOf(first)) end += 1;
-    const from = first === 0 ? 0 : Math.min(first, count - dayHours);
-    const day = { first: from, last: from + dayHours - 1, ...extremes(forecast, from, from + dayHours - 1) };
+    const from = Math.min(first, count - dayHours);
+    const hours = { first: from, last: from + dayHours - 1 };
+    const day = { ...hours, airC: extremes(column(forecast, 'temperature2mC', hours)) };
     for (let index = first; index < end; index += 1) found.set(index, day);
     first = end;
   }
@@ -39,12 +38,12 @@ export function solarDays(forecast: Forecast): ReadonlyMap<number, SolarDay> {
 
 /** Where and when in the day the hour before a stamp lies. */
 export function skyHourOf({ place, times }: Forecast, index: number): SkyHour {
-  const middle = (times[index] ?? Number.NaN) - hourSeconds / 2;
+  const middle = DateTime.fromSeconds((times[index] ?? Number.NaN) - hourSeconds / 2, { zone: 'utc' });
   return {
     latitude: place.latitude,
     longitude: place.longitude,
-    dayOfYear: DateTime.fromSeconds(middle, { zone: 'utc' }).ordinal,
-    middleUtcH: (((middle % 86_400) + 86_400) % 86_400) / hourSeconds,
+    dayOfYear: middle.ordinal,
+    middleUtcH: middle.hour + middle.minute / 60,
   };
 }
 
@@ -55,13 +54,10 @@ export function elevationOf({ place }: Forecast): number {
 
 /**
  * The hour's part of the reference evapotranspiration of its day in mm, by the sun that meets the top of the air: for a day
- * without radiation, which FAO-56 eq. 50 takes from its range of temperature.
+ * without radiation, which FAO-56 eq. 50 takes from its range of temperature. Null where a temperature of the day is missing.
  */
-export function spreadDay(forecast: Forecast, day: SolarDay, index: number): number {
-  const { highestC, lowestC } = day;
-  if (highestC === null || lowestC === null) {
-    throw codedError('SCIENCE_OUT_OF_RANGE', { expected: 'a temperature for every hour of the day', came: 'a gap' });
-  }
+export function spreadDay(forecast: Forecast, day: SolarDay, index: number): number | null {
+  if (day.airC === null) return null;
   const sky = skyHourOf(forecast, index);
   const share = extraterrestrialRadiationOfHour(sky) / extraterrestrialRadiation(sky.latitude, sky.dayOfYear);
   const kmh = mean(column(forecast, 'windSpeed10mKmh', day));
@@ -69,8 +65,7 @@ export function spreadDay(forecast: Forecast, day: SolarDay, index: number): num
     latitude: sky.latitude,
     elevationM: elevationOf(forecast),
     dayOfYear: sky.dayOfYear,
-    highestC,
-    lowestC,
+    ...day.airC,
     humidity: humidityOf(forecast, day),
     wind: kmh === null ? null : metresPerSecond(kmh / 3.6),
     windHeightM: 10,
@@ -87,10 +82,8 @@ function humidityOf(forecast: Forecast, day: SolarDay): DailyHumidity {
   return { highestPercent: Math.max(...percents), lowestPercent: Math.min(...percents) };
 }
 
-function extremes(forecast: Forecast, first: number, last: number): Pick<SolarDay, 'highestC' | 'lowestC'> {
-  const hours = column(forecast, 'temperature2mC', { first, last });
-  if (hours === null) return { highestC: null, lowestC: null };
-  return { highestC: Math.max(...hours), lowestC: Math.min(...hours) };
+function extremes(hours: readonly number[] | null): SolarDay['airC'] {
+  return hours === null ? null : { lowestC: Math.min(...hours), highestC: Math.max(...hours) };
 }
 
 /** A variable over a day; null where any hour is missing. */

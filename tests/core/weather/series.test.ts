@@ -40,6 +40,13 @@ describe('reading a forecast at a moment', () => {
     expect(valueAt(day, 'cloudCoverPercent', at('2026-11-06T09:10Z'))).toBeNull();
   });
 
+  test('a column longer than its stamps is not read beyond them', () => {
+    const long = forecastOf('2026-11-06T08:00Z', 1, { windSpeed10mKmh: [8, 9], precipitationMm: [1, 2] });
+    expect(valueAt(long, 'windSpeed10mKmh', at('2026-11-06T09:00Z'))).toBeNull();
+    expect(valueAt(long, 'precipitationMm', at('2026-11-06T08:00Z'))).toBeNull();
+    expect(valueAt(long, 'precipitationMm', at('2026-11-06T07:00Z'))).toBe(1);
+  });
+
   test('age counts from fetching and is never negative', () => {
     expect(ageHours(day, at('2026-11-06T14:00Z'))).toBe(6);
     expect(ageHours(day, at('2026-11-06T07:00Z'))).toBe(0);
@@ -48,6 +55,8 @@ describe('reading a forecast at a moment', () => {
   test('an empty forecast says nothing', () => {
     const none = forecastOf('2026-11-06T08:00Z', 0, {});
     expect(valueAt(none, 'precipitationMm', at('2026-11-06T08:00Z'))).toBeNull();
+    expect(valueAt(none, 'windSpeed10mKmh', at('2026-11-06T08:00Z'))).toBeNull();
+    expect(ageHours(none, at('2026-11-06T08:30Z'))).toBe(0.5);
   });
 
   test('whatever the moment, the preceding-hour stamp read lies after it by at most an hour', () => {

@@ -52,6 +52,22 @@ describe('sums of the hours ahead', () => {
     expect(sumAhead(tenths, 'precipitationMm', at('2026-11-06T08:00Z'), 3).total).toBe(0.6);
   });
 
+  test('of no hours, or of an empty forecast, nothing is known: none is ever complete and dry', () => {
+    const none = { total: 0, maxPerHour: null, complete: false };
+    const empty = forecastOf('2026-11-06T08:00Z', 0, { precipitationMm: [] });
+    const nine = at('2026-11-06T09:00Z');
+    expect(sumAhead(empty, 'precipitationMm', nine, 2)).toEqual({ ...none, reachesTo: nine });
+    expect(sumAhead(rain, 'precipitationMm', nine, 0)).toEqual({ ...none, reachesTo: nine });
+    expect(sumAhead(rain, 'precipitationMm', nine, -1)).toEqual({ ...none, reachesTo: nine });
+    expect(sumAhead(rain, 'precipitationMm', at('2026-11-06T09:20Z'), 0).complete).toBe(false);
+    expect(sumAhead(rain, 'precipitationMm', nine, 0.1).complete).toBe(true);
+  });
+
+  test('the heaviest hour may be below nothing where dew forms', () => {
+    const dew = forecastOf('2026-11-06T08:00Z', 3, { et0Mm: [0, -0.02, -0.01] });
+    expect(sumAhead(dew, 'et0Mm', at('2026-11-06T08:00Z'), 2)).toMatchObject({ total: -0.03, maxPerHour: -0.01 });
+  });
+
   test('complete exactly when every stamp after the start up to the end is known', () => {
     const cells = fc.array(fc.option(fc.integer({ min: 0, max: 50 }), { nil: null }), { minLength: 1, maxLength: 60 });
     fc.assert(
