@@ -4,8 +4,8 @@ import type { PackCase } from '../pack-types.ts';
 import { inside, type Report, show } from './findings.ts';
 import type { casesSchema } from './schema.ts';
 
-/** Parts of a case whose keys are the names. */
-const keyed = ['facts', 'lifts'];
+/** Names in a case, each with the last step to it: its place in a list, or the name itself where it is a key. */
+type Named = Iterable<readonly [step: string | number, name: string]>;
 
 /**
  * Checks that a file of cases names only facts and rules that exist, and gives its cases. The facts of each are those of the
@@ -27,20 +27,26 @@ export function checkCases(
   }
   parsed.cases.forEach(({ facts, expect }, index) => {
     const place = { file, path: ['cases', index] };
-    const names = (right: Iterable<string>, what: string, listed: readonly string[], ...steps: string[]): void => {
+    const names = (right: Iterable<string>, what: string, named: Named, ...steps: string[]): void => {
       const among = new Set(right);
-      listed.forEach((name, at) => {
-        if (among.has(name)) return;
-        const where = keyed.includes(steps.at(-1) ?? '') ? inside(place, ...steps, name) : inside(place, ...steps, at);
+      for (const [step, name] of named) {
+        if (among.has(name)) continue;
+        const where = inside(place, ...steps, step);
         report('CASE_MISFIT', where, { expected: `the id of a ${what}`, came: show(name), among });
-      });
+      }
     };
-    names(factIds, 'fact', Object.keys(facts), 'facts');
-    names(factIds, 'fact', expect.missing ?? [], 'expect', 'missing');
-    names(ruleIds, 'rule', Object.keys(expect.lifts ?? {}), 'expect', 'lifts');
-    for (const key of ['met', 'notMet', 'unknown'] as const) names(ruleIds, 'rule', expect[key] ?? [], 'expect', key);
+    names(factIds, 'fact', keysOf(facts), 'facts');
+    names(factIds, 'fact', (expect.missing ?? []).entries(), 'expect', 'missing');
+    names(ruleIds, 'rule', keysOf(expect.lifts ?? {}), 'expect', 'lifts');
+    for (const key of ['met', 'notMet', 'unknown'] as const) {
+      names(ruleIds, 'rule', (expect[key] ?? []).entries(), 'expect', key);
+    }
   });
   return parsed.cases.map((one) => ({ file, ...one, facts: over(base, one.facts) }) as PackCase);
+}
+
+function keysOf(part: object): Named {
+  return Object.keys(part).map((name) => [name, name]);
 }
 
 function over(base: PackCase['facts'], facts: PackCase['facts']): PackCase['facts'] {

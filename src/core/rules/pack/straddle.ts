@@ -2,7 +2,7 @@ import type { FactId } from '../../facts/registry/index.ts';
 import type { Reading } from '../../facts/types.ts';
 import type { Parameter } from '../../units/parameter.ts';
 import { isOrderOperator } from '../operators.ts';
-import { comparisonsOf, operatorOf, parameterOf } from '../reads.ts';
+import { comparisonsOf, operatorOf } from '../reads.ts';
 import type { OrderOperator, Rule } from '../types.ts';
 import type { Place, Report } from './findings.ts';
 import { bandOf } from './parse-reading.ts';
@@ -22,21 +22,20 @@ export function collectLimits(
   rules: ReadonlyMap<string, Rule>,
   parameters: ReadonlyMap<string, readonly Parameter[]>,
 ): LimitsOf {
-  const limits = new Map<FactId, NumberLimit[]>();
+  const limits: (NumberLimit & { readonly fact: FactId })[] = [];
   const add = (fact: FactId, op: OrderOperator, parameter: string): void => {
     for (const { value } of parameters.get(parameter) ?? []) {
-      if (typeof value === 'number') limits.set(fact, [...(limits.get(fact) ?? []), { op, parameter, value }]);
+      if (typeof value === 'number') limits.push({ fact, op, parameter, value });
     }
   };
   for (const rule of rules.values()) {
     for (const comparison of comparisonsOf(rule.when, new Map())) {
-      const { op } = operatorOf(comparison);
-      const parameter = parameterOf(comparison);
-      if (isOrderOperator(op) && parameter !== null) add(comparison.fact, op, parameter);
+      const { op, operand } = operatorOf(comparison);
+      if (isOrderOperator(op)) add(comparison.fact, op, String(operand));
     }
   }
   add('weed.plantsPerM2', 'atLeast', 'severeDensityPlantsPerM2');
-  return (fact) => limits.get(fact) ?? [];
+  return (fact) => limits.filter((limit) => limit.fact === fact);
 }
 
 /** Reports a number reading whose band does not lie wholly on one side of a limit, for each such limit. */

@@ -66,8 +66,9 @@ function jsonType(type: string): string {
   return jsonTypes[type] ?? type;
 }
 
+/** The value at the end of a path; the path of an issue leads through what is there, its last step alone may lead to nothing. */
 function valueAt(root: unknown, path: Path): unknown {
   let value = root;
-  for (const step of path) value = (value as Record<string | number, unknown> | null | undefined)?.[step];
+  for (const step of path) value = (value as Readonly<Record<string | number, unknown>>)[step];
   return value;
 }

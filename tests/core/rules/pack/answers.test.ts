@@ -12,7 +12,10 @@ import { filesOf, miniPack } from '../../../fixtures/mini-pack.ts';
 
 const place = { file: 'questions.json', path: ['gives'] };
 const said = ({ findings }: Pick<ReturnType<typeof collectFindings>, 'findings'>) =>
-  findings.map(({ code, pointer, expected, came }) => `${code} ${pointer}: ${expected}; ${came}`);
+  findings.map(
+    ({ code, pointer, expected, came, nearest }) =>
+      `${code} ${pointer}: ${expected}; ${came}${nearest === undefined ? '' : `, nearest ${nearest}`}`,
+  );
 
 describe('the band of an answer lies on one side of a limit', () => {
   test.each<readonly [OrderOperator, number, number, boolean]>([
@@ -122,7 +125,14 @@ describe('what an answer may give for a fact', () => {
     [
       'wind.boomKmh',
       { type: 'numbr', value: 3 },
-      ['QUESTION_MISFIT /gives/type: type number or does-not-know for wind.boomKmh; "numbr"'],
+      ['QUESTION_MISFIT /gives/type: type number or does-not-know for wind.boomKmh; "numbr", nearest number'],
+    ],
+    [
+      'soil.feel',
+      { type: 'does-not-kno' },
+      [
+        'QUESTION_MISFIT /gives/type: type choice or does-not-know for soil.feel; "does-not-kno", nearest does-not-know',
+      ],
     ],
     [
       'field.country',
