@@ -57,24 +57,14 @@ const nothing: Understanding = {
   remarks: [],
 };
 
-const longestLabel = 80;
-
-/** The whole text as a place, or as the words of an answer of the open question. */
+/** The whole text as a place, or as the words of an answer of the open question; none where it is yes or no to a reading back. */
 function wholeAnswer(text: string, context: UnderstandContext, language: Language): readonly UnderstoodReading[] {
-  const { asked, pack } = context;
+  const { asked, pack, confirming } = context;
   const quote = text.trim();
-  const isPlaceAsked = asked?.form === 'place';
-  const place = readPlace(fold(text), isPlaceAsked);
+  const place = readPlace(fold(text), asked?.form === 'place');
   if (place.length > 0) return place.map((one) => ({ ...one, quote, doubtful: false }));
-  if (asked === null || asked.form === 'signs' || quote.length > longestLabel) return [];
-  const id = choiceOfLabel(asked, wordsText(text, language), language);
-  const fact: FactId | undefined = asked.facts[0];
-  if (
-    id === null ||
-    fact === undefined ||
-    (context.confirming && (id === 'yes' || id === 'no')) ||
-    language.answers.plain.has(wordsText(text, language))
-  )
-    return [];
+  const fact: FactId | undefined = asked?.facts[0];
+  const id = asked === null ? null : choiceOfLabel(asked, wordsText(text, language), language);
+  if (id === null || fact === undefined || (confirming && (id === 'yes' || id === 'no'))) return [];
   return readingsOfAnswer(pack, fact, id).map((one) => ({ ...one, quote, doubtful: false }));
 }

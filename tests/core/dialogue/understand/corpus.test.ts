@@ -1,9 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { cropAndTreatment } from './corpus/crop-and-treatment.ts';
+import { depthsAndTimes } from './corpus/depths-and-times.ts';
 import { field } from './corpus/field.ts';
+import { measured } from './corpus/measured.ts';
 import { negation } from './corpus/negation.ts';
 import { never } from './corpus/never.ts';
 import { refused } from './corpus/refused.ts';
+import { saidOn } from './corpus/said-on.ts';
 import { several } from './corpus/several.ts';
 import { soil } from './corpus/soil.ts';
 import { soilTemperature } from './corpus/soil-temperature.ts';
@@ -18,6 +21,9 @@ const tables = {
   cropAndTreatment,
   weather,
   several,
+  saidOn,
+  measured,
+  depthsAndTimes,
   negation,
   wishesAndCorrections,
   refused,

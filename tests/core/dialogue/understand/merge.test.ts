@@ -193,7 +193,11 @@ describe('two that contradict each other and yet are one', () => {
       [soil(4, replaces), soil(5, doubtful)],
       '- soil 4, soil 5',
     ],
-    ['none of those, just cracks', [surface(none, 'none'), surface(signs(['cracked']), 'cracks')], 'soil.surface=none'],
+    [
+      'none of those, just cracks',
+      [surface(none, 'none'), surface(signs(['cracked']), 'cracks')],
+      'soil.surface=only cracked',
+    ],
     ['cracks, none of those', [surface(signs(['cracked']), 'cracks'), surface(none, 'none')], '- cracks, none'],
     [
       'only puddles, and cracks',

@@ -25,7 +25,7 @@ function inShort(reading: Reading): string[] {
   }
   if (reading.type === 'choice') return [`=${reading.possible.join('|')}`];
   if (reading.type === 'signs') {
-    if (reading.complete) return ['=none'];
+    if (reading.complete) return [reading.present.length === 0 ? '=none' : `=only ${reading.present.join('|')}`];
     return [...reading.present.map((sign) => `=+${sign}`), ...reading.absent.map((sign) => `=-${sign}`)];
   }
   return [`=${reading.type}`];
@@ -33,7 +33,7 @@ function inShort(reading: Reading): string[] {
 
 /**
  * An understanding in one line: `fact=value[low..high]`, `?` where doubtful, `@` hours ago; `!` an intent; `~` a correction;
- * quoted what was not understood; `#` a refusal.
+ * quoted what was not understood; `#` a refusal. Of signs: `+` there, `-` not there, `only` there and no other, `none`.
  */
 export function inOneLine({ readings, intents, correction, notUnderstood, refused }: Understanding): string {
   return [
