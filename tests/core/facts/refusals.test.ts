@@ -27,7 +27,9 @@ const wrongType = 'FACT_WRONG_TYPE';
 const unknownChoice = 'FACT_CHOICE_UNKNOWN';
 
 describe('a value that does not fit is told in full: what was expected, what came, where', () => {
-  test.each<[string, unknown, code: string, expected: string, came: string, within?: string, nearest?: string]>([
+  test.each<
+    [string, unknown, code: string, expected: string, came: string, within?: string | undefined, nearest?: string]
+  >([
     [soil, '12', wrongType, 'a number in C', '"12"'],
     [soil, { value: 9, low: null }, wrongType, 'a number in C', 'null', 'low'],
     [soil, { value: 9, high: true }, wrongType, 'a number in C', 'true', 'high'],
