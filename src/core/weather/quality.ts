@@ -44,7 +44,6 @@ export function reachesFrom(
   variables: readonly WeatherVariable[] = requiredVariables,
 ): EpochSeconds | null {
   let index = Math.floor(offsetHours(forecast, at));
-  if (!(index >= 0)) return null;
   let reached: EpochSeconds | null = null;
   while (index < forecast.times.length && isHourKnown(forecast, index, variables)) {
     reached = stampTime(forecast, index);

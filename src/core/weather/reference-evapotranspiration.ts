@@ -28,11 +28,12 @@ export function referenceEvapotranspirationHours(forecast: Forecast): readonly (
   const before = known.get(forecast);
   if (before) return before;
   const serviceMm = forecast.values.et0Mm ?? [];
-  const isWhole = forecast.times.every((_, index) => typeof serviceMm[index] === 'number');
-  const computed = isWhole ? [] : computeEvapotranspiration(forecast);
+  let computed: readonly (ReferenceHour | null)[] | null = null;
   const fresh = forecast.times.map((_, index): ReferenceHour | null => {
     const mm = serviceMm[index] ?? null;
-    return mm === null ? (computed[index] ?? null) : { mm, from: 'service' };
+    if (mm !== null) return { mm, from: 'service' };
+    computed ??= computeEvapotranspiration(forecast);
+    return computed[index] ?? null;
   });
   known.set(forecast, fresh);
   return fresh;
@@ -91,7 +92,7 @@ type Instant = 'temperature2mC' | 'dewPoint2mC' | 'relativeHumidity2mPercent' | 
 /** Mean of the hour before a stamp from the values at its two ends; the one known where the other is missing. */
 function meanOfHour(forecast: Forecast, variable: Instant, index: number): number | null {
   const end = valueAtIndex(forecast, variable, index);
-  const begin = index === 0 ? null : valueAtIndex(forecast, variable, index - 1);
+  const begin = valueAtIndex(forecast, variable, index - 1);
   if (end === null || begin === null) return end ?? begin;
   return (begin + end) / 2;
 }

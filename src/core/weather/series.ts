@@ -6,19 +6,14 @@ import { variableMeanings } from './variables.ts';
 export const hourSeconds = 3600;
 
 /**
- * Index of the stamp whose value holds at `at`: for an instant the nearest stamp, at most 30 min away; for a preceding-hour
- * variable the stamp that ends the hour holding `at` (09:00 belongs to the hour stamped 10:00). Null outside the forecast.
+ * Value of a variable at a moment, in the column's unit: of an instant that of the nearest stamp, at most 30 min away; of a
+ * preceding-hour variable that of the stamp that ends the hour (09:00 belongs to the hour stamped 10:00). Null where the forecast
+ * has no column, a gap, or no such hour.
  */
-export function stampIndexAt(forecast: Forecast, variable: WeatherVariable, at: EpochSeconds): number | null {
+export function valueAt(forecast: Forecast, variable: WeatherVariable, at: EpochSeconds): number | null {
   const hours = offsetHours(forecast, at);
   const ends = variableMeanings[variable].stamp === 'preceding-hour';
-  return within(forecast, ends ? Math.floor(hours) + 1 : Math.round(hours));
-}
-
-/** Value of a variable at a moment, in the column's unit; null where the forecast has no column, a gap, or no such hour. */
-export function valueAt(forecast: Forecast, variable: WeatherVariable, at: EpochSeconds): number | null {
-  const index = stampIndexAt(forecast, variable, at);
-  return index === null ? null : valueAtIndex(forecast, variable, index);
+  return valueAtIndex(forecast, variable, ends ? Math.floor(hours) + 1 : Math.round(hours));
 }
 
 /** Value of a variable at a stamp index; null where missing. */
@@ -49,8 +44,4 @@ export function stampTime(forecast: Forecast, index: number): EpochSeconds {
 /** Hours from the first stamp to `at`, a fraction within an hour. NaN for an empty forecast. */
 export function offsetHours(forecast: Forecast, at: EpochSeconds): number {
   return (at - (forecast.times[0] ?? Number.NaN)) / hourSeconds;
-}
-
-function within(forecast: Forecast, index: number): number | null {
-  return index >= 0 && index < forecast.times.length ? index : null;
 }

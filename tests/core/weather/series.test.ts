@@ -40,13 +40,6 @@ describe('reading a forecast at a moment', () => {
     expect(valueAt(day, 'cloudCoverPercent', at('2026-11-06T09:10Z'))).toBeNull();
   });
 
-  test('a column longer than its stamps is not read beyond them', () => {
-    const long = forecastOf('2026-11-06T08:00Z', 1, { windSpeed10mKmh: [8, 9], precipitationMm: [1, 2] });
-    expect(valueAt(long, 'windSpeed10mKmh', at('2026-11-06T09:00Z'))).toBeNull();
-    expect(valueAt(long, 'precipitationMm', at('2026-11-06T08:00Z'))).toBeNull();
-    expect(valueAt(long, 'precipitationMm', at('2026-11-06T07:00Z'))).toBe(1);
-  });
-
   test('age counts from fetching and is never negative', () => {
     expect(ageHours(day, at('2026-11-06T14:00Z'))).toBe(6);
     expect(ageHours(day, at('2026-11-06T07:00Z'))).toBe(0);

@@ -75,14 +75,14 @@ export function balanceDays({ soils, depthM, cover, flows }: BalanceInput): DayO
     wet: lines('rainHighMm', 'lowMm'),
     dry: lines('rainLowMm', 'highMm'),
   };
-  return groupByDay(flows).map((ofDay) => {
+  return groupByDay(flows).map(([day, ofDay]) => {
     const middle = bundle.middle.map((line) => follow(line, ofDay));
     const wet = bundle.wet.map((line) => follow(line, ofDay));
     const dry = bundle.dry.map((line) => follow(line, ofDay));
     const all = [...middle, ...wet, ...dry];
     const mean = (of: (end: LineDay) => number) => middle.reduce((sum, end) => sum + of(end), 0) / middle.length;
     return {
-      day: ofDay[0]?.day ?? '',
+      day,
       rainMm: ofDay.reduce((sum, { rainMm }) => sum + rainMm, 0),
       etMm: mean(({ usedMm }) => usedMm),
       deficitMm: mean(({ deficitMm }) => deficitMm),
@@ -130,12 +130,12 @@ function poresFilled({ store, deficitMm }: LineDay, extraMm: number): number {
   );
 }
 
-function groupByDay(flows: readonly BandedFlow[]): BandedFlow[][] {
+function groupByDay(flows: readonly BandedFlow[]): [string, BandedFlow[]][] {
   const days = new Map<string, BandedFlow[]>();
   for (const flow of flows) {
     const ofDay = days.get(flow.day);
     if (ofDay) ofDay.push(flow);
     else days.set(flow.day, [flow]);
   }
-  return [...days.values()];
+  return [...days];
 }

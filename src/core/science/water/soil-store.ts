@@ -71,6 +71,5 @@ function rootedLayer(soil: Held, depthM: number, coefficient: number): DryingLay
 
 function bareLayer(texture: TextureClass, soil: Held): DryingLayer {
   const totalMm = totalEvaporableWater(soil, evaporatingDepthM);
-  const readyMm = Math.min(readilyEvaporableMm[texture], 0.9 * totalMm);
-  return { totalMm, readyMm, coefficient: wetSurfaceCoefficient };
+  return { totalMm, readyMm: readilyEvaporableMm[texture], coefficient: wetSurfaceCoefficient };
 }

@@ -17,8 +17,7 @@ export function greatestSurplus(input: SurplusInput): { readonly lowMm: number; 
   const stores = soils
     .map(({ texture }) => soilStoreOf(texture, depthM, cover))
     .sort((one, other) => one.drying.totalMm - other.drying.totalMm);
-  const [least, most = least] = [stores[0], stores.at(-1)];
-  if (least === undefined || most === undefined) return { lowMm: 0, highMm: 0 };
+  const [least, most] = [stores[0]!, stores.at(-1)!];
   const driest = Math.max(...soils.map(({ highMm }) => highMm));
   const wettest = Math.min(...soils.map(({ lowMm }) => lowMm));
   return {

@@ -87,11 +87,11 @@ function checkDays({ days, at }: SoilTemperatureInput): number {
   days.forEach((day, index) => {
     const step = index === 0 ? 86_400 : day.at - days[index - 1]!.at;
     if (Math.abs(step - 86_400) > 7200)
-      refuse('days that follow each other', `${day.iso} after ${days[index - 1]?.iso}`);
+      refuse('days that follow each other', `${day.iso} after ${days[index - 1]!.iso}`);
     if (day.airC !== null && !isPossibleAir(day.airC)) refuse('a mean air temperature of -60 to 60 C', `${day.airC}`);
   });
   const today = days.findLastIndex((day) => day.at <= at + 43_200 + 7200);
-  if (today < 0) refuse('days that begin no later than the moment of asking', `${days[0]?.iso}`);
+  if (today < 0) refuse('days that begin no later than the moment of asking', days[0]!.iso);
   return today;
 }
 

@@ -80,10 +80,8 @@ function visits(readings: readonly SoilReading[]): SoilReading[][] {
 
 /** True where readings, oldest first, end in one value shown for four days and five readings, as by a sensor that stands still. */
 export function isStuckAtEnd(readings: readonly Pick<SoilReading, 'at' | 'valueC'>[]): boolean {
-  const last = readings.at(-1);
-  if (last === undefined) return false;
-  const row = readings.slice(readings.findLastIndex(({ valueC }) => valueC !== last.valueC) + 1);
-  return isStuck(row);
+  const last = readings.at(-1)?.valueC;
+  return isStuck(readings.slice(readings.findLastIndex(({ valueC }) => valueC !== last) + 1));
 }
 
 function isStuck(row: readonly Pick<SoilReading, 'at' | 'valueC'>[]): boolean {

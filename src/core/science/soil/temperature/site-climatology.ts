@@ -28,7 +28,7 @@ export function climatologyFrom(days: readonly ArchiveDay[], source: string): Si
       { length: 2 * windowDays + 1 },
       (_, k) => (day + k - windowDays + daysOfYear) % daysOfYear,
     );
-    const values = around.flatMap((one) => byDay[one] ?? []);
+    const values = around.flatMap((one) => byDay[one]!);
     return values.length < leastInWindow ? null : values.reduce((sum, value) => sum + value, 0) / values.length;
   });
   if (!means.every((mean) => mean !== null)) return null;

@@ -4,6 +4,12 @@ import { airErrorsAlone } from '../../../../../src/core/science/soil/temperature
 import { soilConstants30cm } from '../../../../../src/core/science/soil/temperature/constants.ts';
 import { advance, loadings, seen, size } from '../../../../../src/core/science/soil/temperature/state.ts';
 
+test('air of 0 C that is known without error leaves none', () => {
+  const alone = airErrorsAlone();
+  alone.advance(soilConstants30cm, { airC: 0, dayOfYear: 20, error: { kept: 0, variance: 0 } });
+  expect(alone.variance(loadings(soilConstants30cm, 8, 8))).toBe(0);
+});
+
 test('what errors of the air do alone is what they do in the whole state of a soil that is otherwise known', () => {
   const of = { ...soilConstants30cm, siteNoiseC: 0, passingNoiseC: 0, quickShareNoise: 0, slowShareNoise: 0 };
   const day = fc.record({

@@ -23,6 +23,27 @@ describe('readings that cannot be trusted', () => {
     expect(first([...good, reading(22, 4)])).toEqual(first(good));
   });
 
+  test('one up to a minute after the moment is read, for clocks that differ, and no later one', () => {
+    const later = (seconds: number) => reading(20 + seconds / 86_400, 9);
+    expect(first([...good, later(60)])).not.toEqual(first(good));
+    expect(first([...good, later(61)])).toEqual(first(good));
+  });
+
+  test.each([
+    [-20, -20.1],
+    [45, 45.1],
+  ])('%d C can be, %d C cannot', (possible, impossible) => {
+    expect(first([...good, reading(20, possible)])).not.toEqual(first(good));
+    expect(first([...good, reading(20, impossible)])).toEqual(first(good));
+  });
+
+  test('one belongs to the first day from thirteen hours before its noon, for clocks that change', () => {
+    const early = (hours: number) => first([reading(-hours / 24, 15), ...good]);
+    expect(early(11.5)).not.toEqual(first(good));
+    expect(early(13)).not.toEqual(first(good));
+    expect(early(13.01)).toEqual(first(good));
+  });
+
   test('one from before the days given is not read', () => {
     expect(first([reading(-5, 20), ...good])).toEqual(first(good));
   });

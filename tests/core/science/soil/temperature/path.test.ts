@@ -192,7 +192,7 @@ describe('falling through the limit for good', () => {
 
   test('is long past in deep cold, and not in sight in summer heat', () => {
     expect(course(() => 0, 3)).toMatchObject({ day10: '2026-10-21', day50: '2026-10-21' });
-    expect(course(() => 19, 18)).toMatchObject({ day50: null, day90: null });
+    expect(course(() => 19, 18)).toMatchObject({ day10: null, day50: null, day90: null, chanceOfWarmingBack: 0 });
   });
 
   test('is surer to warm back where warm days follow cold ones', () => {
