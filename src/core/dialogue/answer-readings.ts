@@ -55,7 +55,7 @@ function fromChoices(
   }
   const given = chosen.map(({ gives }) => gives[fact]).filter((reading) => reading !== undefined);
   const choices = given.flatMap((reading) => (reading.type === 'choice' ? reading.possible : []));
-  if (given.length > 1 && choices.length > 0) {
+  if (choices.length > 0) {
     return [{ fact, reading: { type: 'choice', possible: [...new Set(choices)] } }];
   }
   return given.slice(0, 1).map((reading) => ({ fact, reading }));

@@ -4,7 +4,7 @@ import { changed } from './changed.ts';
 import type { EventStamp } from './events.ts';
 import { moveTo, note } from './note-down.ts';
 import { openQuestion, packQuestion } from './open-question.ts';
-import type { State } from './state.ts';
+import type { State, Unusual } from './state.ts';
 
 /** Answers the reading back that is open: taken or not taken. Says so where none is open. */
 export function confirm(state: State, event: EventStamp, isRight: boolean, pack: Pack): State {
@@ -15,7 +15,7 @@ export function confirm(state: State, event: EventStamp, isRight: boolean, pack:
   return moveTo(
     note(
       open.kind === 'unusual'
-        ? settleUnusual(state, isRight, pack)
+        ? settleUnusual(state, open.unusual, isRight, pack)
         : settleDoubt(state, open.observation, isRight, pack),
       event,
       said,
@@ -24,9 +24,8 @@ export function confirm(state: State, event: EventStamp, isRight: boolean, pack:
   );
 }
 
-function settleUnusual(state: State, isRight: boolean, pack: Pack): State {
-  const [unusual, ...rest] = state.unusual;
-  if (!unusual) return state;
+function settleUnusual(state: State, unusual: Unusual, isRight: boolean, pack: Pack): State {
+  const rest = state.unusual.filter((one) => one !== unusual);
   if (!isRight) return denied({ ...state, unusual: rest }, unusual, pack);
   const observation = { ...unusual.observation, doubtful: false };
   const taken = { ...state, unusual: rest, observations: [...state.observations, observation] };

@@ -50,14 +50,9 @@ export function nextQuestion(
 /** The next question with what stands beside it, from the trace of the facts. */
 export function planOf(pack: Pack, trace: Trace, facts: ResolvedFacts, state: PlanState): Plan {
   const { question, together, waits } = choose(pack, facts, askedRules(trace, state.checkRest), state);
-  const met = trace.filter(({ effect, outcome }) => effect !== 'advise' && outcome === 'met');
-  const isOver = met.some(({ effect, lifts }) => effect === 'stop' && lifts === 'season');
+  const isOver = trace.some((rule) => rule.effect === 'stop' && rule.lifts === 'season' && rule.outcome === 'met');
   const restLeft =
-    question === null &&
-    met.length > 0 &&
-    !isOver &&
-    !state.checkRest &&
-    choose(pack, facts, askedRules(trace, true), state).question !== null;
+    question === null && !isOver && choose(pack, facts, askedRules(trace, true), state).question !== null;
   if (question !== null || waits) return { question, together, waitsForForecast: waits, restLeft };
   const dose = doseQuestions(pack, trace, facts, state);
   const first = cheapest(dose, pack);

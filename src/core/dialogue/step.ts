@@ -90,7 +90,7 @@ function verdictAfter(
 ): VerdictGivenEvent | null {
   const { state, events } = conversation;
   const standing = standingOf(state, pack);
-  if (standing === null || standing.tag !== event.tag || disagreement(standing.trace, event) !== null) return null;
+  if (standing?.tag !== event.tag || disagreement(standing.trace, event) !== null) return null;
   const { compiled, facts, trace, at } = standing;
   const last = events.at(-1) ?? event;
   return {

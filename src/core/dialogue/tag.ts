@@ -11,7 +11,7 @@ export function tagOf(packHash: string, facts: ResolvedFacts): string {
 /** The id of the verdict for a tag: the same on every device, in the form of a UUID (version 8, RFC 9562). */
 export function verdictIdOf(tag: string): string {
   const hex = hashOf({ verdict: tag });
-  const variant = ((Number.parseInt(hex[16] ?? '0', 16) & 0x3) | 0x8).toString(16);
+  const variant = ((Number.parseInt(hex.slice(16, 17), 16) & 0x3) | 0x8).toString(16);
   return [
     hex.slice(0, 8),
     hex.slice(8, 12),

@@ -10,7 +10,7 @@ import type { State } from '../state.ts';
 /** The engine's answer: where it disagrees with the reference on any rule, no verdict is given for this tag. */
 export function applyEvaluated(state: State, event: EvaluatedEvent, { pack }: FoldContext): State {
   const standing = standingOf(state, pack);
-  if (standing === null || standing.tag !== event.tag) return state;
+  if (standing?.tag !== event.tag) return state;
   const report = disagreement(standing.trace, event);
   if (report === null) return state;
   const failures = new Map([...state.failures, [event.tag, report]]);

@@ -42,12 +42,12 @@ export function hoursFigure({ hours, zone }: Outlook, wording: OutlookWording): 
 }
 
 function byDay(hours: readonly HourOutlook[], zone: string): Day[] {
-  const days = new Map<string, Day>();
+  const days = new Map<number, Day>();
   for (const hour of hours) {
     const start = DateTime.fromSeconds(hour.at, { zone }).startOf('day');
-    const day = days.get(start.toISO() ?? '') ?? { start, hours: [] };
+    const day = days.get(start.toSeconds()) ?? { start, hours: [] };
     day.hours.push(hour);
-    days.set(start.toISO() ?? '', day);
+    days.set(start.toSeconds(), day);
   }
   return [...days.values()];
 }

@@ -82,13 +82,13 @@ function middleOfDays(
   zone: string,
 ): { readonly day: DateTime; readonly point: SoilTemperaturePoint }[] {
   const days = new Map<
-    string,
+    number,
     { readonly day: DateTime; readonly point: SoilTemperaturePoint; readonly off: number }
   >();
   for (const point of points) {
     const day = DateTime.fromSeconds(point.at, { zone });
     const off = Math.abs(tenth(day.hour + day.minute / 60) - 12);
-    const key = day.toISODate() ?? '';
+    const key = day.startOf('day').toSeconds();
     if (off < (days.get(key)?.off ?? 25)) days.set(key, { day, point, off });
   }
   return [...days.values()];
