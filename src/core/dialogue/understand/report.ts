@@ -42,8 +42,7 @@ export function understandingReport(text: string, context: UnderstandContext): U
   const registry = context.pack.facts;
   const supposed = supposedText(text, context.language);
   const read = understand(supposed ?? text, context);
-  const all = read.readings.filter(({ reading }) => reading.type !== 'does-not-know');
-  const known = all.filter(({ depthCm }) => depthCm === undefined);
+  const known = read.readings.filter(({ depthCm }) => depthCm === undefined);
   const isNewest = ({ fact, agoHours = 0 }: UnderstoodReading) =>
     known.every((other) => other.fact !== fact || (other.agoHours ?? 0) >= agoHours);
   const sure = known.filter((one) => !one.doubtful && isNewest(one));
@@ -65,7 +64,7 @@ export function understandingReport(text: string, context: UnderstandContext): U
       known.filter(isNewest).flatMap(({ fact, agoHours }) => (agoHours === undefined ? [] : [[fact, agoHours]])),
     ),
     supposed: isSupposed ? valuesOf(known, registry) : {},
-    otherDepths: all.flatMap(({ fact, reading, depthCm }) =>
+    otherDepths: read.readings.flatMap(({ fact, reading, depthCm }) =>
       depthCm === undefined ? [] : [{ depthCm, value: plainValue(fact, reading, registry) }],
     ),
     correction: !isSupposed && read.correction,
@@ -101,7 +100,7 @@ function plainValue(fact: FactId, reading: Reading, registry: FactRegistry): Tol
     const { value, low = value, high = value } = reading;
     return low === high ? value : { value, low, high };
   }
-  if (reading.type === 'choice') return reading.possible.length === 1 ? (reading.possible[0] ?? '') : reading.possible;
+  if (reading.type === 'choice') return reading.possible.length === 1 ? reading.possible[0]! : reading.possible;
   if (reading.type === 'signs') {
     const { present, absent, complete } = reading;
     if (complete) return present;

@@ -85,6 +85,8 @@ test.each([
   ['Was wäre, wenn es 9 wären?', 'nein, es war 9 sind'],
   ['was wäre wenn der Boden 9 Grad hätte?', 'der Boden 9 Grad hat'],
   ['angenommen, die Dräne liefen', 'die Dräne laufen'],
+  ['wenn der Boden 9 Grad haben würde', 'der Boden 9 Grad haben '],
+  ['wenn wir reden, wird es gut?', 'wir reden, wird es gut'],
   ['9 Grad in 30 cm', null],
 ])('"%s" supposes "%s"', (text, supposed) => {
   expect(supposedText(text, 'de')).toBe(supposed);

@@ -18,6 +18,15 @@ test.each([
   ['what if', null],
   ['9 at 30 cm', null],
   ['a stiff clay, iffy drains', null],
+  ['what if the soil were 9 and the air were 5', 'the soil is 9 and the air were 5'],
+  ['What If The Soil WERE 9 ?! ', 'The Soil is 9'],
+  ['what if cracked.', 'cracked'],
+  ['so what if it were 9', 'no, it was 9'],
+  ['what if it were the drains were running', 'no, it was the drains is running'],
+  ['suppose so then', null],
+  ['suppose something', 'something'],
+  ['suppose nothing', 'nothing'],
+  ['IF IT RAINS THEY WILL', null],
 ])('"%s" supposes %j', (text, supposed) => {
   expect(supposedText(text)).toBe(supposed);
 });
