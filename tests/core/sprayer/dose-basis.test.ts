@@ -24,3 +24,30 @@ test('a pack without a dose needs nothing and tells none', () => {
   const without = new Map([...testParameters()].filter(([id]) => id !== 'usualDoseGPerHa'));
   expect(doseFor({}, without)).toEqual({ needs: [] });
 });
+
+test('a density that is not known or no number never makes the dose severe, and a concentration that is none is needed', () => {
+  const product = { 'product.activeGPerL': known(400), 'product.labelMaxGPerHa': known(900) };
+  const doubt = { known: false, reason: 'not-asked' } as const;
+  const choice = {
+    known: true,
+    type: 'choice',
+    possible: ['many'],
+    source: 'said',
+    at: epochSeconds(0),
+    goodUntil: null,
+  } as const;
+  for (const density of [doubt, choice]) {
+    const found = doseFor({ ...product, 'weed.plantsPerM2': density }, testParameters());
+    expect(found).toEqual({
+      activeGPerHa: 750,
+      productLPerHa: 1.87,
+      activeInProductGPerHa: 748,
+      labelMaxGPerHa: 900,
+      basis: 'usual',
+      cutToLabel: false,
+    });
+    expect(doseFor({ ...product, 'product.activeGPerL': density }, testParameters())).toEqual({
+      needs: ['product.activeGPerL'],
+    });
+  }
+});

@@ -86,6 +86,27 @@ describe('units', () => {
   });
 
   test.each([
+    ['UNIT_INCOMPATIBLE', 'a unit of mass per mass, such as g/kg', 'g/L', () => convert(1, 'g/L', 'g/kg')],
+    ['SCIENCE_OUT_OF_RANGE', 'a temperature of -273.15 or more C', '-273.16', () => convert(-273.16, 'C', 'F')],
+    ['SCIENCE_OUT_OF_RANGE', 'a slope of 0 to 89.99 degrees', '90', () => convert(90, 'deg slope', '1 in')],
+    ['SCIENCE_OUT_OF_RANGE', 'a slope of 0 or more %', '-1', () => convert(-1, '% slope', 'deg slope')],
+    ['SCIENCE_OUT_OF_RANGE', 'the N of a slope of 1 in N above 0', '0', () => convert(0, '1 in', '% slope')],
+    ['SCIENCE_OUT_OF_RANGE', 'a slope that is not level above 0 %', '0', () => convert(0, '% slope', '1 in')],
+    ['SCIENCE_OUT_OF_RANGE', /^a value in mph of .* mph$/, 'NaN', () => convert(Number.NaN, 'mph', 'km/h')],
+  ] as const)('%s says %s', (code, says, came, call) => {
+    const expected = typeof says === 'string' ? says : expect.stringMatching(says);
+    expect(call).toThrow(expect.objectContaining({ code, details: { expected, came } }));
+  });
+
+  test('absolute zero and the steepest slope are taken, and level ground stays level', () => {
+    expect(convert(-273.15, 'C', 'F')).toBe(-459.67);
+    expect(convert(89.99, 'deg slope', '% slope')).toBeGreaterThan(500_000);
+    expect([convert(0, 'deg slope', '% slope'), convert(0, '% slope', 'deg slope')]).toEqual([0, 0]);
+    expect(convert(7.3, '% slope', '% slope')).toBe(7.3);
+    expect(convert(98.6, 'F', 'F')).toBe(98.6);
+  });
+
+  test.each([
     [-300, 'C', 'F'],
     [-500, 'F', 'F'],
     [Number.NaN, 'mph', 'km/h'],
