@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { daylightWithin } from '../../../src/core/outlook/daylight.ts';
 import { outlookOf } from '../../../src/core/outlook/index.ts';
 import type { Span } from '../../../src/core/outlook/types.ts';
+import { epochSeconds } from '../../../src/core/units/brands.ts';
 import { utc } from '../facts/moments.ts';
 import { input, morning } from './field.ts';
 
@@ -39,6 +40,17 @@ describe('daylight within a window', () => {
     );
     expect(hours).toEqual(expected);
   });
+});
+
+test('less than five minutes of sun are left out, five are not', () => {
+  const [day] = daylightWithin(span('2026-11-06T00:00Z', '2026-11-07T00:00Z'), place);
+  const before = (seconds: number) =>
+    daylightWithin({ from: epochSeconds(day!.until - seconds), until: day!.until }, place);
+  expect(before(300)).toHaveLength(1);
+  expect(before(299)).toEqual([]);
+  const after = (seconds: number) =>
+    daylightWithin({ from: day!.from, until: epochSeconds(day!.from + seconds) }, place);
+  expect([after(300).length, after(299).length]).toEqual([1, 0]);
 });
 
 test('a window over several days says when the sun is up in each, and nothing without a place', () => {

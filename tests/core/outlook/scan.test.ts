@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { localTime } from '../../../src/core/facts/local-day.ts';
 import { outlookOf } from '../../../src/core/outlook/index.ts';
+import { scanHours } from '../../../src/core/outlook/scan.ts';
 import type { HourOutlook } from '../../../src/core/outlook/types.ts';
 import { hoursAfter, utc } from '../facts/moments.ts';
 import { hoursFrom, input, morning } from './field.ts';
@@ -101,7 +102,24 @@ test.each([
   ['of another place', { place: { latitude: 40, distanceKm: 1400 } }, 'forecast-gap'],
 ] as const)('a forecast %s tells no hour, and why is said', (_, weather, reason) => {
   const outlook = outlookOf(input({ weather }));
-  expect(outlook).toMatchObject({ hours: [], windows: [], reachesTo: null, untold: { reason } });
+  expect(outlook).toMatchObject({ hours: [], windows: [], reachesTo: null, untold: { known: false, reason } });
+  expect(outlook.untold?.note).toMatch(reason === 'too-old' ? /^forecast fetched .* 60 h before$/ : /from the field/);
+});
+
+test('no fact of an hour to come is past its time then, but those that are held as assumptions', () => {
+  let known = 0;
+  scanHours(input({ facts: { 'field.drained': 'yes' } }), (at, _, { strict, held, aged }) => {
+    for (const [id, fact] of Object.entries(held)) {
+      if (!fact.known || aged.includes(id)) continue;
+      known += 1;
+      expect(strict[id]).toBe(fact);
+      // An earlier object stands for a like one of a later hour, so that what moves little may name an earlier end.
+      if (!id.startsWith('rain.next48h')) continue;
+      expect(fact.goodUntil, id).toBeGreaterThan(fact.at);
+      expect(fact.at).toBeLessThanOrEqual(at);
+    }
+  });
+  expect(known).toBeGreaterThan(1000);
 });
 
 test('without a forecast, or with one that has ended, no hour is told', () => {

@@ -35,6 +35,25 @@ describe('the surest stretch of a window', () => {
     expect(found(chances)).toEqual(expected);
   });
 
+  test('is no shorter than is useful, part of an hour counting as one, and one hour at least', () => {
+    const hours = hoursOf([0.2, 0.9, 0.2, 0.7, 0.7, 0.7]);
+    const lengthOf = (shortestHours: number) => {
+      const best = surestStretch(hours, { ...plan, shortestHours, likelyLeast: 0.8 }, null)!;
+      return [(best.from - lookedAt) / 3600, (best.until - lookedAt) / 3600];
+    };
+    expect([lengthOf(0), lengthOf(1), lengthOf(1.5), lengthOf(2.5)]).toEqual([
+      [1, 2],
+      [1, 2],
+      [3, 5],
+      [3, 6],
+    ]);
+  });
+
+  test('of equally long and sure ones is the first', () => {
+    expect(found([0.7, 0.7, 0.1, 0.7, 0.7])).toEqual([0, 2, 0.7]);
+    expect(found([0.3, 0.3, 0.3])).toEqual([0, 2, 0.3]);
+  });
+
   test('begins no earlier than now', () => {
     const now = hoursOn(0.5);
     expect(surestStretch(hoursOf([0.9, 0.9]), { ...plan, now }, null)).toMatchObject({ from: now });
@@ -68,5 +87,8 @@ describe('the surest stretch of a window', () => {
 
 test('the first hours are as sure as the least sure of them', () => {
   expect(firstSureness(hoursOf([0.8, 0.6, 0.1]), 2)).toBe(0.6);
+  expect(firstSureness(hoursOf([0.8, 0.6, 0.1]), 1.5)).toBe(0.6);
+  expect(firstSureness(hoursOf([0.8, 0.6, 0.1]), 0)).toBe(0.8);
+  expect(firstSureness(hoursOf([0.8, null, 0.1]), 2)).toBe(0.8);
   expect(firstSureness(hoursOf([null, null]), 2)).toBeNull();
 });

@@ -85,11 +85,30 @@ describe('windows', () => {
   test('hours that do not follow on one another are never joined', () => {
     const hours = hoursOf('cccccc').filter((_, index) => index !== 3);
     expect(windowsOf(hours, plan).map((one) => one.hours)).toEqual([3, 2]);
+    const beforeWind = hoursOf('cccb').filter((_, index) => index !== 2);
+    expect(windowsOf(beforeWind, plan).map(({ endedBy }) => endedBy)).toEqual(['forecast-ends']);
   });
 
   test('they say what to look at again, what must have gone and what is open', () => {
     const [, second] = windowsOf(hoursOf('cauab'), plan);
     expect(second).toMatchObject({ lookAgain: ['soil.surface'], ifLifted: [cracks], unknown: ['wind.boomKmh'] });
+  });
+
+  test('each says what to look at, what must have gone and what is open once, however many hours say it', () => {
+    const [only] = windowsOf(hoursOf('auau'), plan);
+    expect(only).toMatchObject({ lookAgain: ['soil.surface'], ifLifted: [cracks], unknown: ['wind.boomKmh'] });
+    const ended = hoursOf('ccb').map((hour) => (hour.state === 'blocked' ? { ...hour, dayBlocks: [cracks] } : hour));
+    expect(windowsOf(ended, plan)[0]!.endedBy).toEqual([wind, cracks]);
+  });
+
+  test('the surest stretch lies by day where the place is known; without one no daylight is told', () => {
+    const night = hoursOf('cccccccccccc').map((hour, index) => ({ ...hour, sureness: index < 6 ? 0.7 : 0.9 }));
+    // 6 November, 53 N 1 W: the sun sets at about 16:20 UTC, seven hours after the first of these.
+    const [dark] = windowsOf(night, plan);
+    expect([dark!.daylight, dark!.surest?.until, dark!.firstSureness]).toEqual([null, hoursAfter(morning, 12), 0.7]);
+    const [lit] = windowsOf(night, { ...plan, place: { latitude: 53, longitude: -1 } });
+    expect(lit!.daylight).toHaveLength(1);
+    expect(lit!.surest).toMatchObject({ from: morning, until: hoursAfter(morning, 7), sureness: 0.7 });
   });
 
   test('the shortest useful length comes from the pack', () => {
