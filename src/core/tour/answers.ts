@@ -39,7 +39,7 @@ interface Piece {
 function stretchesOf(fact: FactId, { range }: FactDefinition, compiled: CompiledRules): readonly GivenAnswer[] {
   const comparisons = compiled.rules
     .flatMap(({ condition }) => comparisonsIn(condition))
-    .filter((comparison) => comparison.fact === fact && comparison.limit.kind === 'number');
+    .filter((comparison) => comparison.fact === fact);
   const outcomesAt = (value: number) => comparisons.map((one) => judgeComparison(one, knownNumber(value))).join(' ');
   const limits = comparisons.flatMap(({ limit }) => (limit.kind === 'number' ? [limit.value] : []));
   const merged: Piece[] = [];
@@ -59,16 +59,17 @@ function stretchesOf(fact: FactId, { range }: FactDefinition, compiled: Compiled
 }
 
 function piecesBetween(limits: readonly number[], range: readonly [number, number] | undefined): Piece[] {
-  const [first, last] = [limits[0], limits.at(-1)];
-  if (first === undefined || last === undefined) return [];
-  const [least, most] = range ?? [first - 2, last + 2];
-  const open = (from: number | null, to: number | null): Piece => {
+  if (limits.length === 0) return [];
+  const [least, most] = range ?? [Math.min(...limits) - 2, Math.max(...limits) + 2];
+  const between = (from: number | null, to: number | null): Piece => {
     const value = ((from ?? least) + (to ?? most)) / 2;
     return { value, from, to, withFrom: false, withTo: false };
   };
-  const inner = limits.flatMap((limit, at): Piece[] => [
+  const pieces = limits.flatMap((limit, at): Piece[] => [
     { value: limit, from: limit, to: limit, withFrom: true, withTo: true },
-    ...(at + 1 < limits.length ? [open(limit, limits[at + 1] ?? null)] : []),
+    between(limit, limits[at + 1] ?? null),
   ]);
-  return [...(least < first ? [open(null, first)] : []), ...inner, ...(last < most ? [open(last, null)] : [])];
+  return [between(null, limits[0] ?? null), ...pieces].filter(
+    ({ from, to, withFrom }) => withFrom || (from ?? least) < (to ?? most),
+  );
 }

@@ -48,18 +48,12 @@ export function afterAnswer({ turn, items }: Streaks, id: string, isRight: boole
 
 /** Kept streaks read back; null where they are of another form or of other things. */
 export function parseStreaks(kept: unknown, ids: readonly string[]): Streaks | null {
-  if (typeof kept !== 'object' || kept === null) return null;
-  const { turn, items } = kept as Partial<Record<keyof Streaks, unknown>>;
+  const { turn, items } = (kept ?? {}) as Partial<Record<keyof Streaks, unknown>>;
   if (!isCount(turn) || !Array.isArray(items) || items.length !== ids.length) return null;
-  const read = items.flatMap((item: Partial<StreakItem> | null): StreakItem[] =>
-    item !== null &&
-    typeof item === 'object' &&
-    ids.includes(String(item.id)) &&
-    isCount(item.right) &&
-    isWhole(item.due)
-      ? [{ id: String(item.id), right: item.right, due: item.due }]
-      : [],
-  );
+  const read = items.flatMap((item: Partial<Record<keyof StreakItem, unknown>> | null): StreakItem[] => {
+    const { id, right, due } = item ?? {};
+    return ids.includes(String(id)) && isCount(right) && isWhole(due) ? [{ id: String(id), right, due }] : [];
+  });
   return new Set(read.map(({ id }) => id)).size === ids.length ? { turn, items: read } : null;
 }
 

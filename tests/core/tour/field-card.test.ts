@@ -7,11 +7,18 @@ import { epochSeconds } from '../../../src/core/units/brands.ts';
 import { shipped } from '../../cases/shipped-pack.ts';
 
 const { pack } = shipped;
-const at = tourMoment(pack, epochSeconds(0));
-const compiled = compileRules(pack, localDate(at, pack.zone));
-const tour = makeTour({ pack, compiled, at });
-/** Made anew in each test, so that each is seen to reach what it checks. */
-const made = () => fieldCard(pack, compiled, tour);
+
+/** Rules and tour, made anew in each test, so that each is seen to reach what it checks. */
+function told() {
+  const at = tourMoment(pack, epochSeconds(0));
+  const compiled = compileRules(pack, localDate(at, pack.zone));
+  return { compiled, tour: makeTour({ pack, compiled, at }) };
+}
+
+function made() {
+  const { compiled, tour } = told();
+  return fieldCard(pack, compiled, tour);
+}
 const partOf = (rule: string) => made().parts.find(({ rules }) => rules.some((one) => one.rule.id === rule))?.part;
 
 describe('the card for the cab', () => {
@@ -58,16 +65,19 @@ describe('the card for the cab', () => {
   });
 
   test('of a pack that asks neither has neither', () => {
+    const { compiled, tour } = told();
     const questions = pack.questions.filter(({ id }) => id !== 'soil-feel' && id !== 'protected-area');
     expect(fieldCard({ ...pack, questions }, compiled, tour)).toMatchObject({ hand: null, waterArea: null });
   });
 
   test('leaves out a part that no rule belongs to', () => {
+    const { compiled, tour } = told();
     const rules = compiled.rules.filter(({ rule }) => rule.id === 'too-windy');
     expect(fieldCard(pack, { ...compiled, rules }, tour).parts).toEqual([{ part: 'weather', rules }]);
   });
 
   test('has a hand test without classes where the tour does not come to it', () => {
+    const { compiled, tour } = told();
     expect(fieldCard(pack, compiled, { ...tour, steps: [] }).hand?.classes).toEqual([]);
   });
 });

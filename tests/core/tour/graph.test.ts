@@ -8,13 +8,18 @@ import { epochSeconds } from '../../../src/core/units/brands.ts';
 import { shipped } from '../../cases/shipped-pack.ts';
 
 const { pack } = shipped;
-const at = tourMoment(pack, epochSeconds(0));
-const compiled = compileRules(pack, localDate(at, pack.zone));
-const graph = ruleGraph(pack, compiled, makeTour({ pack, compiled, at }));
-const nodes = [...graph.values()];
+
+/** Made anew in each test, so that each is seen to reach what it checks. */
+function made() {
+  const at = tourMoment(pack, epochSeconds(0));
+  const compiled = compileRules(pack, localDate(at, pack.zone));
+  const graph = ruleGraph(pack, compiled, makeTour({ pack, compiled, at }));
+  return { compiled, graph, nodes: [...graph.values()] };
+}
 
 describe('the picture of the rule set', () => {
   test('has every question, every rule and every fact that one of them reads', () => {
+    const { compiled, nodes } = made();
     const names = (column: string) => nodes.filter((node) => node.column === column).map(({ name }) => name);
     expect(names('question').sort()).toEqual(pack.questions.map(({ id }) => id).sort());
     expect(names('rule').sort()).toEqual(pack.rules.map(({ id }) => id).sort());
@@ -24,6 +29,7 @@ describe('the picture of the rule set', () => {
   });
 
   test('links only what is in it, to the next column, and both ways', () => {
+    const { graph, nodes } = made();
     for (const node of nodes) {
       for (const id of node.on) {
         expect(columns.indexOf(graph.get(id)!.column)).toBe(columns.indexOf(node.column) + 1);
@@ -36,6 +42,7 @@ describe('the picture of the rule set', () => {
 
 describe('a walk with the keys', () => {
   test('reaches everything from the first question, and never leaves the picture', () => {
+    const { graph, nodes } = made();
     const start = nodes[0]!.id;
     const seen = new Set<string>();
     const reached = new Set<string>();
@@ -51,6 +58,7 @@ describe('a walk with the keys', () => {
   });
 
   test('right and left follow a link, and left again leads back', () => {
+    const { graph } = made();
     const wind = walkOn(graph, { at: 'question:wind', from: null }, 'ArrowRight');
     expect(wind).toEqual({ at: 'fact:wind.boomKmh', from: 'question:wind' });
     const rule = walkOn(graph, wind, 'ArrowRight');
@@ -59,6 +67,7 @@ describe('a walk with the keys', () => {
   });
 
   test('up and down go to the next thing of the same link', () => {
+    const { graph } = made();
     const first = walkOn(graph, { at: 'fact:wind.boomKmh', from: null }, 'ArrowRight');
     const second = walkOn(graph, first, 'ArrowDown');
     expect(graph.get('fact:wind.boomKmh')!.on.slice(0, 2)).toEqual([first.at, second.at]);
@@ -66,6 +75,7 @@ describe('a walk with the keys', () => {
   });
 
   test('stays where nothing lies that way', () => {
+    const { graph } = made();
     const walk = { at: 'effect:stop', from: null };
     expect(walkOn(graph, walk, 'ArrowRight')).toBe(walk);
     expect(walkOn(graph, walk, 'ArrowUp')).toBe(walk);

@@ -15,20 +15,24 @@ import { epochSeconds } from '../../../src/core/units/brands.ts';
 import { shipped } from '../../cases/shipped-pack.ts';
 
 const { pack } = shipped;
-const at = tourMoment(pack, epochSeconds(0));
-const compiled = compileRules(pack, localDate(at, pack.zone));
-const world = { pack, compiled, at };
 const definitionOf = definitionsOf(pack.facts);
-const tour = makeTour(world);
-const ruleById = new Map(compiled.rules.map((one) => [one.rule.id, one]));
-const given = tour.steps.flatMap((step) => {
-  const question = pack.questions.find(({ id }) => id === step.question)!;
-  return answersOf(question, compiled, definitionOf).map((answer, index) => ({
-    name: `${step.question} ${JSON.stringify(answer.shape)}`,
-    gives: answer.gives,
-    told: step.answers[index]!,
-  }));
-});
+
+/** All made anew in each test, so that each is seen to reach what it checks. */
+function made() {
+  const at = tourMoment(pack, epochSeconds(0));
+  const compiled = compileRules(pack, localDate(at, pack.zone));
+  const world = { pack, compiled, at };
+  return { compiled, world, tour: makeTour(world) };
+}
+
+/** The answers of a question as given and as the tour tells them. */
+function answersTo(id: string, { compiled, tour }: ReturnType<typeof made>) {
+  const question = pack.questions.find((one) => one.id === id)!;
+  const told = tour.steps.find((step) => step.question === id)!.answers;
+  return answersOf(question, compiled, definitionOf).map(({ gives }, index) => ({ gives, told: told[index]! }));
+}
+
+const questions = pack.questions.map(({ id }) => id);
 
 /** Facts completed in every way that makes a difference to one rule. */
 function* completions(facts: ResolvedFacts, rule: CompiledRule, open: readonly FactId[]): Generator<ResolvedFacts> {
@@ -42,6 +46,7 @@ function* completions(facts: ResolvedFacts, rule: CompiledRule, open: readonly F
 
 describe('the tour of the shipped pack', () => {
   test('asks every question once, cheap ones first and those for the dose last', () => {
+    const { tour } = made();
     expect(tour.steps.map(({ question }) => question).sort()).toEqual(pack.questions.map(({ id }) => id).sort());
     expect(tour.steps.map(({ number }) => number)).toEqual(tour.steps.map((_, index) => index + 1));
     const dose = tour.steps.map(({ forDose }) => forDose);
@@ -49,11 +54,13 @@ describe('the tour of the shipped pack', () => {
   });
 
   test('names every rule, at a question or at a fact that nobody is asked for', () => {
+    const { tour } = made();
     const named = new Set([...tour.steps, ...tour.unasked].flatMap(({ rules }) => rules));
     expect([...named].sort()).toEqual(pack.rules.map(({ id }) => id).sort());
   });
 
   test('cuts the soil temperature at its limits and nowhere else', () => {
+    const { tour } = made();
     const step = tour.steps.find(({ question }) => question === 'soil-temperature')!;
     expect(step.answers.map(({ shape }) => shape)).toMatchObject([
       { from: null, to: 9, withTo: true },
@@ -62,26 +69,34 @@ describe('the tour of the shipped pack', () => {
     ]);
   });
 
-  test.each(given)('says of $name what both evaluators say', async ({ gives, told }) => {
-    const trace = await evaluateChecked(compiled, factsAfter(gives, world));
-    for (const { rule, outcome } of told.rules) {
-      expect(trace.find((one) => one.rule === rule)?.outcome, rule).toBe(outcome);
+  test.each(questions)('says of each answer to %s what both evaluators say', async (question) => {
+    const all = made();
+    for (const { gives, told } of answersTo(question, all)) {
+      const trace = await evaluateChecked(all.compiled, factsAfter(gives, all.world));
+      for (const { rule, outcome } of told.rules) {
+        expect(trace.find((one) => one.rule === rule)?.outcome, `${rule} ${JSON.stringify(told.shape)}`).toBe(outcome);
+      }
     }
   });
 
-  test.each(given)('says of $name only what is so whatever else comes', ({ gives, told }) => {
-    const facts = factsAfter(gives, world);
-    for (const { rule: id, outcome, waitsFor } of told.rules) {
-      const rule = ruleById.get(id)!;
-      const outcomes = new Set<string>();
-      for (const known of completions(facts, rule, waitsFor)) outcomes.add(evaluateRule(rule, known).outcome);
-      expect([...outcomes].sort(), id).toEqual(outcome === 'unknown' ? ['met', 'not-met'] : [outcome]);
+  test.each(questions)('says of each answer to %s only what is so whatever else comes', (question) => {
+    const all = made();
+    for (const { gives, told } of answersTo(question, all)) {
+      const facts = factsAfter(gives, all.world);
+      for (const { rule: id, outcome, waitsFor } of told.rules) {
+        const rule = all.compiled.rules.find((one) => one.rule.id === id)!;
+        const outcomes = new Set<string>();
+        for (const known of completions(facts, rule, waitsFor)) outcomes.add(evaluateRule(rule, known).outcome);
+        expect([...outcomes].sort(), id).toEqual(outcome === 'unknown' ? ['met', 'not-met'] : [outcome]);
+      }
     }
   });
 
   test('leaves no rule out whose outcome an answer changes', () => {
+    const all = made();
+    const { compiled, world } = all;
     const nothing = factsAfter({}, world);
-    for (const { gives, told } of given) {
+    for (const { gives, told } of questions.flatMap((one) => answersTo(one, all))) {
       const facts = factsAfter(gives, world);
       const changed = compiled.rules.filter(
         (rule) => evaluateRule(rule, facts).outcome !== evaluateRule(rule, nothing).outcome,
@@ -92,6 +107,7 @@ describe('the tour of the shipped pack', () => {
   });
 
   test('says where the conversation ends, where it waits and where it goes on', () => {
+    const { tour } = made();
     const goesOn = (question: string, choice: string) =>
       tour.steps
         .find((step) => step.question === question)
@@ -103,6 +119,7 @@ describe('the tour of the shipped pack', () => {
   });
 
   test('closes a question only where no rule that is still open needs it', () => {
+    const { tour } = made();
     const outside = tour.steps
       .find(({ question }) => question === 'drained')!
       .answers.find(({ shape }) => shape.kind === 'choice' && shape.choice === 'no')!;
