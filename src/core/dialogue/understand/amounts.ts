@@ -141,10 +141,10 @@ export function isSpeed({ unit }: Quantity): boolean {
   return unit === 'mph' || unit === 'km/h' || unit === 'm/s' || unit === 'kn';
 }
 
-/** Subjects near a place: the nearest before it first, then those before that, then the nearest after it. */
+/** Subjects near a place: the nearest before it first, then those before that, then all in their order. */
 function nearest({ subjects }: Scan, at: number): readonly Subject[] {
-  const before = subjects.filter((one) => one.at < at).map(({ subject }) => subject);
-  return [...before.reverse(), ...subjects.filter((one) => one.at > at).map(({ subject }) => subject)];
+  const before = subjects.filter((one) => one.at < at).reverse();
+  return [...before, ...subjects].map(({ subject }) => subject);
 }
 
 /** True for the first speed of "12 km/h gusting 18": it is the wind's. */

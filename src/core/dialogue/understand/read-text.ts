@@ -199,8 +199,9 @@ function takeAnswer(
   return true;
 }
 
+/** None of the signs that the open question asks for. */
 function noneOfSigns({ asked, pack }: UnderstandContext): readonly (FactReading & { doubtful: boolean })[] {
-  return (asked?.facts ?? []).map((fact) => ({
+  return asked!.facts.map((fact) => ({
     fact,
     reading: { type: 'signs', present: [], absent: definitionIn(pack.facts, fact).choices ?? [], complete: true },
     doubtful: false,

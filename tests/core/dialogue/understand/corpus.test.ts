@@ -5,9 +5,11 @@ import { field } from './corpus/field.ts';
 import { measured } from './corpus/measured.ts';
 import { negation } from './corpus/negation.ts';
 import { never } from './corpus/never.ts';
+import { reach } from './corpus/reach.ts';
 import { refused } from './corpus/refused.ts';
 import { saidOn } from './corpus/said-on.ts';
 import { several } from './corpus/several.ts';
+import { shortAnswers } from './corpus/short-answers.ts';
 import { soil } from './corpus/soil.ts';
 import { soilTemperature } from './corpus/soil-temperature.ts';
 import { weather } from './corpus/weather.ts';
@@ -23,6 +25,8 @@ const tables = {
   several,
   saidOn,
   measured,
+  reach,
+  shortAnswers,
   depthsAndTimes,
   negation,
   wishesAndCorrections,

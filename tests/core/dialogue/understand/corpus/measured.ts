@@ -104,6 +104,8 @@ export const measured: readonly Utterance[] = [
   ['wind', 'force 13', '"force 13"'],
   ['wind', 'force 2.5', '"force 2.5"'],
   ['wind', 'force 0', 'wind.boomKmh=1[0..1.99]'],
+  ['wind', 'force 12', 'wind.boomKmh=82.25[14.5..150]'],
+  [null, 'soil moist force 13', 'soil.feel=moist; "soil moist force 13"'],
   ['wind', 'force 5', 'wind.boomKmh=26.25[14.5..38]'],
   ['gusts', 'force 5', 'wind.boomKmh=26.25[14.5..38]'],
   ['gusts', 'force 3', 'wind.boomKmh=8[6.51..9.6]'],
