@@ -1,0 +1,108 @@
+import { expect, test } from 'vitest';
+import type { Change } from '../../../../src/core/rules/mutate/types.ts';
+import { loadPack } from '../../../../src/core/rules/pack/load-pack.ts';
+import type { Pack, PackCase } from '../../../../src/core/rules/pack-types.ts';
+import { killOf } from '../../../../src/core/verdict/cases/kill.ts';
+import { casesThatHold, tryRules } from '../../../../src/core/verdict/cases/try-rules.ts';
+import { factDefinition } from '../../../fixtures/core-facts.ts';
+import { filesOf, miniPack } from '../../../fixtures/mini-pack.ts';
+
+/** The mini pack with a root depth that soil can have. */
+function mini(more: Partial<Pack> = {}): Pack {
+  const { pack } = loadPack(filesOf(miniPack()));
+  const parameters = pack.parameters.map((one) => (one.id === 'deficitDepthM' ? { ...one, value: 0.3 } : one));
+  return { ...pack, parameters, ...more };
+}
+const calm: PackCase = {
+  file: 'cases/a.json',
+  name: 'a calm day',
+  at: '2026-11-06T09:00:00Z',
+  facts: {
+    'field.country': 'GB-ENG',
+    'wind.boomKmh': 5,
+    'soil.feel': 'moist',
+    'soil.surface': [],
+    'soil.temperature30cmC': 8,
+  },
+  expect: { verdict: 'spray-today' },
+};
+const trying = (cases: readonly PackCase[], pack = mini()) => tryRules(pack, cases, factDefinition);
+
+function sayChange({ kind, before, after }: Change): string {
+  if ('value' in after) return `limit ${before.id}: ${JSON.stringify(after.value)}`;
+  const { effect, lifts, when } = after;
+  return `${kind} of ${before.id}: ${kind === 'effect' || kind === 'lifts' ? `${effect}, ${lifts}` : JSON.stringify(when)}`;
+}
+
+test('each change that one calm day does not notice stands on a page, with the case that would notice it', async () => {
+  const { survivors, equal, changes, cases } = trying([calm]);
+  const lines = survivors.map(({ change, kill, facts, base }) => {
+    const { file, at, name, expect: expected } = kill ?? { name: 'no case', file: '', at: '', expect: {} };
+    const told = [
+      `  ${name}`,
+      `  ${file} at ${at ?? 'no moment'}, from ${base}, where it matters ${JSON.stringify(facts)}`,
+    ];
+    return [sayChange(change), ...told, `  expects ${JSON.stringify(expected)}`].join('\n');
+  });
+  const head = `${survivors.length} of ${changes} changes, ${cases} case; equal: ${equal.map(sayChange).join('; ') || 'none'}`;
+  await expect(`${[head, ...lines].join('\n')}\n`).toMatchFileSnapshot('survivors.txt');
+});
+
+test('of cases, those of a day on which a limit does not hold are left out and told, with the first such limit', () => {
+  const early: PackCase = { ...calm, name: 'early', at: '2019-12-31T09:00:00Z' };
+  const earlier: PackCase = { ...calm, name: 'earlier', at: '2018-01-01T09:00:00Z', expect: { verdict: 'wait' } };
+  const only = mini({
+    rules: mini().rules.slice(0, 1),
+    parameters: mini().parameters.map((one) => (one.id === 'windMostKmh' ? one : { ...one, validFrom: '2000-01-01' })),
+  });
+  const tried = trying([early, calm, earlier], only);
+  expect(tried.unjudged).toEqual([
+    { one: early, day: '2019-12-31', parameter: 'windMostKmh' },
+    { one: earlier, day: '2018-01-01', parameter: 'windMostKmh' },
+  ]);
+  expect([tried.cases, tried.failing]).toEqual([1, []]);
+  expect(trying([early], only)).toMatchObject({ cases: 0, changes: 0, survivors: [], equal: [] });
+  const wrong: PackCase = { ...calm, name: 'wrong', expect: { verdict: 'wait' } };
+  expect(casesThatHold(only, [early, wrong, calm]).map(({ name }) => name)).toEqual(['a calm day', 'early']);
+});
+
+test('in a pack with overlays only what they gave is changed', () => {
+  const changed = { parameters: ['windMostKmh'], rules: ['too-dry'], questions: [], cautions: [], glossary: [] };
+  const overlay = {
+    ...{ id: 'farm', title: { en: 'F' }, author: 'A', place: 'P', reason: 'r', layer: 'farm' },
+    validFrom: '2026-01-01',
+    hash: '',
+    changed,
+    fixed: [],
+  } as const;
+  const { survivors, changes } = trying([calm], mini({ overlays: [overlay] }));
+  expect(changes).toBeGreaterThan(10);
+  expect(new Set(survivors.map(({ change }) => change.before.id))).toEqual(new Set(['windMostKmh', 'too-dry']));
+  const none = { ...overlay, changed: { ...changed, parameters: [], rules: [] } };
+  expect(trying([calm], mini({ overlays: [none] })).changes).toBe(0);
+  expect(trying([calm], mini({ overlays: [none, overlay] })).changes).toBe(changes);
+});
+
+test('where no case is a day on which all is well, the fullest is taken, and without any the first day of the latest limit', () => {
+  const pack = mini();
+  const rule = pack.rules.find(({ id }) => id === 'too-windy')!;
+  const change: Change = { kind: 'effect', before: rule, after: { ...rule, effect: 'stop' } };
+  const resolved = (cases: readonly PackCase[]) =>
+    killOf(change, {
+      pack,
+      definitionOf: factDefinition,
+      cases: cases.map((one) => ({ one, day: one.at?.slice(0, 10) ?? '', facts: {} })),
+    });
+  const wet: PackCase = {
+    ...calm,
+    name: 'wet',
+    facts: { ...calm.facts, 'soil.feel': 'wet', 'field.areaHa': 3 },
+    expect: { verdict: 'wait' },
+  };
+  expect(resolved([wet, calm])).toMatchObject({ base: 'a calm day' });
+  expect(resolved([{ ...calm, expect: { verdict: 'wait' } }, wet])).toMatchObject({ base: 'wet' });
+  expect(resolved([])).toMatchObject({
+    base: '',
+    kill: { file: '', facts: { date: '2020-01-01' }, expect: { verdict: 'wait' } },
+  });
+});
