@@ -27,7 +27,6 @@ function meanWhere(holds: (mean: number) => boolean, highest: number): number {
 
 /** Chance of at most so many events of a Poisson mean, summed from the likeliest term so that nothing underflows. */
 function chanceOfAtMost(count: number, mean: number): number {
-  if (mean === 0) return 1;
   let logTerm = -mean;
   let highestLog = logTerm;
   const logs = [logTerm];

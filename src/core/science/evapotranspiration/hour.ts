@@ -38,7 +38,7 @@ export function referenceEvapotranspirationOfHour(hour: WeatherHour, skyShare: n
   const { temperatureC, elevationM } = hour;
   const extraterrestrial = extraterrestrialRadiationOfHour(hour);
   const clearSky = clearSkyRadiation(elevationM, extraterrestrial);
-  const told = tellsCloud(hour) && clearSky > 0 ? Math.min(1, hour.solarRadiation / clearSky) : skyShare;
+  const told = tellsCloud(hour) ? Math.min(1, hour.solarRadiation / clearSky) : skyShare;
   const saturationKPa = saturationVapourPressure(temperatureC);
   const actualKPa = Math.min(saturationKPa, hour.vapourPressureKPa);
   const emitted = stefanBoltzmannHourly * (temperatureC + 273.16) ** 4;

@@ -63,6 +63,10 @@ describe('heat in the soil', () => {
     expect(Math.abs(ratio / (1.8 / 0.1) - 1)).toBeLessThan(0.15);
   });
 
+  test('the whole wave is at the surface', () => {
+    expect(depthOfShare(wave(5e-7, day), 1)).toBe(0);
+  });
+
   const depth = between(0, 5);
 
   test('deeper soil swings less and later, and never beyond the surface', () => {

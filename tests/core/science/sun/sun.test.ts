@@ -64,6 +64,21 @@ describe('the sun', () => {
     },
   );
 
+  test('of one moment the times are those of the place asked for, whichever was asked for before', () => {
+    const [north, south, east] = [
+      { latitude: 53, longitude: -1 },
+      { latitude: -53, longitude: -1 },
+      { latitude: 53, longitude: 20 },
+    ] as const;
+    const [morning, evening] = [seconds('2026-11-06T06:00:00Z'), seconds('2026-11-07T20:00:00Z')];
+    const rises = (place: typeof north | typeof south | typeof east, at: typeof morning) =>
+      sunTimes(place, at).sunrise!;
+    expect(rises(south, morning)).toBeLessThan(rises(north, morning) - 3600);
+    expect(rises(east, morning)).toBeLessThan(rises(north, morning) - 3600);
+    expect(rises(north, evening)).toBeGreaterThan(rises(north, morning) + 86_000);
+    expect(rises(north, morning)).toBe(rises(north, morning));
+  });
+
   test('the times of a day come in order, and the day lasts from sunrise to sunset', () => {
     fc.assert(
       fc.property(moment, inhabited, longitude, (at, lat, lng) => {
