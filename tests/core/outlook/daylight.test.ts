@@ -42,6 +42,15 @@ describe('daylight within a window', () => {
   });
 });
 
+test('where the sun does not set one day follows the other, none twice', () => {
+  const found = daylightWithin(span('2026-06-20T06:00Z', '2026-06-22T06:00Z'), { latitude: 80, longitude: 0 });
+  expect(found.length).toBeGreaterThan(1);
+  expect([found[0]!.from, found.at(-1)!.until]).toEqual([utc('2026-06-20T06:00Z'), utc('2026-06-22T06:00Z')]);
+  for (const [index, { from }] of found.entries()) {
+    if (index > 0) expect(Math.abs(from - found[index - 1]!.until)).toBeLessThanOrEqual(300);
+  }
+});
+
 test('less than five minutes of sun are left out, five are not', () => {
   const [day] = daylightWithin(span('2026-11-06T00:00Z', '2026-11-07T00:00Z'), place);
   const before = (seconds: number) =>

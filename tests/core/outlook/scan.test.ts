@@ -3,6 +3,8 @@ import { localTime } from '../../../src/core/facts/local-day.ts';
 import { outlookOf } from '../../../src/core/outlook/index.ts';
 import { scanHours } from '../../../src/core/outlook/scan.ts';
 import type { HourOutlook } from '../../../src/core/outlook/types.ts';
+import { numberParameter, parametersOn } from '../../../src/core/units/parameter.ts';
+import { shipped } from '../../cases/shipped-pack.ts';
 import { hoursAfter, utc } from '../facts/moments.ts';
 import { hoursFrom, input, morning } from './field.ts';
 
@@ -104,6 +106,30 @@ test.each([
   const outlook = outlookOf(input({ weather }));
   expect(outlook).toMatchObject({ hours: [], windows: [], reachesTo: null, untold: { known: false, reason } });
   expect(outlook.untold?.note).toMatch(reason === 'too-old' ? /^forecast fetched .* 60 h before$/ : /from the field/);
+});
+
+test('the bands of the forecast are wider with each day ahead, by the share of the pack', () => {
+  const halves = new Map<number, number>();
+  scanHours(input({}), (at, _, { held }) => {
+    const fact = held['wind.boomKmh'];
+    if (fact?.known && fact.type === 'number') halves.set(hoursFrom(morning, at), fact.high - fact.value);
+  });
+  const share = numberParameter(parametersOn(shipped.pack.parameters, '2026-11-06'), 'forecastLeadGrowthSharePerDay');
+  expect(share).toBeGreaterThan(0);
+  expect(halves.get(96)! / halves.get(0)!).toBeCloseTo(1 + 4 * share, 1);
+});
+
+test('what a model carries on need not be looked at again, and is known then', () => {
+  const soil = 'soil.temperature30cmC';
+  let modelled = 0;
+  scanHours(input({}), (at, _, { strict, aged }) => {
+    if (hoursFrom(morning, at) < 30 || hoursFrom(morning, at) > 180) return;
+    modelled += 1;
+    expect(aged).not.toContain(soil);
+    expect(aged).toContain('soil.feel');
+    expect(strict[soil]).toMatchObject({ known: true, source: 'derived' });
+  });
+  expect(modelled).toBe(151);
 });
 
 test('no fact of an hour to come is past its time then, but those that are held as assumptions', () => {
