@@ -152,7 +152,56 @@ describe('the engine that we make', () => {
 test('an answer that is lost or given twice is an error, not a verdict', async () => {
   const compiled = compile(notWindy);
   const twice: CompiledRules = { ...compiled, rules: [...compiled.rules, ...compiled.rules] };
-  await expect(evaluateWithEngine(twice, {})).rejects.toThrow('EVALUATION_INCOMPLETE');
+  await expect(evaluateWithEngine(twice, {})).rejects.toMatchObject({
+    code: 'EVALUATION_INCOMPLETE',
+    details: { expected: '2 answers', came: '4' },
+  });
+});
+
+test('what the engine cannot compare is told as it came, and a path into a fact too', async () => {
+  const compiled = compile(notWindy);
+  await expect(evaluateWithEngine(compiled, { 'wind.boomKmh': number(9, 10, 11) })).rejects.toMatchObject({
+    code: 'FACT_MALFORMED',
+    details: {
+      expected: 'a well-formed fact and limit of the same kind',
+      came: '{"known":true,"scale":"number","low":null,"high":11} with {"kind":"number","value":9.6}',
+    },
+  });
+  const path = { fact: 'x', operator: 'surely above', value: 1, path: '$.low' };
+  const engine = newEngine([{ conditions: { all: [path] }, event: { type: 'e' } }]);
+  await expect(engine.run({ x: {} })).rejects.toMatchObject({
+    code: 'FACT_MALFORMED',
+    details: { expected: 'no path into a fact', came: '$.low' },
+  });
+});
+
+test('each operator of the engine takes and leaves what it should, surely and possibly', () => {
+  const band = { known: true, scale: 'number', low: 9, high: 11 } as const;
+  const at = (value: number) => ({ kind: 'number', value }) as const;
+  const outcomes = (op: keyof typeof enginePairs, ...limits: number[]) =>
+    limits.map((limit) => enginePairs[op].map((operator) => operator(band, at(limit))));
+  const [sure, perhaps, no] = [
+    [true, true],
+    [false, true],
+    [false, false],
+  ];
+  expect(outcomes('above', 8, 9, 10, 11, 12)).toEqual([sure, perhaps, perhaps, no, no]);
+  expect(outcomes('atLeast', 8, 9, 10, 11, 12)).toEqual([sure, sure, perhaps, perhaps, no]);
+  expect(outcomes('below', 8, 9, 10, 11, 12)).toEqual([no, no, perhaps, perhaps, sure]);
+  expect(outcomes('atMost', 8, 9, 10, 11, 12)).toEqual([no, perhaps, perhaps, sure, sure]);
+  const listed = (op: keyof typeof enginePairs, possible: string[], sign: string[] | null, ...values: string[]) =>
+    enginePairs[op].map((operator) => operator({ known: true, possible, sure: sign }, { kind: 'choices', values }));
+  expect(listed('oneOf', ['a', 'b'], null, 'a', 'b')).toEqual(sure);
+  expect(listed('oneOf', ['a', 'b'], null, 'a')).toEqual(perhaps);
+  expect(listed('oneOf', ['a', 'b'], null, 'c')).toEqual(no);
+  expect(listed('noneOf', ['a', 'b'], null, 'c')).toEqual(sure);
+  expect(listed('noneOf', ['a', 'b'], null, 'a')).toEqual(perhaps);
+  expect(listed('noneOf', ['a', 'b'], null, 'b', 'a')).toEqual(no);
+  expect(listed('has', ['a', 'b'], ['a'], 'a')).toEqual(sure);
+  expect(listed('has', ['a', 'b'], ['a'], 'b')).toEqual(perhaps);
+  expect(listed('has', ['a', 'b'], ['a'], 'c')).toEqual(no);
+  for (const op of ['above', 'atLeast', 'below', 'atMost'] as const)
+    expect(enginePairs[op].map((operator) => operator({ known: false }, at(1)))).toEqual(perhaps);
 });
 
 test('a circle of rules that was not caught at load is caught before the engine', () => {
