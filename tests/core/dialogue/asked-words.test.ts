@@ -73,4 +73,11 @@ describe('what is asked of the assistant', () => {
       lines(talk([without('soil.feel', 'soil.surface', 'soil.temperature30cmC'), told, undone(of)], world), pack),
     ).toContain(`- ${text}`);
   });
+
+  test.each(['confirm', 'deny'] as const)(
+    '%s, with no question open, is told that there is nothing to say it to',
+    (request) => {
+      expect(last(without(), requested(request))).toBe('- There is nothing to say yes or no to just now.');
+    },
+  );
 });
