@@ -37,7 +37,6 @@ export function givenBy(trace: Trace, { expect }: Pick<PackCase, 'expect'>): Cas
     trace.filter((rule) => rule.outcome === outcome && among.includes(rule.rule)).map(({ rule }) => rule);
   const blocking = trace.filter(({ effect, outcome }) => effect !== 'advise' && outcome === 'met');
   const met = new Set([...blocking.map(({ rule }) => rule), ...named('met', expect.met)]);
-  const useful: ReadonlySet<string> | null = expect.missing === undefined ? null : usefulFacts(trace);
   const lifts = Object.keys(expect.lifts ?? {}).map((id) => {
     const rule = trace.find((one) => one.rule === id && one.outcome === 'met');
     return [id, rule?.lifts ?? null] as const;
@@ -47,9 +46,14 @@ export function givenBy(trace: Trace, { expect }: Pick<PackCase, 'expect'>): Cas
     met: [...met].sort(),
     notMet: named('not-met', expect.notMet).sort(),
     unknown: named('unknown', expect.unknown).sort(),
-    missing: (expect.missing ?? []).filter((fact) => useful?.has(fact)).toSorted(),
+    missing: expect.missing === undefined ? [] : usefulAmong(expect.missing, trace),
     lifts: Object.fromEntries(lifts),
   };
+}
+
+function usefulAmong(named: readonly string[], trace: Trace): readonly string[] {
+  const useful: ReadonlySet<string> = usefulFacts(trace);
+  return named.filter((fact) => useful.has(fact)).toSorted();
 }
 
 /** True where a trace gives what a case says, but for the dose. */

@@ -2,10 +2,14 @@ import { expect, test } from 'vitest';
 import type { Change } from '../../../../src/core/rules/mutate/types.ts';
 import { loadPack } from '../../../../src/core/rules/pack/load-pack.ts';
 import type { Pack, PackCase } from '../../../../src/core/rules/pack-types.ts';
+import { resolveCase } from '../../../../src/core/rules/resolve-case.ts';
+import type { Condition } from '../../../../src/core/rules/types.ts';
 import { killOf } from '../../../../src/core/verdict/cases/kill.ts';
-import { casesThatHold, tryRules } from '../../../../src/core/verdict/cases/try-rules.ts';
+import { traceCases } from '../../../../src/core/verdict/cases/trace-cases.ts';
+import { casesThatHold, someCaseNotices, tryRules } from '../../../../src/core/verdict/cases/try-rules.ts';
 import { factDefinition } from '../../../fixtures/core-facts.ts';
 import { filesOf, miniPack } from '../../../fixtures/mini-pack.ts';
+import { holdRule } from '../../../generators/small.ts';
 
 /** The mini pack with a root depth that soil can have. */
 function mini(more: Partial<Pack> = {}): Pack {
@@ -105,4 +109,54 @@ test('where no case is a day on which all is well, the fullest is taken, and wit
     base: '',
     kill: { file: '', facts: { date: '2020-01-01' }, expect: { verdict: 'wait' } },
   });
+});
+
+test('a limit by which facts are worked out too is tried on facts worked out anew', () => {
+  const [first] = mini().parameters;
+  const before = { ...first!, id: 'noFrostAboveC', value: 4, unit: 'C' };
+  const after = { ...before, value: 4.1 };
+  const chilly = holdRule('chilly', { fact: 'air.temperatureC', below: 'noFrostAboveC' });
+  const rules = [
+    { ...chilly, effect: 'advise' as const, lifts: null },
+    holdRule('frost', { fact: 'crop.frostOnLeaves', is: 'yes' }),
+  ];
+  const pack = mini({ rules, parameters: [...mini().parameters.filter(({ id }) => id !== before.id), before] });
+  const notices = (temperature: number) => {
+    const one: PackCase = { ...calm, facts: { 'air.temperatureC': temperature } };
+    const traced = traceCases(pack, [resolveCase(one, pack)]);
+    return [
+      traced[0]?.trace.map(({ outcome }) => outcome),
+      someCaseNotices(pack, { kind: 'limit', before, after }, traced),
+    ];
+  };
+  expect(notices(4.05)).toEqual([['not-met', 'not-met'], true]);
+  expect(notices(5)).toEqual([['not-met', 'not-met'], false]);
+});
+
+test('what cannot be gone through whole is never called equal', () => {
+  const facts = [
+    ...[
+      'field.drained',
+      'field.organicSoil',
+      'field.bufferMarked',
+      'field.loosenedThisSeason',
+      'field.waterPlanAgreed',
+    ],
+    ...['treatment.alreadyApplied', 'treatment.partnerInTank', 'crop.frostOnLeaves', 'weed.present', 'sun.daylight'],
+  ];
+  const [first, ...rest] = facts.map((fact): Condition => ({ fact, is: 'yes' })) as [Condition, ...Condition[]];
+  const turned: Condition = { not: { fact: facts[0] ?? '', isNot: 'yes' } };
+  const change = (count: number): readonly [Pack, Change] => {
+    const before = holdRule('many', { any: [first, ...rest.slice(0, count)] });
+    const pack = mini({ rules: [before] });
+    return [pack, { kind: 'negation', before, after: { ...before, when: { any: [turned, ...rest.slice(0, count)] } } }];
+  };
+  const told = ([pack, one]: readonly [Pack, Change]) => killOf(one, { pack, cases: [], definitionOf: factDefinition });
+  expect(told(change(3))).toBe('equal');
+  expect(told(change(9))).toEqual({ kill: null, facts: {}, base: '' });
+});
+
+test('rules that cannot be compiled for another reason than a limit are a fault, not a case left out', () => {
+  const pack = mini({ rules: [holdRule('lost', { rule: 'gone' })] });
+  expect(() => trying([calm], pack)).toThrow('RULE_REFERENCE_MISSING');
 });
