@@ -8,13 +8,12 @@ const clearShare = 1e-4;
 
 /** The highest multiple of `step` (above 0) that is not above the value, in decimal arithmetic. */
 export function floorTo(value: number, step: number): number {
-  const perUnit = Math.round(1 / step);
-  const steps = Math.round(value * perUnit);
-  if (1 / perUnit === step && Math.abs(steps) < exactSteps) {
+  const near = nearestSteps(value, step);
+  if (near !== null) {
+    const { steps, perUnit, beyond } = near;
     const nearest = steps / perUnit;
     if (nearest === value) return nearest + 0;
-    const beyond = value * perUnit - steps;
-    if (Math.abs(beyond) > clearShare) return (beyond > 0 ? steps : steps - 1) / perUnit + 0;
+    if (Math.abs(beyond) > clearShare) return (beyond > 0 ? steps : steps - 1) / perUnit;
   }
   return numberOf(floorBig(new Big(finite(value)), step));
 }
@@ -26,10 +25,8 @@ export function ceilTo(value: number, step: number): number {
 
 /** The multiple of `step` (above 0) nearest to the value, in decimal arithmetic; half a step goes away from zero. */
 export function roundTo(value: number, step: number): number {
-  const perUnit = Math.round(1 / step);
-  const steps = Math.round(value * perUnit);
-  const isClear = Math.abs(Math.abs(value * perUnit - steps) - 0.5) > clearShare;
-  if (1 / perUnit === step && Math.abs(steps) < exactSteps && isClear) return steps / perUnit + 0;
+  const near = nearestSteps(value, step);
+  if (near !== null && Math.abs(Math.abs(near.beyond) - 0.5) > clearShare) return near.steps / near.perUnit + 0;
   const half = new Big(aboveZero('a step', step, '')).div(2);
   const size = numberOf(floorBig(new Big(finite(value)).abs().plus(half), step));
   return value < 0 ? 0 - size : size;
@@ -43,6 +40,14 @@ export function multiply(a: number, b: number): number {
 /** The quotient of two numbers in decimal arithmetic, to 20 decimal places; the divisor is above 0. */
 export function divide(a: number, b: number): number {
   return new Big(finite(a)).div(aboveZero('a divisor', b, '')).toNumber();
+}
+
+/** The whole number of steps nearest to a value, and by how many it lies beyond; null where only decimal arithmetic can tell. */
+function nearestSteps(value: number, step: number) {
+  const perUnit = Math.round(1 / step);
+  const steps = Math.round(value * perUnit);
+  if (1 / perUnit !== step || !(Math.abs(steps) < exactSteps)) return null;
+  return { steps, perUnit, beyond: value * perUnit - steps };
 }
 
 function floorBig(value: Big, step: number): Big {
