@@ -1,0 +1,114 @@
+import { describe, expect, test } from 'vitest';
+import { changedDay, dayAtLimit } from '../../../src/core/practice/at-limit.ts';
+import { makeDay } from '../../../src/core/practice/make-day.ts';
+import type { DayKind, PracticeDay } from '../../../src/core/practice/types.ts';
+import { good } from '../compare/small-pack.ts';
+import { smallAt as at, smallWorld as world } from './small-world.ts';
+
+function made(rule: string, kind: DayKind, seed = 'a', from = world()): PracticeDay | string {
+  const found = makeDay(from, { rule, kind }, seed);
+  return 'day' in found ? found.day : found.none;
+}
+
+describe('the plain day, changed', () => {
+  test('leaves out what is null, and keeps its moment unless a date is put', () => {
+    expect(changedDay(world(), { 'wind.boomKmh': 12, 'soil.feel': null, 'soil.surface': undefined })).toEqual({
+      facts: {
+        'field.country': 'GB-ENG',
+        'wind.boomKmh': 12,
+        'soil.fieldCapacityPercent': 90,
+        'soil.temperature30cmC': 8,
+      },
+      at,
+    });
+    expect(changedDay(world(), { date: '2026-07-03' })).toMatchObject({ at: '2026-07-03T11:00:00Z' });
+    expect(changedDay({ ...world(), plain: { facts: {} } }, { 'wind.boomKmh': 1 })).toEqual({
+      facts: { 'wind.boomKmh': 1 },
+    });
+    expect(changedDay({ ...world(), plain: null }, {})).toEqual({ facts: {} });
+  });
+
+  test('is none where what is put cannot be true together', () => {
+    expect(changedDay(world(), { 'wind.boomKmh': 9, 'wind.gustKmh': 5 })).toBeNull();
+  });
+});
+
+describe('a day made for a rule of the small pack', () => {
+  const seeds = 'abcdefghijklmnopqrst'.split('');
+  const values = (kind: 'inside' | 'outside', rule: string, fact: string) => {
+    const all = seeds.map((seed) => dayAtLimit(world(), rule, kind, seed)?.changed[fact]);
+    return [...new Set(all)].toSorted((a, b) => Number(a) - Number(b));
+  };
+
+  // The limit is 9.6 km/h, wind is shown in steps of 0.1: three steps on each side, the limit itself not above it.
+  test('just inside and just outside takes each step next to the limit', () => {
+    expect(values('inside', 'too-windy', 'wind.boomKmh')).toEqual([9.7, 9.8, 9.9]);
+    expect(values('outside', 'too-windy', 'wind.boomKmh')).toEqual([9.3, 9.4, 9.5, 9.6]);
+    const day = made('too-windy', 'inside') as PracticeDay;
+    expect(day.near).toEqual({ fact: 'wind.boomKmh', within: 0.3 });
+    expect(day.facts).toEqual({ ...good, 'wind.boomKmh': day.facts['wind.boomKmh'] });
+    expect([day.at, day.id.length]).toEqual([at, 16]);
+  });
+
+  test('of a date lies within days of it, at noon', () => {
+    const inside = seeds.map((seed) => made('late', 'inside', seed) as PracticeDay);
+    expect([...new Set(inside.map(({ facts }) => facts['date']))].toSorted()).toMatchInlineSnapshot(`
+      [
+        "2026-10-01",
+        "2026-10-02",
+        "2026-10-03",
+      ]
+    `);
+    const outside = seeds.map((seed) => made('late', 'outside', seed) as PracticeDay);
+    expect([...new Set(outside.map(({ facts }) => facts['date']))].toSorted()).toMatchInlineSnapshot(`
+      [
+        "2026-09-28",
+        "2026-09-29",
+        "2026-09-30",
+      ]
+    `);
+    for (const { near, at: moment } of [...inside, ...outside]) {
+      expect(near).toEqual({ fact: 'date', within: 3 });
+      expect(moment).toMatch(/T1[12]:00:00Z$/);
+    }
+  });
+
+  test('of a choice is near by that choice alone', () => {
+    expect(values('inside', 'elsewhere', 'field.country')).toHaveLength(1);
+    expect((made('elsewhere', 'inside') as PracticeDay).near).toEqual({ fact: 'field.country', within: null });
+  });
+
+  test('that asks for two things moves the other one too', () => {
+    const day = made('warm-and-dry', 'inside') as PracticeDay;
+    const judged = dayAtLimit(world(), 'warm-and-dry', 'inside', 'a')!.judged;
+    expect(judged.met[0]).toBe('warm-and-dry');
+    expect(Object.entries(day.facts).filter(([id, value]) => value !== good[id as 'soil.feel'])).not.toHaveLength(0);
+  });
+
+  test.each<[string, DayKind, string]>([
+    ['no-such-rule', 'inside', 'not-reached'],
+    ['too-windy', 'weather', 'not-reached'],
+    ['late', 'mixed', 'only-advice'],
+    ['late', 'unknown-matters', 'only-advice'],
+    ['late', 'unknown-spared', 'only-advice'],
+  ])('%s, %s: there is none, since %s', (rule, kind, why) => {
+    expect(made(rule, kind)).toBe(why);
+  });
+
+  test('starts from a day on which all is well, and says where there is none', () => {
+    expect(made('too-windy', 'inside', 'a', { ...world(), plain: null })).toBe('no-plain-day');
+    expect(made('too-windy', 'inside', 'a', { ...world(), plain: { facts: { 'wind.boomKmh': 'much' }, at } })).toBe(
+      'no-plain-day',
+    );
+  });
+
+  test.each(seeds.slice(0, 6))('mixed, not known and spared by seed %s are what they say', (seed) => {
+    for (const rule of ['too-windy', 'too-dry', 'warm-and-dry', 'elsewhere']) {
+      const mixed = made(rule, 'mixed', seed);
+      const open = made(rule, 'unknown-matters', seed) as PracticeDay;
+      expect(open.near).toBeUndefined();
+      expect(Object.keys(good).filter((id) => !(id in open.facts)).length).toBeGreaterThan(0);
+      if (typeof mixed !== 'string') expect(mixed.near).toBeUndefined();
+    }
+  });
+});
