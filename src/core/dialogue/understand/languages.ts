@@ -1,4 +1,3 @@
-import { words as english } from './en/index.ts';
 import { type Language, languageFrom } from './language.ts';
 import { wordLists } from './word-lists.ts';
 
@@ -16,7 +15,7 @@ export function isUnderstood(code: string): boolean {
  */
 export function languageOf(code: string | undefined): Language {
   const known = code !== undefined && isUnderstood(code) ? code : 'en';
-  const ready = made.get(known) ?? languageFrom(wordLists[known] ?? english);
+  const ready = made.get(known) ?? languageFrom(wordLists[known]!);
   made.set(known, ready);
   return ready;
 }

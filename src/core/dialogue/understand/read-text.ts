@@ -34,13 +34,14 @@ export function readText(
   if (intents.includes('start-again')) removeUndo(intents);
   const contradicts = intents.includes('yes') && intents.includes('no');
   const isCorrected = correction.corrects && readings.length > 0;
-  const isUnheard = correction.corrects && readings.length + gathered.refused.length + gathered.lost.length === 0;
+  const { refused, lost } = gathered;
+  const isUnheard = correction.corrects && readings.length + refused.length + lost.length + intents.length === 0;
   return {
     readings,
     intents: contradicts ? intents.filter((intent) => intent !== 'yes' && intent !== 'no') : intents,
     correction: isCorrected,
-    notUnderstood: [...new Set([...gathered.lost, ...dropped, ...(isUnheard || contradicts ? [text.trim()] : [])])],
-    refused: gathered.refused,
+    notUnderstood: [...new Set([...lost, ...dropped, ...(isUnheard || contradicts ? [text.trim()] : [])])],
+    refused,
     remarks: [],
   };
 }

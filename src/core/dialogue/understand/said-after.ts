@@ -27,8 +27,9 @@ export interface Left {
 
 /** The doubt holds for what the clause before said. */
 export function doubtBack({ offered }: Gathered, { reading }: Left): void {
-  const count = reading?.found.length ?? 0;
-  for (let at = offered.length - count; at < offered.length; at += 1) offered[at] = { ...offered[at]!, doubtful: true };
+  const { length } = reading!.found;
+  for (let at = offered.length - length; at < offered.length; at += 1)
+    offered[at] = { ...offered[at]!, doubtful: true };
 }
 
 /** "There was a puddle, but it's gone": the signs said just before are there no more. */

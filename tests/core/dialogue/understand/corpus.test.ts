@@ -12,6 +12,7 @@ import { several } from './corpus/several.ts';
 import { shortAnswers } from './corpus/short-answers.ts';
 import { soil } from './corpus/soil.ts';
 import { soilTemperature } from './corpus/soil-temperature.ts';
+import { together } from './corpus/together.ts';
 import { weather } from './corpus/weather.ts';
 import { wishesAndCorrections } from './corpus/wishes-and-corrections.ts';
 import { told } from './told.ts';
@@ -24,6 +25,7 @@ const tables = {
   weather,
   several,
   saidOn,
+  together,
   measured,
   reach,
   shortAnswers,
