@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Change } from '../../../../src/core/rules/mutate/types.ts';
 import { loadPack } from '../../../../src/core/rules/pack/load-pack.ts';
-import type { Pack, PackCase } from '../../../../src/core/rules/pack-types.ts';
+import type { AppliedOverlay, Pack, PackCase } from '../../../../src/core/rules/pack-types.ts';
 import { resolveCase } from '../../../../src/core/rules/resolve-case.ts';
 import type { Condition } from '../../../../src/core/rules/types.ts';
 import { killOf } from '../../../../src/core/verdict/cases/kill.ts';
@@ -72,13 +72,10 @@ test('of cases, those of a day on which a limit does not hold are left out and t
 
 test('in a pack with overlays only what they gave is changed', () => {
   const changed = { parameters: ['windMostKmh'], rules: ['too-dry'], questions: [], cautions: [], glossary: [] };
-  const overlay = {
-    ...{ id: 'farm', title: { en: 'F' }, author: 'A', place: 'P', reason: 'r', layer: 'farm' },
-    validFrom: '2026-01-01',
-    hash: '',
-    changed,
-    fixed: [],
-  } as const;
+  const overlay: AppliedOverlay = {
+    ...{ id: 'farm', title: { en: 'F' }, author: 'A', place: 'P', reason: 'r', validFrom: '2026-01-01', hash: '' },
+    ...{ layer: 'farm', changed, fixed: [] },
+  };
   const { survivors, changes } = trying([calm], mini({ overlays: [overlay] }));
   expect(changes).toBeGreaterThan(10);
   expect(new Set(survivors.map(({ change }) => change.before.id))).toEqual(new Set(['windMostKmh', 'too-dry']));
