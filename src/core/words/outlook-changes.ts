@@ -53,14 +53,12 @@ function need({ fact, now, how, to, by, unit }: NeededChange, { words, definitio
   const label = capital(labelOf(fact, definitionOf, words));
   if (how === 'without') return changes.sign(label, showChoice(String(to), words));
   if (definition.type === 'date') return changes.day(label, showDay(String(to), words));
-  const value = now.known
-    ? describeValue(definition, now, words, typeof to === 'number' ? [to] : [])
-    : changes.notKnown;
-  if (typeof to !== 'number') return changes.choice(label, value, showChoice(to, words));
+  const shown = (...limits: number[]) => (now.known ? describeValue(definition, now, words, limits) : changes.notKnown);
+  if (typeof to !== 'number') return changes.choice(label, shown(), showChoice(to, words));
   const limit = amount(to, definition.shownDecimals ?? 1, unit, words);
   if (by === null) return changes.findOut(label, limit);
   const size = amount(Math.abs(by), definition.shownDecimals ?? 1, unit, words);
-  return by < 0 ? changes.fall(label, value, size, limit) : changes.rise(label, value, size, limit);
+  return by < 0 ? changes.fall(label, shown(to), size, limit) : changes.rise(label, shown(to), size, limit);
 }
 
 function amount(value: number, decimals: number, unit: string | null, words: Catalogue): string {

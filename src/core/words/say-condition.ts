@@ -82,11 +82,12 @@ function inline(condition: CompiledCondition, world: SayWorld, words: Catalogue,
 /** Marks days before one date or after a later one, which together run across the new year. */
 function acrossNewYear(condition: Group, text: string, words: Catalogue): string {
   if (condition.kind !== 'any' || condition.members.length !== 2) return text;
-  const day = (...ops: readonly string[]) => {
-    const found = condition.members.find((member) => member.kind === 'comparison' && ops.includes(member.op));
-    return found?.kind === 'comparison' && found.limit.kind === 'month-day' ? found.limit.value : null;
-  };
-  const from = day('above', 'atLeast');
-  const until = day('below', 'atMost');
-  return from !== null && until !== null && from > until ? words.say.acrossNewYear(text) : text;
+  const day = (...ops: readonly string[]) =>
+    condition.members.flatMap((member) =>
+      member.kind === 'comparison' && member.limit.kind === 'month-day' && ops.includes(member.op)
+        ? [member.limit.value]
+        : [],
+    )[0];
+  const [from, until] = [day('above', 'atLeast'), day('below', 'atMost')];
+  return (from ?? 0) > (until ?? Number.POSITIVE_INFINITY) ? words.say.acrossNewYear(text) : text;
 }
