@@ -43,6 +43,27 @@ test('the order of files and keys, and blank space, do not change the hash', () 
   expect(reordered).toBe(plain());
 });
 
+test('a mark of byte order before the text, and the name of a schema, do not change the hash', () => {
+  const marked = hashWith((files) => {
+    for (const [name, text] of files) files.set(name, `\uFEFF${text.replace('{', '{"$schema":"../x.json",')}`);
+  });
+  expect(marked).toBe(plain());
+});
+
+test('where a file is no JSON is told by line and column', () => {
+  const files = filesOf(miniPack());
+  files.set('cautions.json', '{\n  "cautions": [],\n  "x" 1\n}');
+  const [found] = checkPack(files).findings;
+  expect([found?.code, found?.file, found?.pointer, found?.expected]).toEqual([
+    'RULES_NOT_JSON',
+    'cautions.json',
+    '',
+    'JSON',
+  ]);
+  expect(found?.came).toMatch(/\(line 3, column 7\)$/);
+  expect(() => loadPack(files)).toThrow(/RULES_NOT_JSON.*cautions\.json/);
+});
+
 test('cases, overlays that only lie there and the change log do not count', () => {
   const more = hashWith((files) => {
     files.set('CHANGELOG.md', '# Changes');

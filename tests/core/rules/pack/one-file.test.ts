@@ -80,6 +80,37 @@ describe('a pack in one file', () => {
     expect(refusal(text)?.code).toBe(code);
   });
 
+  test.each([
+    ['[]', '[]'],
+    ['"a pack"', '"a pack"'],
+    ['{}', 'nothing'],
+    ['{"format":"other"}', '"other"'],
+    ['{"format":"loamward-pack","hash":"a","casesHash":1,"files":{}}', 'format, hash, casesHash, files'],
+    ['{"format":"loamward-pack","hash":"a","casesHash":"b","files":[]}', 'format, hash, casesHash, files'],
+    ['{"format":"loamward-pack","hash":"a","files":{}}', 'format, hash, files'],
+    [
+      '{"format":"loamward-pack","hash":"a","casesHash":"b","files":{},"more":1}',
+      'format, hash, casesHash, files, more',
+    ],
+  ])('%s is refused with what came', (text, came) => {
+    const expected = 'the format of a pack in one file, with hash, casesHash and files';
+    expect(refusal(text)).toMatchObject({ code: 'PACK_ONE_FILE_WRONG', file: 'pack.json', expected, came });
+  });
+
+  test('holds the files of the pack alone: no overlays, no change log, no names of schemas, whatever stood before them', () => {
+    const more = new Map([...files, ['overlays/farm.json', '{}'], ['CHANGELOG.md', '# Changes']]);
+    more.set('cautions.json', `\uFEFF${files.get('cautions.json')}`);
+    expect(toOneFile(more)).toEqual(made());
+    const one = JSON.parse(made().text) as Written;
+    expect(Object.keys(one)).toEqual(['format', 'hash', 'casesHash', 'files']);
+    expect(Object.keys(one.files)).toEqual(
+      [...files.keys()].filter((name) => /^(cases\/)?[^/]+\.json$/.test(name)).sort(),
+    );
+    expect(Object.values(one.files).some((content) => '$schema' in content)).toBe(false);
+    const { id, version } = loadPack(files).pack;
+    expect([made().id, made().version, made().text.at(-1)]).toEqual([id, version, '\n']);
+  });
+
   test('is not made of a faulty pack', () => {
     expect(() => toOneFile(new Map([...files, ['cautions.json', '{}']]))).toThrow(
       expect.objectContaining({ code: 'PACK_KEY_MISSING' }),
