@@ -49,12 +49,13 @@ export function inOneLine({ readings, intents, correction, notUnderstood, refuse
   ].join('; ');
 }
 
-/** What a text comes to, in one line. */
+/** What a text comes to, in one line; `confirming` where a reading of the open question was read back. */
 export function told(
   asked: string | null,
   text: string,
   recent: UnderstandContext['recent'] = [],
   language = 'en',
+  confirming = false,
 ): string {
-  return inOneLine(understand(text, against(asked, recent, language)));
+  return inOneLine(understand(text, { ...against(asked, recent, language), confirming }));
 }
