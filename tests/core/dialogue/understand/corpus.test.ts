@@ -8,6 +8,7 @@ import { never } from './corpus/never.ts';
 import { reach } from './corpus/reach.ts';
 import { refused } from './corpus/refused.ts';
 import { saidOn } from './corpus/said-on.ts';
+import { sentences } from './corpus/sentences.ts';
 import { several } from './corpus/several.ts';
 import { shortAnswers } from './corpus/short-answers.ts';
 import { soil } from './corpus/soil.ts';
@@ -25,6 +26,7 @@ const tables = {
   weather,
   several,
   saidOn,
+  sentences,
   together,
   measured,
   reach,
