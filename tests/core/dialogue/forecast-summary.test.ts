@@ -8,7 +8,7 @@ import { catalogueOf } from '../../../src/core/words/catalogue.ts';
 import { describeForecast } from '../../../src/core/words/forecast.ts';
 import { buildForecast } from '../../generators/forecast.ts';
 import { testParameters } from '../../generators/parameters.ts';
-import { number } from '../../generators/small.ts';
+import { choice, number } from '../../generators/small.ts';
 import { hoursAfter, utc } from '../facts/moments.ts';
 
 const at = utc('2026-11-06T09:00Z');
@@ -64,5 +64,63 @@ describe('a decision says of its forecast', () => {
     expect(said(later)).toContain('fetched after the moment asked about');
     const aMinute = buildForecast({ from: hoursAfter(at, -9), fetchedAt: hoursAfter(at, 1 / 60) });
     expect(summary(aMinute).note).toBeNull();
+  });
+
+  test('its source, age, reach and place to a hundredth, and no chance of rain without courses', () => {
+    const near = buildForecast({
+      from: hoursAfter(at, -9),
+      fetchedAt: hoursAfter(at, -1 / 3),
+      hours: 20,
+      place: { latitude: 53.01, longitude: -1.02, distanceKm: 1.23456 },
+    });
+    expect(summary(near)).toEqual({
+      attribution: 'invented',
+      invented: true,
+      fetchedAt: '2026-11-06T08:40:00Z',
+      ageHours: 0.33,
+      reachesTo: '2026-11-06T19:00:00Z',
+      unused: null,
+      note: null,
+      rainChance: null,
+      latitude: 53.01,
+      longitude: -1.02,
+      distanceKm: 1.23,
+    });
+    const { invented: _, ...real } = near;
+    expect(summary(real).invented).toBe(false);
+  });
+
+  test('both its own note and that it was fetched later, one after the other', () => {
+    const later = { ...buildForecast({ from: hoursAfter(at, -9), fetchedAt: hoursAfter(at, 30) }), note: 'A note.' };
+    expect(summary(later).note).toBe(
+      'A note. The forecast was fetched after the moment asked about; it counts as new then, and knows more than could be known. (FORECAST_FETCHED_LATER: 2026-11-07T15:00Z)',
+    );
+  });
+
+  test('how many of its courses stay at or below the amount that is reckoned with', () => {
+    const rain = fresh.times.map((time) => (time > at && time <= at + 4 * 3600 ? 1 : 0));
+    const courses = (wet: number): Forecast => ({
+      ...fresh,
+      values: { ...fresh.values, precipitationMm: rain },
+      precipitationMembersMm: Array.from({ length: 10 }, (_, index) => rain.map((mm) => mm * (index < wet ? 5 : 1))),
+    });
+    const { rainChance } = summary(courses(1));
+    expect(rainChance).toMatchObject({ courses: 10, share: 0.9 });
+    expect(rainChance?.atMostMm).toBeLessThan(20);
+    expect(rainChance!.atMostMm * 10).toBeCloseTo(Math.round(rainChance!.atMostMm * 10), 9);
+    expect(summary(courses(0)).rainChance?.share).toBe(1);
+    expect(summary({ ...courses(1), fetchedAt: hoursAfter(at, -100) }).rainChance).toBeNull();
+    const { 'rain.next48hMm': _, ...registry } = coreFacts;
+    expect(summariseForecast(courses(1), { at, facts: {}, parameters, registry }).rainChance).toBeNull();
+  });
+
+  test.each<[string, ResolvedFacts, string | null]>([
+    ['far off', { 'field.latitude': number(10), 'field.longitude': number(10) }, 'too-far'],
+    ['at the field', { 'field.latitude': number(53), 'field.longitude': number(-1) }, null],
+    ['of which the latitude alone is known', { 'field.latitude': number(10) }, null],
+    ['of which the longitude alone is known', { 'field.longitude': number(100) }, null],
+    ['that is no number', { 'field.latitude': choice('north'), 'field.longitude': number(100) }, null],
+  ])('whether it holds for a place %s', (_, facts, unused) => {
+    expect(summary(fresh, facts).unused).toBe(unused);
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { decideObservations } from '../../../src/core/dialogue/decide.ts';
-import type { StateObservation } from '../../../src/core/dialogue/state.ts';
+import type { State, StateObservation } from '../../../src/core/dialogue/state.ts';
 import { standingOutlook } from '../../../src/core/dialogue/view-outlook.ts';
 import type { FactId } from '../../../src/core/facts/registry/index.ts';
 import type { Reading } from '../../../src/core/facts/types.ts';
@@ -70,7 +70,7 @@ describe('the outlook beside a verdict', () => {
     const { pack } = shipped;
     const decision = await decideObservations({ pack, observations, forecast, at: noon, language: 'en' });
     const words = catalogueOf('en');
-    return (seconds = 0, state = { forecast, observations }) =>
+    return (seconds = 0, state: Pick<State, 'forecast' | 'observations'> = { forecast, observations }) =>
       standingOutlook(decision, state, { pack, now: epochSeconds(noon + seconds), words });
   };
 
@@ -92,6 +92,32 @@ describe('the outlook beside a verdict', () => {
     expect(look(3600)?.hours?.rows[0]?.runs[0]?.from).toBe(13);
     expect(look(3600, { forecast, observations: [cold] })?.changes.join()).not.toContain('cracked');
     expect(look(0, { forecast: { ...forecast, fetchedAt: epochSeconds(noon + 5) }, observations: [cold] })).toBeNull();
+  });
+
+  test('begins at the verdict for a reader whose clock is behind', async () => {
+    const look = await looked([cold]);
+    expect(look(-7200)?.hours?.rows[0]?.runs[0]?.from).toBe(12);
+    expect(look(7200 + 1800)?.hours?.rows[0]?.runs[0]?.from).toBe(14);
+  });
+
+  test('is null without a forecast, beside the conversation or beside the answer', async () => {
+    const look = await looked([cold]);
+    expect(look(0, { forecast: null, observations: [cold] })).toBeNull();
+    const { pack } = shipped;
+    const blind = await decideObservations({ pack, observations: [cold], forecast: null, at: noon, language: 'en' });
+    const context = { pack, now: noon, words: catalogueOf('en') };
+    expect(standingOutlook(blind, { forecast, observations: [cold] }, context)).toBeNull();
+  });
+
+  test('is made anew in another language', async () => {
+    const { pack } = shipped;
+    const decision = await decideObservations({ pack, observations: [cold], forecast, at: noon, language: 'en' });
+    const inLanguage = (language: string) =>
+      standingOutlook(decision, { forecast, observations: [cold] }, { pack, now: noon, words: catalogueOf(language) });
+    expect([inLanguage('en')?.heading, inLanguage('de')?.heading]).toEqual([
+      'When will it come right?',
+      'Wann passt es?',
+    ]);
   });
 
   test('is null where a stop holds for the season', async () => {

@@ -98,8 +98,31 @@ describe('a message that is wrong', () => {
     });
   });
 
-  test('a misspelt kind names the nearest right one', () => {
-    expect(parseClientMessage('{"type":"anser"}')).toMatchObject({ error: { nearest: 'answer' } });
+  test('a misspelt kind names the nearest right one and its place', () => {
+    expect(parseClientMessage('{"type":"anser"}')).toMatchObject({ error: { nearest: 'answer', pointer: '/type' } });
+  });
+
+  test.each([
+    ['[]', 'MESSAGE_NOT_JSON', 'one JSON object', '[]'],
+    ['7', 'MESSAGE_NOT_JSON', 'one JSON object', '7'],
+    ['"alive"', 'MESSAGE_NOT_JSON', 'one JSON object', '"alive"'],
+    ['{"type":7}', 'MESSAGE_TYPE_UNKNOWN', 'a type that is one of welcome, view, error, notice, rules, alive', '7'],
+    [
+      '{"type":null}',
+      'MESSAGE_TYPE_UNKNOWN',
+      'a type that is one of welcome, view, error, notice, rules, alive',
+      'null',
+    ],
+    ['{"type":"toString"}', 'MESSAGE_TYPE_UNKNOWN', /^a type that is one of/, 'toString'],
+    ['{"type":"zzzzzzzz"}', 'MESSAGE_TYPE_UNKNOWN', /^a type that is one of/, 'zzzzzzzz'],
+  ])('%s from the server is no message, and nothing is near to it', (text, code, expected, came) => {
+    const parsed = parseServerMessage(text);
+    expect(parsed).toMatchObject({
+      ok: false,
+      error: { code, expected: typeof expected === 'string' ? expected : expect.stringMatching(expected), came },
+    });
+    expect(parsed.ok ? [] : Object.keys(parsed.error)).not.toContain('nearest');
+    expect(parsed.ok ? [] : Object.keys(parsed.error)).not.toContain('pointer');
   });
 
   test.each([
