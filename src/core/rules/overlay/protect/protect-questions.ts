@@ -46,9 +46,7 @@ function checkNew({ choices = [] }: Question, facts: ReadonlySet<string>, fault:
 }
 
 function checkReplaced(was: Question, is: Question, { facts, definitionOf }: AskedWorld, fault: Fault): void {
-  if (was.form !== is.form || was.forDose !== is.forDose || was.facts.join() !== is.facts.join()) {
-    fault(`form ${was.form} for ${was.facts.join(', ')} as shipped`, `form ${is.form} for ${is.facts.join(', ')}`);
-  }
+  if (sayForm(was) !== sayForm(is)) fault(`${sayForm(was)}, as shipped`, sayForm(is));
   const given = is.choices ?? [];
   const isKept = (choice: AnswerChoice, among: readonly AnswerChoice[]) =>
     among.some(
@@ -69,6 +67,10 @@ function checkReplaced(was: Question, is: Question, { facts, definitionOf }: Ask
   }
   const further = fresh.find((choice) => !used.has(choice) && givenOf(choice, facts) !== '{}');
   if (further) fault('no readings beyond those as shipped', `answer ${further.id} ${sayAnswer(further, facts)}`);
+}
+
+function sayForm({ form, facts, forDose }: Question): string {
+  return `form ${form} for ${facts.join(', ')}${forDose ? ', asked for the dose alone' : ''}`;
 }
 
 function sayAnswer(choice: AnswerChoice, facts: ReadonlySet<string>): string {
