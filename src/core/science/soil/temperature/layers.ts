@@ -13,11 +13,11 @@ export function withLayers(
   today: number,
   estimates: readonly DayEstimate[],
 ): readonly DayEstimate[] {
-  const layerToday = days[today]?.layerC ?? null;
-  const first = estimates[0];
-  if (layerToday === null || first === undefined) return estimates;
+  const layerToday = days[today]!.layerC ?? null;
+  if (layerToday === null) return estimates;
+  const first = estimates[0]!;
   return estimates.map((estimate, ahead) => {
-    const layer = days[today + ahead]?.layerC ?? null;
+    const layer = days[today + ahead]!.layerC ?? null;
     if (layer === null) return estimate;
     const apart = layerWeight * (first.valueC + layer - layerToday - estimate.valueC);
     return { ...estimate, valueC: estimate.valueC + apart, sdC: Math.hypot(estimate.sdC, apart) };

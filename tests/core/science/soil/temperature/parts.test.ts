@@ -189,7 +189,5 @@ describe('the forecast’s own soil layers', () => {
 
   test('say nothing where there is none today', () => {
     expect(moved([null, 12, 12])).toEqual(estimates);
-    expect(withLayers(asked(), 40, estimates)).toEqual(estimates);
-    expect(withLayers(asked({ days: daysWith([9], [9]) }), 0, [])).toEqual([]);
   });
 });
