@@ -16,9 +16,13 @@ import type { Pack } from '../../src/core/rules/pack-types.ts';
 import { epochSeconds } from '../../src/core/units/brands.ts';
 import { silentLog } from '../../src/server/log.ts';
 import { type StartedServer, startServer } from '../../src/server/main.ts';
+import type { PackSource } from '../../src/server/rules/follow-pack.ts';
 import { openRuleBook } from '../../src/server/rules/rule-book.ts';
 import { standardServerSettings } from '../../src/server/settings.ts';
 import { root as rootOfTests } from '../repo/files.ts';
+
+const rape = 'propyzamide-winter-oilseed-rape';
+const wheat = 'fluroxypyr-winter-wheat';
 
 /** The real server with the real page, pack and demo farm, and no forecast service. */
 export interface PageServer {
@@ -56,7 +60,7 @@ export async function startPageServer(
     logLevel: 'silent',
     build: { outDir: webRoot },
   });
-  const packFolder = join(root, 'rules', 'propyzamide-winter-oilseed-rape');
+  const packFolder = join(root, 'rules', rape);
   const { pack } = loadPack(await readPackFolder(packFolder));
   const overlays = await mkdtemp(join(tmpdir(), 'loamward-overlays-'));
   let store = createMemoryStore();
@@ -65,10 +69,16 @@ export async function startPageServer(
   let forecastFor: ForecastSource['forecastFor'] = async () => ({ error });
   let passed = 0;
   const clock = { now: () => epochSeconds(Date.now() / 1000 + passed) };
+  const source = (pack: string, other: string): PackSource => ({
+    read: rulesReader({ pack: join(root, 'rules', pack), overlays: [overlays], otherPacks: [other] }, (zone) =>
+      localDate(clock.now(), zone),
+    ),
+    watch: (onChange) => onceQuiet(systemWatcher, systemTimers)([overlays], onChange),
+  });
   const openRules = () =>
     openRuleBook({
-      read: rulesReader({ pack: packFolder, overlays: [overlays] }, (zone) => localDate(clock.now(), zone)),
-      watch: (onChange) => onceQuiet(systemWatcher, systemTimers)([overlays], onChange),
+      ...source(rape, wheat),
+      others: [{ id: wheat, ...source(wheat, rape) }],
       now: clock.now,
       timers: systemTimers,
       log: silentLog,

@@ -5,9 +5,10 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { runCommandLine } from '../../src/cli/main.ts';
 import { parseDaySet } from '../../src/core/practice/files.ts';
 import { inventedDays } from '../../src/demo/invented-seasons.ts';
-import { shipped } from '../cases/shipped-pack.ts';
+import { shipped, shippedPacks } from '../cases/shipped-pack.ts';
 import { fakeIo } from './fake-io.ts';
 
+const second = shippedPacks.find(({ pack }) => pack.id === 'fluroxypyr-winter-wheat')!.pack;
 let folder: string;
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'loamward-practice-'));
@@ -83,6 +84,31 @@ describe('loamward practice', () => {
     expect(kept[0]).toMatchObject({ verdict: 'spray-today', reason: null, typed: 'bananas' });
   });
 
+  test('one file of answers serves two treatments: each counts its own; what was kept before they were named is of the first', async () => {
+    const progress = join(folder, 'both.jsonl');
+    const old = {
+      rule: 'too-windy',
+      kind: 'inside',
+      at: 1e9,
+      day: 'd',
+      result: 'right',
+      verdict: 'wait',
+      reason: null,
+    };
+    await writeFile(progress, `${JSON.stringify(old)}\n`);
+    const seen = ({ out }: { readonly out: string }) =>
+      [...out.matchAll(/: seen (\d+), /g)].reduce((sum, [, count]) => sum + Number(count), 0);
+    const wheat = await run(['practice', '--once', '--progress', progress, '--pack', second.id], ['2', 'a']);
+    expect(wheat.out).toContain('Growth stage of the wheat');
+    expect(seen(wheat)).toBe(1);
+    const rape = await run(['practice', '--once', '--progress', progress], ['2', 'a']);
+    expect(rape.out).not.toContain('Growth stage of the wheat');
+    expect(rape.out).toContain('Too windy: seen');
+    expect(seen(rape)).toBe(2);
+    const kept = (await readFile(progress, 'utf8')).trim().split('\n');
+    expect(kept.map((line) => JSON.parse(line).pack)).toEqual([undefined, second.id, shipped.pack.id]);
+  });
+
   test('tells it in German, every rule and progress on request, and ends with the input', async () => {
     const { out, status } = await run(
       ['practice', '--language', 'de'],
@@ -129,6 +155,36 @@ describe('loamward practice days', () => {
     const practised = await run(['practice', '--days', out, '--once'], ['2', 'a']);
     expect(practised.out).toContain('Days of real weather: INVENTED, season 2021');
     expect(practised.out).toContain('You decided: Wait.');
+  });
+
+  test('of a treatment without a season the days are of the whole year; under another treatment the set is refused', async () => {
+    await writeFile(join(folder, 'invented.csv'), invented());
+    const facts = join(folder, 'wheat-field.json');
+    const { date: _day, ...field } = second.plainDay?.facts ?? {};
+    await writeFile(facts, JSON.stringify(field));
+    const out = join(folder, 'wheat-days.json');
+    const made = await run([
+      'practice',
+      'days',
+      '--pack',
+      second.id,
+      '--data',
+      folder,
+      '--season',
+      '2021',
+      '--facts',
+      facts,
+      '--out',
+      out,
+    ]);
+    expect(made.err).toBe('');
+    const set = parseDaySet(JSON.parse(await readFile(out, 'utf8')), second, out);
+    expect(set.pack).toEqual({ id: second.id, hash: second.hash });
+    expect(set.days.length).toBeGreaterThan(5);
+    const practised = await run(['practice', '--pack', second.id, '--days', out, '--once'], ['2', 'a']);
+    expect(practised.out).toContain('Days of real weather: INVENTED, season 2021');
+    const misfit = await run(['practice', '--days', out, '--once'], ['2', 'a']);
+    expect(misfit.err).toMatch(/^PRACTICE_FILE_MISFIT.*days of the treatment propyzamide-winter-oilseed-rape/);
   });
 
   test.each([

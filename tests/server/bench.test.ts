@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { dialogueOver } from '../../src/adapters/conversation/dialogue-over.ts';
 import type { ServerSettings } from '../../src/server/settings.ts';
+import { springPack } from '../fixtures/spring-pack.ts';
 import { openRuleFiles, overlayWith, type RuleFiles } from './support/rule-files.ts';
 import { startTestServer } from './support/test-server.ts';
 
@@ -74,6 +75,22 @@ describe('POST /overlays', () => {
     const { post } = await benchOver(files);
     const { body } = await post(overlayWith('soilTemperatureMaxC', 9.5, { validFrom: '2027-01-01' }));
     expect([body['inForce'], files.rules.packs().length]).toEqual([false, 1]);
+  });
+
+  test('one of another treatment is laid over that one, whose overlays alone it must agree with', async () => {
+    const files = await openRuleFiles({ 'farm.json': overlayWith('soilTemperatureMaxC', 9.5) }, springPack());
+    const { post } = await benchOver(files);
+    const head = { id: 'spring-farm', pack: { id: 'spring-pack' } };
+    expect((await post(overlayWith('soilTemperatureMaxC', 9, head))).body.error?.code).toBe('PACK_KEY_MISSING');
+    const { body } = await post(overlayWith('windMostKmh', 8, head));
+    expect(body).toMatchObject({ file: 'spring-farm.json', inForce: true });
+    const laid = files.rules.packs().map(({ id, overlays = [] }) => [id, overlays.map((one) => one.id)]);
+    expect(laid.slice(0, 2)).toEqual([
+      ['propyzamide-winter-oilseed-rape', ['hollin-bank']],
+      ['spring-pack', ['spring-farm']],
+    ]);
+    const sameName = { ...head, id: 'farm' };
+    expect((await post(overlayWith('windMostKmh', 7, sameName))).body.error?.code).toBe('OVERLAY_FILE_TAKEN');
   });
 
   test('one that is there is replaced in its own file, by whoever began from it as it is', async () => {

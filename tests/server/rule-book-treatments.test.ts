@@ -28,6 +28,45 @@ const inForce = ({ rules }: RuleFiles) =>
   rules.packs().map(({ id, overlays = [] }) => [id, overlays.map((one) => one.id)]);
 const healthOf = async (url: string) => (await (await fetch(`${url}/health`)).json()) as { others: object[] };
 
+describe('the bench of two treatments', () => {
+  const benchOf = async (url: string, query = '') => {
+    const reply = await fetch(`${url}/bench${query}`);
+    return { status: reply.status, body: (await reply.json()) as Record<string, unknown> };
+  };
+
+  test('tells the first where none is named, and of each its own pack, cases, overlays and what was not taken', async () => {
+    const files = await openRuleFiles(
+      { 'farm.json': overlayWith('soilTemperatureMaxC', 9), 'spring.json': overlayWith('windMostKmh', 8, forSpring) },
+      springFiles,
+    );
+    const { url } = await serverOver(files);
+    const [{ body: first }, { body: second }] = [await benchOf(url), await benchOf(url, '?pack=spring-pack')];
+    const ids = (body: Record<string, unknown>) => (body['treatments'] as { id: string }[]).map(({ id }) => id);
+    expect([ids(first), ids(second)]).toEqual([
+      [rape, 'spring-pack'],
+      [rape, 'spring-pack'],
+    ]);
+    expect(first).toMatchObject({ shipped: { id: rape }, overlays: [{ file: 'farm.json' }], refused: null });
+    expect(second).toMatchObject({ shipped: { id: 'spring-pack' }, overlays: [{ file: 'spring.json' }] });
+    expect((second['inForce'] as unknown[]).length).toBe(1);
+    await writePack(files.secondFolder, { 'cautions.json': '{' });
+    await files.settle();
+    expect((await benchOf(url)).body).toMatchObject({ refused: null });
+    expect((await benchOf(url, '?pack=spring-pack')).body).toMatchObject({
+      refused: { error: { code: 'RULES_NOT_JSON', file: 'cautions.json' } },
+    });
+  });
+
+  test('refuses a treatment that it does not have, and names those that it has', async () => {
+    const { url } = await serverOver(await openRuleFiles({}, springFiles));
+    const { status, body } = await benchOf(url, '?pack=autumn-pack');
+    expect(status).toBe(400);
+    expect(body).toMatchObject({
+      error: { code: 'PACK_UNKNOWN', expected: `one of ${rape}, spring-pack`, came: 'autumn-pack' },
+    });
+  });
+});
+
 describe('rules of two treatments', () => {
   test('both are offered where both are sound, and each follows its own files', async () => {
     const files = await openRuleFiles({}, springFiles);

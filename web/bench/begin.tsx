@@ -28,6 +28,11 @@ export function Begin({ bench: server, isBegun, onBegin }: BeginProps) {
         `${bench.out.notOpened} ${told ? `${told.says} ${told.pointer}: ${told.expected}; ${told.came}` : ''}`,
       );
     }
+    const { pack } = overlay.content.overlay;
+    if (pack.id !== server.shipped.id) {
+      const other = server.treatments.find(({ id }) => id === pack.id);
+      return setSaid(bench.out.otherTreatment(other ? inLanguage(other.title, language) : pack.id));
+    }
     const there = server.overlays.find(({ content }) => content.overlay.id === overlay.content.overlay.id);
     setSaid('');
     onBegin(openDraft(overlay, server.shipped, language, there?.hash === overlay.hash ? overlay.hash : null));

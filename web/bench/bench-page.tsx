@@ -1,10 +1,12 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { isLoamwardError } from '../../src/core/errors/coded-error.ts';
 import { errorIn } from '../../src/core/words/errors.ts';
 import type { Memory } from '../chat/memory.ts';
+import { TreatmentSelect } from '../learn/treatment-select.tsx';
 import { Fold } from '../parts/fold.tsx';
 import '../styles/bench.css';
 import '../styles/learn.css';
+import { loadLaterWords } from '../words.ts';
 import { Begin } from './begin.tsx';
 import { Changes } from './changes.tsx';
 import { type Draft, emptyDraft, keepDraft, readDraft } from './draft.ts';
@@ -33,8 +35,18 @@ export interface BenchPageProps {
 export function BenchPage({ memory }: BenchPageProps) {
   const speech = useMemo(speechOfPage, []);
   const [server, setServer] = useState<Bench | null | 'loading'>('loading');
-  const load = () => void fetchBench().then(setServer);
+  const asked = useRef<string | null>(null);
+  const load = () => {
+    const { current } = asked;
+    void Promise.all([fetchBench(current), loadLaterWords()]).then(([came]) => {
+      if (current === asked.current) setServer(came);
+    });
+  };
   useEffect(load, []);
+  const choose = (treatment: string) => {
+    asked.current = treatment;
+    load();
+  };
   const { bench } = speech;
   return (
     <SpeechContext.Provider value={speech}>
@@ -51,7 +63,12 @@ export function BenchPage({ memory }: BenchPageProps) {
             </button>
           </div>
         )}
-        {server !== null && server !== 'loading' && <Work server={server} memory={memory} onReload={load} />}
+        {server !== null && server !== 'loading' && (
+          <>
+            <TreatmentSelect treatments={server.treatments} chosen={server.shipped.id} onChoose={choose} />
+            <Work key={server.shipped.id} server={server} memory={memory} onReload={load} />
+          </>
+        )}
         <p>
           <a class="button" href="#start">
             {bench.leave}
@@ -72,11 +89,11 @@ function Work({ server, memory, onReload }: WorkProps) {
   const { words, bench } = speech;
   const { language } = words;
   const { today } = server;
-  const [draft, setDraft] = useState<Draft>(() => readDraft(memory) ?? emptyDraft(today));
+  const [draft, setDraft] = useState<Draft>(() => readDraft(memory, server) ?? emptyDraft(today));
   const [weather, setWeather] = useState<SeasonWeather>(() => inventedSeason(today));
   const [refusedFile, setRefusedFile] = useState('');
   const change = (next: Draft) => {
-    keepDraft(memory, next);
+    keepDraft(memory, server, next);
     setDraft(next);
   };
   const { opened, head } = draft;

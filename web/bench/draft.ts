@@ -4,6 +4,7 @@ import type { Pack } from '../../src/core/rules/pack-types.ts';
 import type { Parameter } from '../../src/core/units/parameter.ts';
 import { inLanguage, type Source, sourceIn } from '../../src/core/units/texts.ts';
 import type { Memory } from '../chat/memory.ts';
+import type { Bench } from './server.ts';
 
 /** What is said of an overlay as a whole. */
 export interface DraftHead {
@@ -113,10 +114,17 @@ export function filledIn({ head, ...rest }: Draft): Draft {
   };
 }
 
-/** The draft kept on this device; null where none is. */
-export function readDraft(memory: Memory): Draft | null {
+type Treatments = Pick<Bench, 'shipped' | 'treatments'>;
+
+const keyOf = ({ shipped }: Treatments): string => `${draftKey}.${shipped.id}`;
+
+const isFirst = ({ shipped, treatments }: Treatments): boolean => shipped.id === treatments[0]?.id;
+
+/** The draft of the bench's treatment kept on this device; null where none is. One kept before treatments were named is of the first. */
+export function readDraft(memory: Memory, bench: Treatments): Draft | null {
+  const text = memory.read(keyOf(bench)) ?? (isFirst(bench) ? memory.read(draftKey) : null);
   try {
-    const kept = JSON.parse(memory.read(draftKey) ?? 'null') as Draft | null;
+    const kept = JSON.parse(text ?? 'null') as Draft | null;
     return kept !== null && typeof kept.head === 'object' && typeof kept.limits === 'object' ? kept : null;
   } catch {
     return null;
@@ -124,6 +132,7 @@ export function readDraft(memory: Memory): Draft | null {
 }
 
 /** Keeps the draft on this device, so that nothing typed is lost; null forgets it. */
-export function keepDraft(memory: Memory, draft: Draft | null): void {
-  memory.write(draftKey, draft === null ? null : JSON.stringify(draft));
+export function keepDraft(memory: Memory, bench: Treatments, draft: Draft | null): void {
+  memory.write(keyOf(bench), draft === null ? null : JSON.stringify(draft));
+  if (isFirst(bench)) memory.write(draftKey, null);
 }

@@ -21,21 +21,31 @@ export interface SeasonWeather extends StationRecord {
 const readingEveryDays = 7;
 const seed = 4;
 
-/** The invented weather of the season before the one of a day. */
+/** The invented weather of the year before the one of a day, whole, and of the winters before and after. */
 export function inventedSeason(today: string): SeasonWeather {
   const year = Number(today.slice(0, 4)) - 1;
-  return { name: 'Hollin Bank Farm', place: inventedPlace, days: inventedDays(seed, year, 1), invented: true };
+  return { name: 'Hollin Bank Farm', place: inventedPlace, days: inventedDays(seed, year - 1, 2), invented: true };
 }
 
-/** The last season of the weather under both rule sets, on the plain field of their cases; null where it holds none. */
+/**
+ * The last season that the weather holds to its end, else the last, under both rule sets, on the plain field of their cases; null where
+ * it holds none.
+ */
 export function lastSeason(before: Side, after: Side, weather: SeasonWeather, today: string): SeasonCompared | null {
+  const rules = seasonRules({ a: before, b: after }, today);
   const input = {
-    ...seasonRules({ a: before, b: after }, today),
+    ...rules,
     station: weather,
     given: plainField(before).resolved,
     readingEveryDays,
   };
-  return [...compareSeasons(input)].at(-1) ?? null;
+  const seasons = [...compareSeasons(input)];
+  return seasons.findLast((one) => lastDayOf(one).endsWith(rules.season.lastDay)) ?? seasons.at(-1) ?? null;
+}
+
+/** The last day of a season that its weather holds, YYYY-MM-DD. */
+function lastDayOf({ first, verdicts }: SeasonCompared): string {
+  return new Date(Date.parse(first) + (verdicts.length - 1) * 86_400_000).toISOString().slice(0, 10);
 }
 
 /** How many days of a season come to each verdict, before and after. */

@@ -1,9 +1,12 @@
 import type { ErrorReport } from '../../src/core/errors/coded-error.ts';
 import { type Overlay, parseOverlay } from '../../src/core/rules/overlay/parse-overlay.ts';
 import type { Pack, PackCase } from '../../src/core/rules/pack-types.ts';
+import type { Texts } from '../../src/core/units/texts.ts';
 
 /** What the server hands the bench. */
 export interface Bench {
+  /** Every treatment that the server has rules of; the first serves who names none. */
+  readonly treatments: readonly { readonly id: string; readonly title: Texts }[];
   /** The pack without overlays, and its cases. */
   readonly shipped: Pack;
   readonly cases: readonly PackCase[];
@@ -30,10 +33,14 @@ interface CameBench extends Omit<Bench, 'overlays'> {
   readonly overlays: readonly { readonly file: string; readonly content: unknown }[];
 }
 
-/** The bench from the server; null where it is not reached. Never rejects. */
-export async function fetchBench(get: typeof fetch = (...all) => fetch(...all)): Promise<Bench | null> {
+/** The bench of a treatment, of the first where none is named, from the server; null where it is not reached. Never rejects. */
+export async function fetchBench(
+  treatment: string | null,
+  get: typeof fetch = (...all) => fetch(...all),
+): Promise<Bench | null> {
   try {
-    const reply = await get('/bench', { signal: AbortSignal.timeout(20_000) });
+    const query = treatment === null ? '' : `?${new URLSearchParams({ pack: treatment })}`;
+    const reply = await get(`/bench${query}`, { signal: AbortSignal.timeout(20_000) });
     if (!reply.ok) return null;
     const came = (await reply.json()) as CameBench;
     const overlays = came.overlays.flatMap(

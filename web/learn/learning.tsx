@@ -2,13 +2,13 @@ import type { ComponentType } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { glossaryIn } from '../../src/core/dialogue/terms.ts';
 import type { Pack } from '../../src/core/rules/pack-types.ts';
-import { inLanguage } from '../../src/core/units/texts.ts';
 import type { Memory } from '../chat/memory.ts';
 import { lazily } from '../parts/lazily.tsx';
 import { Terms } from '../parts/term-text.tsx';
 import type { Place } from '../parts/use-place.ts';
 import { learnWords, loadLaterWords, pageWords } from '../words.ts';
 import { fetchTreatments, type Lesson, lessonOf } from './open-rules.ts';
+import { TreatmentSelect } from './treatment-select.tsx';
 import '../styles/learn.css';
 
 /** What a page for learning is drawn from. */
@@ -56,18 +56,7 @@ function Learning({ place, memory }: LearningProps) {
       </h1>
       {treatments === 'opening' && <p role="status">{pageWords.lazy.loading}</p>}
       {treatments === null && <p role="status">{learnWords.noRules}</p>}
-      {lesson && packs.length > 1 && place !== 'hand' && (
-        <label class="learn-treatment">
-          {learnWords.treatment}
-          <select value={lesson.pack.id} onChange={({ currentTarget }) => choose(currentTarget.value)}>
-            {packs.map(({ id, title }) => (
-              <option key={id} value={id}>
-                {inLanguage(title, lesson.words.language)}
-              </option>
-            ))}
-          </select>
-        </label>
-      )}
+      {lesson && place !== 'hand' && <TreatmentSelect treatments={packs} chosen={lesson.pack.id} onChoose={choose} />}
       {lesson && (
         <Terms.Provider value={terms}>
           <Page key={lesson.pack.id} lesson={lesson} memory={memory} />

@@ -1,9 +1,12 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
+import { definitionsOf } from '../../src/core/facts/registry/index.ts';
 import { type CheckedAnswer, checkAnswer, type LearnerAnswer } from '../../src/core/practice/check-answer.ts';
 import type { DaySet } from '../../src/core/practice/files.ts';
 import { nextDay } from '../../src/core/practice/next-day.ts';
-import type { Review } from '../../src/core/practice/schedule.ts';
+import { type Review, reviewsOf } from '../../src/core/practice/schedule.ts';
 import type { PracticeDay, PracticeWorld } from '../../src/core/practice/types.ts';
+import type { Pack } from '../../src/core/rules/pack-types.ts';
+import { TreatmentSelect } from '../learn/treatment-select.tsx';
 import { Answer } from './answer.tsx';
 import { DayTold } from './day-told.tsx';
 import { Decide } from './decide.tsx';
@@ -17,15 +20,37 @@ const now = (): number => Date.now() / 1000;
 /** Practice days: a day is told, the learner decides and gives a reason, then sees what the rules say. */
 export function PracticePage() {
   const [opened, setOpened] = useState<OpenedPractice | null>(null);
+  const [reviews, setReviews] = useState<readonly Review[]>([]);
+  const [chosen, choose] = useState<string | null>(null);
   const { practice } = useMemo(speechOfPage, []);
-  useEffect(() => void openPractice().then(setOpened), []);
+  useEffect(
+    () =>
+      void openPractice().then((came) => {
+        setReviews(came.reviews);
+        setOpened(came);
+      }),
+    [],
+  );
+  const packs = opened?.packs ?? [];
+  const pack = packs.find(({ id }) => id === chosen) ?? packs[0];
   return (
     <section class="practice learn" aria-labelledby="practice-heading">
       <h1 id="practice-heading" tabIndex={-1} ref={(heading) => heading?.focus()}>
         {practice.heading}
       </h1>
-      {opened?.world && <Days opened={opened} world={opened.world} />}
-      {opened && !opened.world && <p role="status">{practice.noRules}</p>}
+      {opened && pack && (
+        <>
+          <TreatmentSelect treatments={packs} chosen={pack.id} onChoose={choose} />
+          <Days
+            key={pack.id}
+            opened={opened}
+            pack={pack}
+            reviews={reviewsOf(reviews, pack.id, pack === packs[0])}
+            onReview={(row) => setReviews((rows) => [...rows, row])}
+          />
+        </>
+      )}
+      {opened && !pack && <p role="status">{practice.noRules}</p>}
       <p>
         <a class="button" href="#start">
           {practice.leave}
@@ -41,10 +66,21 @@ interface Shown {
   readonly checked: CheckedAnswer | null;
 }
 
-function Days({ opened, world }: { readonly opened: OpenedPractice; readonly world: PracticeWorld }) {
+interface DaysProps {
+  readonly opened: OpenedPractice;
+  readonly pack: Pack;
+  /** Answers about the rules of the pack. */
+  readonly reviews: readonly Review[];
+  readonly onReview: (row: Review) => void;
+}
+
+function Days({ opened, pack, reviews, onReview }: DaysProps) {
   const speech = useMemo(speechOfPage, []);
+  const world = useMemo(
+    (): PracticeWorld => ({ pack, plain: pack.plainDay ?? null, definitionOf: definitionsOf(pack.facts) }),
+    [pack],
+  );
   const [set, setSet] = useState<DaySet | null>(null);
-  const [reviews, setReviews] = useState<readonly Review[]>(opened.reviews);
   const [isKept, setKept] = useState(opened.kept !== null);
   const dayAfter = (rows: readonly Review[], days: DaySet | null): Shown => ({
     day: nextDay({ world, days: days?.days ?? null, reviews: rows, now: now(), seed: 'page' }),
@@ -64,6 +100,7 @@ function Days({ opened, world }: { readonly opened: OpenedPractice; readonly wor
     const { verdict, rule: reason, typed } = given;
     const at = now();
     const row = {
+      pack: pack.id,
       rule,
       kind,
       at,
@@ -73,7 +110,7 @@ function Days({ opened, world }: { readonly opened: OpenedPractice; readonly wor
       result: result.result,
       ...(typed === undefined ? {} : { typed }),
     };
-    setReviews([...reviews, row]);
+    onReview(row);
     setShown({ day: on, answer: given, checked: result });
     await opened.kept?.add(row).catch(() => setKept(false));
   };

@@ -1,12 +1,13 @@
-import { reasonOf } from '../../adapters/system-reason.ts';
 import { writeText } from '../../adapters/practice/progress-file.ts';
+import { reasonOf } from '../../adapters/system-reason.ts';
 import { type StationRecord, stationRecords } from '../../adapters/weather-records/stations.ts';
+import { datesOf } from '../../core/compare/both-seasons.ts';
 import { codedError } from '../../core/errors/coded-error.ts';
 import { noonOf } from '../../core/facts/local-day.ts';
 import { parseFacts } from '../../core/facts/parse/index.ts';
 import { definitionsOf } from '../../core/facts/registry/index.ts';
 import { resolveFacts } from '../../core/facts/resolve.ts';
-import { type ReplayDay, replay, seasonDatesOf } from '../../core/outlook/replay/index.ts';
+import { type ReplayDay, replay, type SeasonDates } from '../../core/outlook/replay/index.ts';
 import type { DaySet } from '../../core/practice/files.ts';
 import { daysOfWeather } from '../../core/practice/weather-days.ts';
 import { compileRules } from '../../core/rules/compile.ts';
@@ -48,8 +49,9 @@ export const practiceDays: Command = {
     }
     const { pack } = await loadNamedPack(io, textOption(parsed, 'pack') ?? firstPack);
     const given = await readJsonFile(io, facts ?? '');
-    const station = stationWith(readStations(folder ?? ''), textOption(parsed, 'station'), season);
-    const set = setOf(station, season, given, pack);
+    const rules = rulesFor(season, pack);
+    const station = stationWith(readStations(folder ?? ''), textOption(parsed, 'station'), season, rules.dates);
+    const set = setOf(station, season, given, pack, rules);
     await writeText(out ?? '', `${JSON.stringify(set, null, 2)}\n`);
     io.write(`${practiceWordsOf(wordsFor(parsed, io).language).made(set.days.length, out ?? '')}\n`);
     return 0;
@@ -71,30 +73,45 @@ function readStations(folder: string): readonly StationRecord[] {
   }
 }
 
-/** The station named, else the first whose record holds the season with rain. Throws OPTION_VALUE. */
-function stationWith(stations: readonly StationRecord[], name: string | undefined, season: number): StationRecord {
+/** The station named, else the first whose record holds rain of the season in the year in which it opened. Throws OPTION_VALUE. */
+function stationWith(
+  stations: readonly StationRecord[],
+  name: string | undefined,
+  season: number,
+  { opens }: SeasonDates,
+): StationRecord {
   const named = name === undefined ? stations : stations.filter((one) => one.name === name);
   const found = named.find(({ days }) =>
-    days.some(({ iso, rainMm }) => iso.startsWith(`${season}-11-`) && rainMm !== null),
+    days.some(({ iso, rainMm }) => rainMm !== null && iso.startsWith(`${season}-`) && iso.slice(5) >= opens),
   );
   if (found) return found;
   const names = [...new Set(stations.map((one) => one.name))].join(', ');
   throw codedError('OPTION_VALUE', { expected: 'a station that has rain in that season', came: names || 'no station' });
 }
 
+/** The rules that judge a season, on a day of the year whose limits do, and its first and last day: a pack without a season has the year. */
+function rulesFor(season: number, pack: Pack) {
+  const year = yearInForce(pack, season);
+  const day = `${year}-11-01`;
+  const compiled = compileRules(pack, day);
+  return { year, day, compiled, dates: datesOf(compiled.parameters) };
+}
+
 /**
  * The season of a station as a set of days on a field, dated as if it opened in the year whose limits judge it. Throws the FACT_
  * error of what holds on the field.
  */
-function setOf({ name, place, days }: StationRecord, season: number, json: unknown, pack: Pack): DaySet {
-  const year = yearInForce(pack, season);
-  const day = `${year}-11-01`;
-  const compiled = compileRules(pack, day);
+function setOf(
+  { name, place, days }: StationRecord,
+  season: number,
+  json: unknown,
+  pack: Pack,
+  { year, day, compiled, dates }: ReturnType<typeof rulesFor>,
+): DaySet {
   const at = noonOf(day, pack.zone);
   const { parameters, registry } = compiled;
   const observations = parseFacts(json, at, pack.zone, pack.facts);
   const given = resolveFacts({ observations, forecast: null, at, zone: pack.zone, parameters, registry });
-  const dates = seasonDatesOf(parameters);
   const opens = days.findIndex(({ iso }) => iso === `${season}-${dates.opens}`);
   const record = days.slice(Math.max(0, opens - settlingDays), opens < 0 ? undefined : opens + seasonDays);
   const replayed = [...replay({ compiled, season: dates, place, record, given, readingEveryDays })];

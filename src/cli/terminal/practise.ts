@@ -4,12 +4,13 @@ import { reasonChoices } from '../../core/practice/deciding.ts';
 import { judgeDay } from '../../core/practice/judge-day.ts';
 import { matchReason } from '../../core/practice/match-reason.ts';
 import { nextDay } from '../../core/practice/next-day.ts';
-import type { Review } from '../../core/practice/schedule.ts';
+import { type Review, reviewsOf } from '../../core/practice/schedule.ts';
 import { type PracticeSpeech, tellDay } from '../../core/practice/tell-day.ts';
 import type { PracticeDay, PracticeWorld } from '../../core/practice/types.ts';
 import type { VerdictWord } from '../../core/verdict/types.ts';
 import { titlesOf } from '../../core/words/say-rule.ts';
 import type { Io } from '../io.ts';
+import { firstPack } from '../packs.ts';
 import { answerLines, dayText, progressLines, reasonLines, ruleLines } from './practice-text.ts';
 import { choiceLetter } from './view-text.ts';
 
@@ -40,7 +41,8 @@ export async function practise(means: PractiseMeans): Promise<number> {
     const line = next.done ? null : next.value.trim();
     return line === null || speech.words.terminal.typed.end.includes(line.toLowerCase()) ? null : line;
   };
-  let reviews: readonly Review[] = (await progress?.read()) ?? [];
+  const { id: pack } = world.pack;
+  let reviews: readonly Review[] = reviewsOf((await progress?.read()) ?? [], pack, pack === firstPack);
   for (;;) {
     const day = nextDay({ world, days: means.days, reviews, now: io.now(), seed: means.seed });
     if (day === null) {
@@ -52,6 +54,7 @@ export async function practise(means: PractiseMeans): Promise<number> {
     const checked = await checkAnswer(day, answer, world, speech.words);
     const { rule, typed, verdict } = answer;
     const review: Review = {
+      pack,
       rule: day.rule,
       kind: day.kind,
       at: io.now(),

@@ -41,6 +41,7 @@ const daySet = z.strictObject({
 
 const review = z.strictObject({
   ...card,
+  pack: z.string().optional(),
   at: z.number(),
   day: z.string(),
   verdict: z.enum(verdicts),
@@ -54,6 +55,10 @@ export function parseDaySet(json: unknown, pack: Pack, file: string): DaySet {
   const found = daySet.safeParse(json);
   if (!found.success) throw misfit('a set of practice days', found.error, file);
   const set = found.data as DaySet;
+  if (set.pack.id !== pack.id) {
+    const expected = `days of the treatment ${pack.id}`;
+    throw codedError('PRACTICE_FILE_MISFIT', { expected, came: set.pack.id, file, pointer: '/pack/id' });
+  }
   for (const day of set.days) judgeDay(day, pack);
   return set;
 }

@@ -5,6 +5,8 @@ import type { Card } from './types.ts';
 
 /** One answer given, as it is kept: rows are only added. */
 export interface Review extends Card, Omit<LearnerAnswer, 'rule'> {
+  /** Id of the treatment whose rules it was about; absent in rows kept before answers named it. */
+  readonly pack?: string;
   /** Epoch seconds UTC. */
   readonly at: number;
   /** Id of the day. */
@@ -27,6 +29,11 @@ export interface CardStanding extends Card {
 const scheduler = fsrs({ enable_fuzz: false });
 
 const grades = { right: Rating.Good, 'reason-wrong': Rating.Hard, wrong: Rating.Again } as const;
+
+/** The rows about the rules of one treatment; those that name none count where `unnamed` says so. */
+export function reviewsOf(reviews: readonly Review[], pack: string, unnamed: boolean): readonly Review[] {
+  return reviews.filter((row) => (row.pack === undefined ? unnamed : row.pack === pack));
+}
 
 /** What names a card in lists. */
 export function cardKey({ rule, kind }: Card): string {

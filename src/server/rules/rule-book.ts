@@ -22,7 +22,9 @@ export interface RuleBook {
   readonly packs: () => Packs;
   /** What the files of the first treatment held when they were last taken. */
   readonly files: () => RulesOfFiles;
-  /** Why those files as they are now were not taken; null where they were. */
+  /** The same of a treatment by the id of its pack; null where there is none, or nothing sound has been in its files yet. */
+  readonly filesOf: (pack: string) => RulesOfFiles | null;
+  /** Why the files of the first as they are now were not taken; null where they were. */
   readonly refused: () => RefusedRules | null;
   readonly others: () => readonly OtherTreatment[];
   /** Calls back when others have come into force; returns how to stop. */
@@ -44,6 +46,7 @@ export function fixedRules(packs: Packs): RuleBook {
   return {
     packs: () => packs,
     files: () => files,
+    filesOf: (pack) => (pack === files.pack.id ? files : null),
     refused: () => null,
     others: () => [],
     listen: () => () => {},
@@ -78,6 +81,7 @@ export async function openRuleBook(means: RuleBookMeans): Promise<RuleBook> {
   return {
     packs: () => packs,
     files: () => first.files() ?? rules,
+    filesOf: (pack) => all.find(({ id }) => id === pack)?.files() ?? null,
     refused: first.refused,
     others: () => others.map((one) => ({ id: one.id, pack: one.packs()[0] ?? null, refused: one.refused() })),
     listen: (call) => {

@@ -1,10 +1,12 @@
 import { basename, dirname, resolve } from 'node:path';
 import { firstFault } from '../../adapters/pack-files/read-overlays.ts';
+import type { RulesOfFiles } from '../../adapters/pack-files/read-rules.ts';
 import { readIfThere, writeWhole } from '../../adapters/pack-files/write-overlay.ts';
 import { codedError } from '../../core/errors/coded-error.ts';
 import { shortText } from '../../core/protocol/zod-report.ts';
 import { applyOverlays } from '../../core/rules/overlay/apply-overlays.ts';
 import { type Overlay, parseOverlay } from '../../core/rules/overlay/parse-overlay.ts';
+import type { AppliedOverlay } from '../../core/rules/pack-types.ts';
 import type { RuleBook } from './rule-book.ts';
 
 /** What a page sends to have an overlay written. */
@@ -23,20 +25,26 @@ export interface WrittenOverlay {
 }
 
 /**
- * Writes an overlay into the folder where it is sound beside the others there, as they would hold on its first day or on `day`,
- * whichever is later, and takes it. Throws its first fault, OVERLAY_CHANGED_MEANWHILE, OVERLAY_CONFLICT,
+ * Writes an overlay into the folder where it is sound beside the others of its treatment there, as they would hold on its first day
+ * or today, whichever is later, and takes it. Throws its first fault, OVERLAY_CHANGED_MEANWHILE, OVERLAY_CONFLICT,
  * OVERLAY_FILE_TAKEN, OVERLAY_NOT_WRITTEN.
  */
 export async function takeOverlay(
   { overlay: content, replaces }: OverlayToWrite,
-  { folder, rules, day }: { readonly folder: string; readonly rules: RuleBook; readonly day: string },
+  {
+    folder,
+    rules,
+    dayOf,
+  }: { readonly folder: string; readonly rules: RuleBook; readonly dayOf: (files: RulesOfFiles) => string },
 ): Promise<WrittenOverlay> {
   const text = `${JSON.stringify(content, null, 2)}\n`;
   const parsed = parseOverlay('overlay.json', text);
   if (parsed.overlay === null) throw firstFault(parsed.findings);
-  const { id, validFrom } = parsed.overlay.content.overlay;
+  const { id, validFrom, pack } = parsed.overlay.content.overlay;
   await rules.look();
-  const { shipped, overlays } = rules.files();
+  const files = rules.filesOf(pack.id) ?? rules.files();
+  const { shipped, overlays } = files;
+  const day: string = dayOf(files);
   const before = overlays.find((one) => one.content.overlay.id === id);
   if ((before?.hash ?? null) !== replaces) {
     throw codedError('OVERLAY_CHANGED_MEANWHILE', {
@@ -57,8 +65,13 @@ export async function takeOverlay(
   return { file, hash: parsed.overlay.hash, inForce: isInForce(rules, parsed.overlay) };
 }
 
-function isInForce(rules: RuleBook, { hash }: Overlay): boolean {
-  return (rules.packs()[0].overlays ?? []).some((one) => one.hash === hash);
+/** The overlays that are laid over the rules of a treatment now. */
+export function inForce(rules: RuleBook, pack: string): readonly AppliedOverlay[] {
+  return rules.packs().find(({ id }) => id === pack)?.overlays ?? [];
+}
+
+function isInForce(rules: RuleBook, { hash, content }: Overlay): boolean {
+  return inForce(rules, content.overlay.pack.id).some((one) => one.hash === hash);
 }
 
 async function refuseTaken(folder: string, file: string): Promise<void> {

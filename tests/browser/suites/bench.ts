@@ -127,6 +127,37 @@ export function benchSuite(): void {
       );
     });
 
+    test.each(viewports)(
+      'at $width it speaks of the treatment that is chosen; what was typed for another is there again, and each file names its own',
+      async (viewport) => {
+        await onPage({ viewport, acceptDownloads: true }, async (page) => {
+          await openRule(page, 'Soil', 'Soil too warm');
+          await page.getByLabel('soilTemperatureMaxC').first().fill('7');
+          const choice = page.getByRole('combobox', { name: 'Treatment' });
+          await choice.selectOption('Fluroxypyr on winter wheat');
+          await page.locator('.bench summary', { hasText: /^Weather$/ }).click();
+          await page.locator('.bench summary', { hasText: /^Too cold$/ }).click();
+          expect(await page.getByLabel('soilTemperatureMaxC').count()).toBe(0);
+          await page.getByLabel('airTemperatureMinC').first().fill('9');
+          await outcome(page).first().waitFor();
+          expect(await textOf(outcome(page).first())).toMatch(/\d+ of 105 cases change the verdict/);
+          await fillHead(page);
+          expect(await findings(page)).toEqual([]);
+          const exportIt = page.getByRole('button', { name: 'Export as a file' });
+          const [download] = await Promise.all([page.waitForEvent('download'), exportIt.click()]);
+          expect(JSON.parse(await readFile(await download.path(), 'utf8'))).toMatchObject({
+            overlay: { pack: { id: 'fluroxypyr-winter-wheat' } },
+            parameters: [{ id: 'airTemperatureMinC', value: 9 }],
+          });
+          await choice.selectOption('Propyzamide on winter oilseed rape');
+          await page.locator('.bench summary', { hasText: /^Soil$/ }).click();
+          await page.locator('.bench summary', { hasText: /^Soil too warm$/ }).click();
+          expect(await page.getByLabel('soilTemperatureMaxC').first().inputValue()).toBe('7');
+          expect(await page.getByLabel('Reason').inputValue()).toBe('');
+        });
+      },
+    );
+
     test('on the machine of the server it writes into the folder; the running server takes it', async () => {
       await onPage({}, async (page) => {
         await openRule(page, 'Soil', 'Soil too warm');

@@ -1,5 +1,7 @@
 import type { Page } from 'playwright-core';
-import { describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { readPackFolder } from '../../../src/adapters/pack-files/read-pack-folder.ts';
+import { loadPack } from '../../../src/core/rules/pack/load-pack.ts';
 import { findings } from '../axe.ts';
 import { onPage, pageServer, viewports } from '../session.ts';
 
@@ -41,6 +43,22 @@ async function openPracticePage(page: Page): Promise<void> {
   await page.getByRole('link', { name: 'Practice days' }).first().press('Enter');
   await headingHasFocus(page, /^The day/);
 }
+
+/** Puts an answer among those kept on the device, as a page kept it that knew of one treatment only. */
+const keepOldAnswer = (page: Page) =>
+  page.evaluate(
+    () =>
+      new Promise<void>((resolve, reject) => {
+        const request = indexedDB.open('loamward');
+        request.onerror = () => reject(request.error);
+        request.onsuccess = () => {
+          const change = request.result.transaction('reviews', 'readwrite');
+          const answer = { rule: 'too-windy', kind: 'inside', at: 1e9, day: 'd', result: 'right', verdict: 'wait' };
+          change.objectStore('reviews').add({ ...answer, reason: 'too-windy' });
+          change.oncomplete = () => resolve();
+        };
+      }),
+  );
 
 /** Practice days on the page. */
 export function practiceSuite(): void {
@@ -175,6 +193,50 @@ export function practiceSuite(): void {
               (all) => all.filter((one) => one.checkVisibility() && one.getBoundingClientRect().height < 48).length,
             );
           expect(small).toBe(0);
+        });
+      },
+    );
+  });
+
+  describe('practice days of two treatments', () => {
+    const [rapeTitle, wheatTitle] = ['Propyzamide on winter oilseed rape', 'Fluroxypyr on winter wheat'];
+    let alone: ReturnType<ReturnType<typeof pageServer>['rules']>;
+    beforeAll(async () => {
+      const folder = new URL('../../../rules/fluroxypyr-winter-wheat', import.meta.url).pathname;
+      const { pack: wheat } = loadPack(await readPackFolder(folder));
+      alone = pageServer().rules();
+      await pageServer().closeFor(async () => pageServer().useRules([...alone, wheat]));
+    });
+    afterAll(() => pageServer().closeFor(async () => pageServer().useRules(alone)));
+
+    test.each(viewports)(
+      'at $width are of the one that is chosen, and so is how far one is; what was kept before is of the first',
+      async (viewport) => {
+        await onPage({ viewport }, async (page) => {
+          const seen = async () =>
+            (await page.locator('.practice li').allTextContents()).filter((line) => /seen 1/.test(line));
+          const choice = page.getByRole('combobox', { name: 'Treatment' });
+          await page.evaluate(() => {
+            location.hash = '#practice';
+          });
+          await page.locator('#day-heading').waitFor();
+          await keepOldAnswer(page);
+          await page.reload();
+          await page.locator('#day-heading').waitFor();
+          expect(await seen()).toEqual([expect.stringMatching(/^Too windy: seen 1, right 1/)]);
+          await choice.selectOption(wheatTitle);
+          await page.getByText('Growth stage of the wheat').first().waitFor();
+          expect(await seen()).toEqual([]);
+          await decide(page, /^Wait$/);
+          expect(await seen()).toHaveLength(1);
+          expect(await findings(page)).toEqual([]);
+          await choice.selectOption(rapeTitle);
+          await page.getByText('Growth stage of the wheat').first().waitFor({ state: 'detached' });
+          expect(await seen()).toEqual([expect.stringMatching(/^Too windy: seen 1, right 1/)]);
+          await page.reload();
+          await choice.selectOption(wheatTitle);
+          await page.getByText('Growth stage of the wheat').first().waitFor();
+          expect(await seen()).toHaveLength(1);
         });
       },
     );

@@ -5,7 +5,7 @@ import { benchRules } from '../../../web/bench/limits.ts';
 import { daysByVerdict, inventedSeason, lastSeason, parseWeatherFile } from '../../../web/bench/season.ts';
 import { besideDraft, faultsOf, type Tried, tryDraft } from '../../../web/bench/try-draft.ts';
 import { overlayOf, parameter } from '../../core/rules/overlay/overlay-of.ts';
-import { benchWith } from './bench-at-hand.ts';
+import { benchWith, secondBenchWith } from './bench-at-hand.ts';
 
 const bench = benchWith();
 const blank = emptyDraft('2026-11-25');
@@ -111,12 +111,54 @@ describe('the file of a draft', () => {
       write: (key: string, value: string | null) => void (value === null ? kept.delete(key) : kept.set(key, value)),
     };
     const draft = draftWith({ soilTemperatureMaxC: 9 }, { head, typed: { gustMostKmh: '1o' } });
-    keepDraft(memory, draft);
-    expect(readDraft(memory)).toEqual(draft);
-    keepDraft(memory, null);
-    expect(readDraft(memory)).toBeNull();
+    keepDraft(memory, bench, draft);
+    expect(readDraft(memory, bench)).toEqual(draft);
+    keepDraft(memory, bench, null);
+    expect(readDraft(memory, bench)).toBeNull();
     memory.write('loamward.bench', '{"head":');
-    expect(readDraft(memory)).toBeNull();
+    expect(readDraft(memory, bench)).toBeNull();
+  });
+
+  test('is kept for each treatment by itself; that of the first lies where it lay when there was but one', () => {
+    const kept = new Map([['loamward.bench', JSON.stringify(draftWith({ soilTemperatureMaxC: 9 }))]]);
+    const memory = {
+      read: (key: string) => kept.get(key) ?? null,
+      write: (key: string, value: string | null) => void (value === null ? kept.delete(key) : kept.set(key, value)),
+    };
+    const other = { id: 'spring-pack', title: { en: 'Spring, invented' } };
+    const treatments = [...bench.treatments, other];
+    const ofOther = { ...bench, treatments, shipped: { ...bench.shipped, id: 'spring-pack' } };
+    expect(readDraft(memory, ofOther)).toBeNull();
+    const draft = draftWith({ windMostKmh: 8 });
+    keepDraft(memory, ofOther, draft);
+    expect(readDraft(memory, ofOther)).toEqual(draft);
+    expect(readDraft(memory, { ...bench, treatments })?.limits).toEqual({ soilTemperatureMaxC: 9 });
+  });
+});
+
+describe('the bench of another treatment', () => {
+  const wheat = secondBenchWith();
+  const draft = draftWith({ airTemperatureMinC: 9 }, { head });
+
+  test('tries a limit on its own cases and on its own season, the whole year where it has none', () => {
+    const { cases, before, after } = sound(tryDraft(wheat, draft, 'en'));
+    const changed = cases.differing.filter(({ way }) => way !== 'same');
+    expect(changed.length).toBeGreaterThan(0);
+    expect(changed.every(({ by }) => by.includes('too-cold'))).toBe(true);
+    const season = lastSeason(before, after, inventedSeason(wheat.today), wheat.today);
+    expect([season?.first, season?.verdicts.length]).toEqual(['2025-01-01', 365]);
+    expect(season?.changed.length).toBeGreaterThan(0);
+  });
+
+  test('makes an overlay that names its own pack, which the first refuses', () => {
+    const content = contentOf(draft, wheat.shipped, 'en');
+    expect(content).toMatchObject({ overlay: { pack: { id: 'fluroxypyr-winter-wheat' } } });
+    const { overlay } = parseOverlay('wheat.json', JSON.stringify(content));
+    const opened = openDraft(overlay!, bench.shipped, 'en', null);
+    expect(tryDraft(bench, opened, 'en')).toMatchObject({
+      kind: 'refused',
+      findings: [{ code: 'OVERLAY_PACK_MISFIT' }],
+    });
   });
 });
 

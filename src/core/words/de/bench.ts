@@ -130,6 +130,7 @@ export const benchWords: BenchWords = {
     discard: 'Neu beginnen',
     sure: 'Sicher? Alle Änderungen hier gehen verloren',
     kept: 'Was Sie hier eingeben, bleibt auf diesem Gerät erhalten.',
+    otherTreatment: (title) => `Nicht geöffnet: Er gilt für eine andere Behandlung. Wählen Sie erst diese: ${title}.`,
     notOpened: 'Die Datei wurde nicht geöffnet.',
   },
 };

@@ -124,6 +124,7 @@ export const benchWords = {
     discard: 'Begin anew',
     sure: 'Sure? All changes here go',
     kept: 'What you type here is kept on this device.',
+    otherTreatment: (title: string) => `Not opened: it is for another treatment. Choose that first: ${title}.`,
     notOpened: 'The file was not opened.',
   },
 };

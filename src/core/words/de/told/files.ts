@@ -157,6 +157,7 @@ export const filePhrases: Readonly<Record<string, string>> = {
   '{}one of {}': '{}eines von {}',
   '--season with a year': '--season mit einem Jahr',
   'a set of practice days': 'ein Satz Übungstage',
+  'days of the treatment {}': 'Tage der Behandlung {}',
   'a station that has rain in that season': 'eine Station, die in dieser Saison Regen hat',
   'an answer to a practice day': 'eine Antwort auf einen Übungstag',
   'no --{}': 'kein --{}',
