@@ -72,19 +72,19 @@ test.each<readonly [string, Question | null, Question | null, readonly string[]]
     'be asked in another form',
     question(),
     question({ form: 'choice' }),
-    [fault(`form number for ${wind}, as shipped; form choice for ${wind}`)],
+    [fault(`form number for ${wind} as shipped; form choice for ${wind}`)],
   ],
   [
     'be asked for the dose alone',
     question(),
     question({ forDose: true }),
-    [fault(`form number for ${wind}, as shipped; form number for ${wind}, asked for the dose alone`)],
+    [fault('a question for the verdict too; a question for the dose alone')],
   ],
   [
     'be asked for more facts',
     question(),
     question({ facts: [wind, area] }),
-    [fault(`form number for ${wind}, as shipped; form number for ${wind}, ${area}`)],
+    [fault(`form number for ${wind} as shipped; form number for ${wind}, ${area}`)],
   ],
   [
     'have an answer that gives another band',

@@ -46,7 +46,10 @@ function checkNew({ choices = [] }: Question, facts: ReadonlySet<string>, fault:
 }
 
 function checkReplaced(was: Question, is: Question, { facts, definitionOf }: AskedWorld, fault: Fault): void {
-  if (sayForm(was) !== sayForm(is)) fault(`${sayForm(was)}, as shipped`, sayForm(is));
+  if (was.form !== is.form || was.facts.join() !== is.facts.join()) {
+    fault(`form ${was.form} for ${was.facts.join(', ')} as shipped`, `form ${is.form} for ${is.facts.join(', ')}`);
+  }
+  if (was.forDose !== is.forDose) fault(sayUse(was), sayUse(is));
   const given = is.choices ?? [];
   const isKept = (choice: AnswerChoice, among: readonly AnswerChoice[]) =>
     among.some(
@@ -69,8 +72,8 @@ function checkReplaced(was: Question, is: Question, { facts, definitionOf }: Ask
   if (further) fault('no readings beyond those as shipped', `answer ${further.id} ${sayAnswer(further, facts)}`);
 }
 
-function sayForm({ form, facts, forDose }: Question): string {
-  return `form ${form} for ${facts.join(', ')}${forDose ? ', asked for the dose alone' : ''}`;
+function sayUse({ forDose }: Question): string {
+  return forDose ? 'a question for the dose alone' : 'a question for the verdict too';
 }
 
 function sayAnswer(choice: AnswerChoice, facts: ReadonlySet<string>): string {

@@ -15,6 +15,8 @@ export const overlayPhrases: Readonly<Record<string, string>> = {
   '{} in one overlay of the layer {}': '{} in einem Zusatz der Schicht {}',
   '{} on {}': '{} am {}',
   'a text that holds "{}"': 'ein Text, der "{}" enthält',
+  'a question for the dose alone': 'eine Frage nur für die Aufwandmenge',
+  'a question for the verdict too': 'eine Frage auch für das Urteil',
   'an overlay': 'ein Zusatz',
   'answer {} {}': 'Antwort {} {}',
   'answer {}: {}': 'Antwort {}: {}',
