@@ -33,7 +33,8 @@ export function daysOfWeather(
     const facts = givensOf(one, definitionOf);
     const judged = tryDay({ facts }, pack);
     if (!judged || judged.verdict !== one.verdict) return [];
-    const changes = replayed[index - 1] !== undefined && replayed[index - 1]?.verdict !== one.verdict;
+    const before = replayed[index - 1];
+    const changes = before !== undefined && before.verdict !== one.verdict;
     const near = nearestRule(judged, one.assumed, definitionOf);
     const leading = judged.verdict === 'spray-today' ? near?.rule : decidingOf(judged).rules[0];
     const rule = leading ?? near?.rule ?? judged.trace[0]?.rule ?? '';
@@ -43,8 +44,9 @@ export function daysOfWeather(
   const rules = [...new Set(found.map(({ day }) => day.rule))];
   const ofRule = (rule: string) => found.filter(({ day }) => day.rule === rule);
   const queues = rules.map((rule) => ofRule(rule).toSorted((a, b) => b.worth - a.worth));
-  const rounds = Math.max(0, ...queues.map(({ length }) => length));
-  const inTurn = Array.from({ length: rounds }, (_, round) => queues.flatMap((queue) => queue[round] ?? [])).flat();
+  const inTurn = queues
+    .flatMap((queue) => queue.map(({ day }, round) => ({ day, round })))
+    .toSorted((a, b) => a.round - b.round);
   return inTurn
     .slice(0, most)
     .map(({ day }) => day)
