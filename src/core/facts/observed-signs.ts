@@ -9,8 +9,9 @@ interface Standing {
 /**
  * Signs from still-good readings, oldest first: a named sign stays until a later reading says it is gone, a complete list
  * sets every sign, and what nobody spoke of may be there. Good until the first of the readings still relied on ages.
+ * Wants one reading at least.
  */
-export function mergeSigns(live: readonly LiveReading[], choices: readonly string[]): KnownSigns | null {
+export function mergeSigns(live: readonly LiveReading[], choices: readonly string[]): KnownSigns {
   const standing = new Map<string, Standing>();
   for (const from of live) {
     const { reading } = from;
@@ -20,8 +21,7 @@ export function mergeSigns(live: readonly LiveReading[], choices: readonly strin
     for (const sign of reading.present) standing.set(sign, { isThere: true, from });
   }
   const relied = [...standing.values()].map(({ from }) => from);
-  const newest = live.findLast((reading) => relied.includes(reading)) ?? live.at(-1);
-  if (newest === undefined) return null;
+  const newest = live.findLast((reading) => relied.includes(reading)) ?? live.at(-1)!;
   const firstToAge = relied.reduce((first, one) => (one.goodUntil < first.goodUntil ? one : first), newest);
   return {
     known: true,

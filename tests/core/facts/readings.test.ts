@@ -14,6 +14,7 @@ import { coreFacts, type FactId } from '../../../src/core/facts/registry/index.t
 import type { FactObservation } from '../../../src/core/facts/resolved.ts';
 import { describeReading, sayReading } from '../../../src/core/facts/say-reading.ts';
 import type { Reading } from '../../../src/core/facts/types.ts';
+import { temperatureAt30cm } from '../../../src/core/science/soil/reading-at-depth.ts';
 import { factDefinition } from '../../fixtures/core-facts.ts';
 import { testParameters } from '../../generators/parameters.ts';
 import { utc } from './moments.ts';
@@ -156,7 +157,12 @@ describe('a reading at another depth', () => {
     expect(worked.low! < worked.value && worked.value < worked.high!).toBe(true);
     for (const one of [worked.value, worked.low!, worked.high!])
       expect(Math.round(one * 100)).toBeCloseTo(one * 100, 9);
-    expect(Object.is(workOutAt30cm({ type: 'number', value: 0 }, 29.4, at, 'Europe/London').value, -0)).toBe(false);
+  });
+
+  test('is never told as minus nothing', () => {
+    const shift = temperatureAt30cm(0, 10, 9 * 3600).valueC;
+    const { value } = workOutAt30cm({ type: 'number', value: -shift - 0.002 }, 10, at, 'Europe/London');
+    expect(value).toBe(0);
   });
 });
 

@@ -131,6 +131,22 @@ describe('signs of the soil surface', () => {
     expect(renewed).toMatchObject({ goodUntil: hoursAfter(at, 23) });
   });
 
+  test('a later look that names nothing leaves them as they stood, from when they were named', () => {
+    const earlier = { hoursAgo: 20, present: ['cracked'] };
+    expect(surface([earlier, { hoursAgo: 1 }])).toMatchObject({
+      present: ['cracked'],
+      possible: all,
+      at: hoursAfter(at, -20),
+      goodUntil: hoursAfter(at, 4),
+    });
+    expect(surface([{ hoursAgo: 2 }, { hoursAgo: 1 }])).toMatchObject({
+      present: [],
+      possible: all,
+      at: hoursAfter(at, -1),
+      goodUntil: hoursAfter(at, 23),
+    });
+  });
+
   test('a person who cannot say leaves them unknown', () => {
     expect(surface([1])).toMatchObject({ known: false, reason: 'person-does-not-know' });
   });

@@ -1,16 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { forecastSourceOf } from '../../../src/core/facts/forecast-facts.ts';
-import { coreFacts, type FactId, type FactRegistry } from '../../../src/core/facts/registry/index.ts';
+import { deficitOf } from '../../../src/core/facts/derive/deficit.ts';
+import { coreFacts, type FactId } from '../../../src/core/facts/registry/index.ts';
 import { contextOf, resolveFacts } from '../../../src/core/facts/resolve.ts';
 import type { FactObservation } from '../../../src/core/facts/resolved.ts';
 import { soilWaterDays } from '../../../src/core/facts/soil-water-days.ts';
 import { doubtStuck } from '../../../src/core/facts/stuck-reading.ts';
-import type { FactDefinition, ForecastTaking, Known, KnownNumber, Reading } from '../../../src/core/facts/types.ts';
-import { knownChoice } from '../../../src/core/rules/analyse/known-values.ts';
-import { deltaT } from '../../../src/core/science/air/delta-t.ts';
-import { pressureAtElevation } from '../../../src/core/science/air/pressure.ts';
+import type { Known, KnownNumber, Reading } from '../../../src/core/facts/types.ts';
+import { knownChoice, knownNumber } from '../../../src/core/rules/analyse/known-values.ts';
 import type { Forecast } from '../../../src/core/weather/forecast.ts';
-import { buildForecast, type ForecastPlan } from '../../generators/forecast.ts';
+import { buildForecast } from '../../generators/forecast.ts';
 import { testParameters } from '../../generators/parameters.ts';
 import { hoursAfter, utc } from './moments.ts';
 
@@ -27,8 +25,8 @@ const said = (fact: FactId, reading: Reading, hoursAgo = 0): FactObservation => 
 });
 const number = (value: number, more: object = {}): Reading => ({ type: 'number', value, ...more });
 const choice = (...possible: string[]): Reading => ({ type: 'choice', possible });
-const facts = (observations: readonly FactObservation[], forecast: Forecast | null = null, registry = coreFacts) =>
-  resolveFacts({ ...base, registry, observations, forecast });
+const facts = (observations: readonly FactObservation[], forecast: Forecast | null = null) =>
+  resolveFacts({ ...base, observations, forecast });
 
 describe('what is worked out says from what, and how long it is good', () => {
   const place = [said('field.latitude', number(53)), said('field.longitude', number(-1))];
@@ -118,87 +116,47 @@ describe('readings that are stuck at one value', () => {
   });
 });
 
-describe('a fact that a pack takes from the forecast', () => {
-  const { cautiousEnd: _, ...plain }: FactDefinition = coreFacts['rain.next48hMm'];
-  const own = (taking: ForecastTaking, columns: ForecastPlan['columns'], more: Partial<FactDefinition> = {}) => {
-    const range = [-50, 500] as const;
-    const definition = { ...plain, precision: 0.001, range, ...more, forecast: taking };
-    const registry: FactRegistry = { ...coreFacts, 'own.fact': definition };
-    const forecast = buildForecast({ from: hoursAfter(at, -9), hours: 72, fetchedAt: at, ...(columns && { columns }) });
-    return facts([], forecast, registry)['own.fact'];
-  };
-  const ahead = { hoursAhead: 'forecastFreshHours' };
-  const byHour = (_: number, index: number) => index - 9;
-
-  test('of the air: hours ahead from now to the end, bands growing with each day ahead', () => {
-    const taken = (take: ForecastTaking['take'], over: ForecastTaking['over'] = ahead) =>
-      own({ variable: 'air-temperature', take, over }, { temperature2mC: byHour });
-    const grown = 1 + (0.1 * 6) / 24;
-    expect(taken('value')).toMatchObject({ value: 0, low: -1, high: 1, goodUntil: hoursAfter(at, 6) });
-    expect(taken('min')).toMatchObject({ value: 0, low: -1, high: 1 });
-    expect(taken('max')).toMatchObject({ value: 6, low: 6 - grown, high: 6 + grown });
-    expect(taken('mean')).toMatchObject({ value: 3 });
-    expect(taken('value', 'now')).toMatchObject({ value: 0, low: -1, high: 1, source: 'forecast' });
-    expect(taken('max', 'next-night')).toMatchObject({ known: true });
+describe('the deficit of a soil', () => {
+  const depth = testParameters();
+  const deficit = (given: Readonly<Record<string, Known>>) =>
+    deficitOf({ parameters: depth, fact: (id) => given[id] ?? { known: false, reason: 'not-asked' } });
+  const told = (one: Known, hours: number, goodHours: number): Known => ({
+    ...one,
+    at: hoursAfter(at, -hours),
+    goodUntil: hoursAfter(at, goodHours),
   });
 
-  test('of rain: the sum of the hours with the share of its band alone, never below none', () => {
-    const taken = (take: ForecastTaking['take'], over: ForecastTaking['over'] = ahead) =>
-      own({ variable: 'rain', take, over }, { precipitationMm: (_, i) => (i >= 10 && i <= 16 ? 1 : 0) });
-    expect(taken('sum')).toMatchObject({ value: 6, low: 4.5, high: 7.5 });
-    expect(taken('max')).toMatchObject({ value: 1, low: 0.75, high: 1.25 });
-    expect(taken('value', 'now')).toMatchObject({ value: 1, low: 0.75, high: 1.25 });
-    expect(own({ variable: 'rain', take: 'value', over: 'now' }, { precipitationMm: 0 })).toMatchObject({
-      value: 0,
-      low: 0,
-      high: 0.1,
+  test('stands as of the first of what it came from, and is good while all of that is', () => {
+    const measured = told(knownNumber(90), 3, 20);
+    const felt = told(knownChoice('moist'), 5, 19);
+    const clay = told(knownChoice('clay'), 500, 2);
+    expect(deficit({ 'soil.fieldCapacityPercent': measured, 'soil.feel': felt })).toMatchObject({
+      at: hoursAfter(at, -5),
+      goodUntil: hoursAfter(at, 19),
     });
-  });
-
-  test('of Delta T: from air and humidity at the height of the cell, its band over their corners', () => {
-    const of = (temperatureC: number, humidityPercent: number) =>
-      Math.round(deltaT({ temperatureC, humidityPercent, pressureKPa: pressureAtElevation(60) }) * 1000) / 1000;
-    const taking = { variable: 'delta-t', take: 'value', over: 'now' } as const;
-    const columns = { temperature2mC: 20, relativeHumidity2mPercent: 50 };
-    const fact = own(taking, columns) as KnownNumber;
-    expect(fact.value).toBe(of(20, 50));
-    expect(fact.low).toBeCloseTo(of(19, 55), 2);
-    expect(fact.high).toBeCloseTo(of(21, 45), 2);
-    expect(own(taking, { ...columns, temperature2mC: null })).toEqual({ known: false, reason: 'forecast-gap' });
-    expect(own(taking, { ...columns, relativeHumidity2mPercent: null })).toMatchObject({ reason: 'forecast-gap' });
-  });
-
-  test('is unknown where one of its hours is missing, and implausible outside its range', () => {
-    const gap = (_: number, index: number) => (index === 12 ? null : 5);
-    const taking = { variable: 'air-temperature', take: 'min', over: ahead } as const;
-    expect(own(taking, { temperature2mC: gap })).toEqual({ known: false, reason: 'forecast-gap' });
-    const cold = { temperature2mC: -60, relativeHumidity2mPercent: null };
-    expect(own(taking, cold)).toEqual({ known: false, reason: 'implausible', note: 'forecast -60 mm' });
-    expect(own(taking, { temperature2mC: 5 }, { range: [4.5, 5] })).toMatchObject({ value: 5, low: 4.5, high: 5 });
-    expect(own(taking, { temperature2mC: 5 }, { range: [5, 9] })).toMatchObject({ value: 5, low: 5 });
-  });
-
-  test('stands at the end that the pack names, and is good as long as what is seen now where it is of now', () => {
-    const now = { variable: 'air-temperature', take: 'value', over: 'now', end: 'low' } as const;
-    expect(own(now, { temperature2mC: 5 })).toMatchObject({
-      value: 4,
-      low: 4,
-      high: 4,
-      note: 'cautious end of the band 4 to 6',
-      goodUntil: hoursAfter(at, 12),
+    expect(deficit({ 'soil.fieldCapacityPercent': measured, 'field.texture': clay })).toMatchObject({
+      at: hoursAfter(at, -3),
+      goodUntil: hoursAfter(at, 2),
+      soils: [{ texture: 'clay' }],
     });
-    const seen = { goodFor: { kind: 'hours', parameter: 'goodForSeenNowHours' } } as const;
-    expect(own({ ...now, end: 'high' }, { temperature2mC: 5 }, seen)).toMatchObject({
-      value: 6,
-      goodUntil: hoursAfter(at, 1),
-    });
-    expect(own({ ...now, over: ahead }, { temperature2mC: 5 }, seen)).toMatchObject({ goodUntil: hoursAfter(at, 6) });
-    expect(own(now, {}, { goodFor: { kind: 'same-day' } })).toMatchObject({ goodUntil: hoursAfter(at, 6) });
-    expect(forecastSourceOf('soil.feel', coreFacts)).toBeUndefined();
+    expect(deficit({ 'field.texture': clay })).toBeNull();
   });
 });
 
 describe('water in the soil, its band', () => {
+  test('is told by days at the field', () => {
+    const days = (where: string) =>
+      soilWaterDays({
+        ...base,
+        zone: where,
+        forecast: buildForecast({ from: hoursAfter(at, -9), fetchedAt: at, hours: 60 }),
+        observations: [said('soil.feel', choice('moist'))],
+      }).map(({ day }) => day);
+    // The forecast ends on 8 November, 11:00 UTC, which is 9 November, 00:00 in Auckland.
+    expect(days('UTC')).toEqual(['2026-11-06', '2026-11-07']);
+    expect(days('Pacific/Auckland')).toEqual(['2026-11-06', '2026-11-07', '2026-11-08']);
+  });
+
   test('holds the rain of the forecast less and more by its share', () => {
     const columns = { precipitationMm: 0.5, et0Mm: 0 };
     const day = (share: number) => {
