@@ -69,6 +69,7 @@ test.each([
   ['nightHours', 'soil.surface'],
   ['windowLikelyLeast', 'wind.boomKmh'],
   ['soilTemperatureMaxC', 'soil.temperature30cmC'],
+  ['constructor', 'wind.boomKmh'],
 ])('%s does not bear on %s by the way', (parameter, fact) => {
   expect(reach(parameter, fact)).toBeNull();
 });
