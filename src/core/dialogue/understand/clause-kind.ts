@@ -92,12 +92,10 @@ function answerOf(
   if (found === null) return null;
   const wordAt = wordsOf(clause);
   const longest = lexicon.longestAt(wordAt, 0);
-  const { rows = [], subjects = [], flags = [] } = longest?.value ?? {};
-  const says = rows.length + subjects.length > 0 || flags.includes('not') || flags.includes('unsure');
-  if (longest !== null && longest.length > found.length && says) return null;
-  const isOfAsked = rows.some(({ fact }) => asked?.facts.includes(fact));
+  if (longest !== null && longest.length > found.length) return null;
+  const isOfAsked = longest?.value.rows.some(({ fact }) => asked?.facts.includes(fact));
   const isTaken = found.isSure && answerChoice(asked, found.isYes) !== null;
-  if (!isTaken && longest !== null && longest.length >= found.length && isOfAsked) return null;
+  if (!isTaken && longest?.length === found.length && isOfAsked) return null;
   if (endsThere(wordAt, found.length, clause.items.length, language)) return found;
   const again = shortAnswerOf(without(clause, found.length), language);
   if (again?.isYes === found.isYes && endsThere(wordAt, found.length + again.length, clause.items.length, language))

@@ -53,5 +53,5 @@ function readingsOfMeans(fact: FactId, means: Means, pack: Pack): readonly FactR
 /** True where a fact takes yes or no, or signs: where "hardly" still means that it is there. */
 export function isThereOrNot(fact: FactId, pack: Pack): boolean {
   const { type, choices = [] } = definitionIn(pack.facts, fact);
-  return type === 'signs' || (choices.length === 2 && choices.includes('yes'));
+  return type === 'signs' || choices.includes('yes');
 }

@@ -152,8 +152,8 @@ function isOnlyEnded({ rest }: ClauseKind): boolean {
 }
 
 /** True where an unsure answer is said of what the clause before told: "9, probably". */
-function isOnlyLeaning({ answer, rest }: ClauseKind, { reading }: Left): boolean {
-  return answer !== null && !answer.isSure && rest === null && reading !== null && reading.found.length > 0;
+function isOnlyLeaning({ answer }: ClauseKind, { reading }: Left): boolean {
+  return answer !== null && !answer.isSure && reading !== null && reading.found.length > 0;
 }
 
 function readerContext(kind: ClauseKind, left: Left, { context, correction, isNegatedList }: Around): ReaderContext {
