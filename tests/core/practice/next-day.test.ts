@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { cardsOf, nextDay } from '../../../src/core/practice/next-day.ts';
 import type { Review } from '../../../src/core/practice/schedule.ts';
 import type { PracticeDay } from '../../../src/core/practice/types.ts';
+import { smallWorld } from './small-world.ts';
 import { world } from './world.ts';
 
 const start = 1_795_000_000;
@@ -55,4 +56,18 @@ test('days made from a pack: those at a limit come before all others, each rule 
   expect(new Set(cards.map(({ rule, kind }) => `${rule} ${kind}`)).size).toBe(5 * world.pack.rules.length);
   expect(cardsOf(world, 's')).toEqual(cards);
   expect(cardsOf(world, 't')).not.toEqual(cards);
+});
+
+test('days made from a pack: a kind that a rule has no day of is passed over for one that there is', () => {
+  const small = smallWorld();
+  const atLimit = cardsOf(small, 's').filter(({ kind }) => kind === 'inside' || kind === 'outside');
+  const reviews = atLimit.map((card): Review => {
+    return { ...card, at: start, day: 'd', result: 'right', verdict: 'wait', reason: null };
+  });
+  for (const seed of 'abcdefgh') {
+    const day = nextDay({ world: small, days: null, reviews, now: start + 1, seed });
+    expect(['mixed', 'unknown-matters', 'unknown-spared']).toContain(day?.kind);
+    expect(day?.rule).not.toBe('late');
+  }
+  expect(nextDay({ world: { ...small, plain: null }, days: null, reviews, now: start, seed: 's' })).toBeNull();
 });

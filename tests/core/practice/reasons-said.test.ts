@@ -26,6 +26,7 @@ describe('a reason as it is typed', () => {
     ['nothing, only frost', { rule: 'frost-on-leaves' }],
     ['nothing other than the frost', { rule: 'frost-on-leaves' }],
     ['gusts, nothing else', { rule: 'gusty' }],
+    ['oh, nothing, frost', { rule: 'frost-on-leaves' }],
     ['all good but gusts', { rule: 'gusty' }],
     ['all fine, only the frost', { rule: 'frost-on-leaves' }],
     // What is excepted and fits no rule is not known: that is no "nothing".

@@ -31,6 +31,9 @@ test.each([
   ['drift', 'sandblow'],
   ['soil surface', 'none'],
   ['hails', 'none'],
+  // What one alone says in its sentence is enough.
+  ['roll', 'sandblow'],
+  ['lie', 'gale'],
   ['hails mud', 'mire'],
   ['mud hails', 'mire'],
   ['drift bales', 'sandblow'],

@@ -58,4 +58,17 @@ describe('the schedule', () => {
       { rule: 'dark', seen: 0, right: 0, due: null },
     ]);
   });
+
+  test('of a rule seen in two kinds counts both, and is due with the first of them', () => {
+    const rows = [review(start, 'right'), { ...review(start + 5, 'wrong'), kind: 'outside' as const }];
+    expect(progressOf(['too-windy'], rows)).toEqual([{ rule: 'too-windy', seen: 2, right: 1, due: start + 65 }]);
+    expect(standingOfCards(rows).get('too-windy outside')).toEqual({
+      rule: 'too-windy',
+      kind: 'outside',
+      seen: 1,
+      right: 0,
+      due: start + 65,
+      lastSeen: start + 5,
+    });
+  });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { changedDay, dayAtLimit } from '../../../src/core/practice/at-limit.ts';
+import { judgeDay } from '../../../src/core/practice/judge-day.ts';
 import { makeDay } from '../../../src/core/practice/make-day.ts';
 import type { DayKind, PracticeDay } from '../../../src/core/practice/types.ts';
 import { good } from '../compare/small-pack.ts';
@@ -102,13 +103,46 @@ describe('a day made for a rule of the small pack', () => {
     );
   });
 
-  test.each(seeds.slice(0, 6))('mixed, not known and spared by seed %s are what they say', (seed) => {
-    for (const rule of ['too-windy', 'too-dry', 'warm-and-dry', 'elsewhere']) {
-      const mixed = made(rule, 'mixed', seed);
-      const open = made(rule, 'unknown-matters', seed) as PracticeDay;
+  test('moves as few facts as it can, and brings along as few other rules', () => {
+    for (const seed of seeds) {
+      const found = dayAtLimit(world(), 'warm-and-dry', 'inside', seed)!;
+      expect(Object.keys(found.changed).toSorted()).toEqual(['soil.surface', 'soil.temperature30cmC']);
+      expect(found.judged.met).toEqual(['warm-and-dry']);
+    }
+  });
+
+  test('together with others is decided by its rule and by others of the same weight, others by another seed', () => {
+    const mixed = seeds.map((seed) => made('too-windy', 'mixed', seed) as PracticeDay);
+    expect(new Set(mixed.map(({ id }) => id)).size).toBeGreaterThan(2);
+    for (const { facts, near } of mixed) {
+      expect(near).toBeUndefined();
+      expect(judgeDay({ facts, at }, world().pack)?.met.toSorted()).toEqual(['too-dry', 'too-windy']);
+    }
+    const stops = seeds.map((seed) => made('elsewhere', 'mixed', seed) as PracticeDay);
+    for (const { facts } of stops) {
+      const judged = judgeDay({ facts, at }, world().pack)!;
+      expect([judged.verdict, judged.met.includes('elsewhere'), judged.met.length > 1]).toEqual([
+        'do-not-spray',
+        true,
+        true,
+      ]);
+    }
+  });
+
+  test('on which something is not known leaves its rule open because of that, or spares it', () => {
+    for (const seed of seeds.slice(0, 8)) {
+      const open = made('too-windy', 'unknown-matters', seed) as PracticeDay;
       expect(open.near).toBeUndefined();
-      expect(Object.keys(good).filter((id) => !(id in open.facts)).length).toBeGreaterThan(0);
-      if (typeof mixed !== 'string') expect(mixed.near).toBeUndefined();
+      expect(Object.keys(good).filter((id) => !(id in open.facts))).toEqual(['wind.boomKmh']);
+      expect(judgeDay({ facts: open.facts, at }, world().pack)).toMatchObject({
+        verdict: 'wait',
+        met: [],
+        unknown: ['too-windy'],
+      });
+      const spared = made('elsewhere', 'unknown-spared', seed) as PracticeDay;
+      const judged = judgeDay({ facts: spared.facts, at }, world().pack)!;
+      expect([judged.verdict, judged.met, judged.unknown.length > 0]).toEqual(['do-not-spray', ['elsewhere'], true]);
+      expect(Object.keys(good).filter((id) => !(id in spared.facts))).toHaveLength(1);
     }
   });
 });

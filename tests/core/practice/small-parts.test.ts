@@ -23,6 +23,7 @@ describe('wind and gusts, or the rain of an hour and of two days', () => {
     ['that were both moved apart cannot be', facts(9, 5), { ...moved, ...gusts }, null],
     ['of which one is told as a band stay', facts(9, { low: 1, high: 2 }), moved, facts(9, { low: 1, high: 2 })],
     ['of which one is not known stay', facts(null, 5), moved, facts(null, 5)],
+    ['of which the wind has no value stay', facts(undefined, 5), moved, facts(undefined, 5)],
     ['of which the other is not known stay', facts(9, undefined), moved, facts(9, undefined)],
     [
       'the rain of two days is raised to its heaviest hour',
