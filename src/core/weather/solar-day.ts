@@ -23,10 +23,11 @@ export function solarDays(forecast: Forecast): ReadonlyMap<number, SolarDay> {
   const found = new Map<number, SolarDay>();
   if (count < dayHours) return found;
   const offset = (forecast.place.longitude / 15) * hourSeconds;
-  const dayOf = (index: number) => Math.floor(((forecast.times[index] ?? 0) - hourSeconds / 2 + offset) / 86_400);
+  const dayOf = (index: number) =>
+    Math.floor(((forecast.times[index] ?? Number.NaN) - hourSeconds / 2 + offset) / 86_400);
   for (let first = 0; first < count; ) {
     let end = first + 1;
-    while (end < count && dayOf(end) === dayOf(first)) end += 1;
+    while (dayOf(end) === dayOf(first)) end += 1;
     const from = Math.min(first, count - dayHours);
     const hours = { first: from, last: from + dayHours - 1 };
     const day = { ...hours, airC: extremes(column(forecast, 'temperature2mC', hours)) };

@@ -1,7 +1,10 @@
+import { Settings } from 'luxon';
 import { describe, expect, test } from 'vitest';
 import { referenceEvapotranspirationOfDay } from '../../../src/core/science/evapotranspiration/day.ts';
 import { metresPerSecond } from '../../../src/core/units/brands.ts';
+import { parseInstant } from '../../../src/core/units/instant.ts';
 import type { Forecast } from '../../../src/core/weather/forecast.ts';
+import { isoMinute } from '../../../src/core/weather/show-time.ts';
 import { elevationOf, skyHourOf, solarDays, spreadDay } from '../../../src/core/weather/solar-day.ts';
 import { forecastOf } from './forecast-of.ts';
 
@@ -62,6 +65,19 @@ test('the hour before a stamp is that of its middle, the day before at midnight'
   expect(skyHourOf(forecast, 0)).toEqual({ latitude: 53.4, longitude: -1.9, dayOfYear: 365, middleUtcH: 23.5 });
   expect(skyHourOf(forecast, 1)).toMatchObject({ dayOfYear: 1, middleUtcH: 0.5 });
   expect(skyHourOf(forecast, 25)).toMatchObject({ dayOfYear: 2, middleUtcH: 0.5 });
+});
+
+test('the hour is the same whatever the zone of the machine', () => {
+  const forecast = forecastOf('2027-01-01T00:00Z', 30, {});
+  const here = Settings.defaultZone;
+  Settings.defaultZone = 'Pacific/Auckland';
+  try {
+    expect(skyHourOf(forecast, 1)).toMatchObject({ dayOfYear: 1, middleUtcH: 0.5 });
+    expect(isoMinute(forecast.times[1]!)).toBe('2027-01-01T01:00Z');
+    expect(parseInstant('2027-01-01T01:00Z')).toBe(forecast.times[1]);
+  } finally {
+    Settings.defaultZone = here;
+  }
 });
 
 test('sea level stands in for a height that is not told', () => {
