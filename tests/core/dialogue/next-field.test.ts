@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { carriedOver } from '../../../src/core/dialogue/carried-over.ts';
-import type { FieldProfile } from '../../../src/core/dialogue/events.ts';
+import type { ConversationEvent, FieldProfile } from '../../../src/core/dialogue/events.ts';
 import { openQuestion } from '../../../src/core/dialogue/open-question.ts';
+import { step } from '../../../src/core/dialogue/step.ts';
 import { epochSeconds } from '../../../src/core/units/brands.ts';
 import { shipped } from '../../cases/shipped-pack.ts';
 import { factDefinition, factIds } from '../../fixtures/core-facts.ts';
@@ -92,5 +93,18 @@ describe('what goes along to the next field', () => {
     );
     expect(openQuestion(next.state, pack)?.id).toBe('confirm:air.temperatureC');
     expect(next.state.verdicts).toEqual([]);
+  });
+
+  test('is begun by whoever runs the conversation: asked for once, by its id, or by none where a person is to choose', () => {
+    const fields = [
+      { id: 'mill-piece', name: 'Mill Piece' },
+      { id: 'top-brow', name: 'Top Brow' },
+    ];
+    const begun = talk([{ ...started(pack, mill), fields } as Told], world);
+    const wish = (told: Told) => step(begun, { ...told, ...stamp(5) } as ConversationEvent, world);
+    const next = wish({ kind: 'requested', request: 'same-for' });
+    expect(next.effects).toEqual([{ kind: 'same-for', field: 'top-brow' }]);
+    expect(step(next.conversation, { ...said('hm'), ...stamp(6) } as ConversationEvent, world).effects).toEqual([]);
+    expect(wish(said('the same for Nowhere')).effects).toEqual([{ kind: 'same-for', field: null }]);
   });
 });
