@@ -90,7 +90,7 @@ describe('readings that are stuck at one value', () => {
     expect(facts(moving)[soil]).toMatchObject({ low: 9.1, high: 9.1 });
     expect(facts(moving)[soil]).not.toHaveProperty('note');
     const wind = [4, 3, 2, 1, 0].map((days) => said('wind.boomKmh', number(9), days * 24));
-    expect(facts(wind)['wind.boomKmh']).not.toHaveProperty('note');
+    for (const given of [wind, [...stuck, ...wind]]) expect(facts(given)['wind.boomKmh']).not.toHaveProperty('note');
   });
 
   test('reach over what the model carries from the first of them, where there is a forecast', () => {
