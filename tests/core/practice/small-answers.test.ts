@@ -106,7 +106,13 @@ describe('a day told', () => {
     const questions = smallPack().questions.map((one) =>
       one.id === 'wind' ? { ...one, group: 'dose' as const } : one,
     );
-    expect(told(good, { questions }).at(-1)).toMatch(/^[^:]+: Wind at boom height 5\.0 km\/h$/);
+    expect(told(good, { questions }).at(-1)).toBe(`${practiceWordsOf('en').groups.rest}: Wind at boom height 5.0 km/h`);
+  });
+
+  test('puts what no question asks for and no place is known of last as well', () => {
+    const rule = { ...smallPack().rules[0]!, when: { fact: 'treatment.partnerInTank', is: 'yes' } as const };
+    const last = told({ 'treatment.partnerInTank': 'no' }, { rules: [...smallPack().rules.slice(1), rule] }).at(-1);
+    expect(last?.startsWith(`${practiceWordsOf('en').groups.rest}: `)).toBe(true);
   });
 
   test('is nothing where its facts cannot be read', () => {
