@@ -36,6 +36,8 @@ export function BenchPage({ memory }: BenchPageProps) {
   const speech = useMemo(speechOfPage, []);
   const [server, setServer] = useState<Bench | null | 'loading'>('loading');
   const asked = useRef<string | null>(null);
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => heading.current?.focus(), []);
   const load = () => {
     const { current } = asked;
     void Promise.all([fetchBench(current), loadLaterWords()]).then(([came]) => {
@@ -51,7 +53,7 @@ export function BenchPage({ memory }: BenchPageProps) {
   return (
     <SpeechContext.Provider value={speech}>
       <section class="bench learn" aria-labelledby="bench-heading">
-        <h1 id="bench-heading" tabIndex={-1} ref={(heading) => heading?.focus()}>
+        <h1 id="bench-heading" tabIndex={-1} ref={heading}>
           {bench.heading}
         </h1>
         <p>{bench.lead}</p>

@@ -18,7 +18,8 @@ export function DayTold({ day, world, speech, hasAnswer }: DayToldProps) {
   const heading = useRef<HTMLHeadingElement>(null);
   const groups = useMemo(() => tellDay(day, world, speech), [day]);
   useEffect(() => {
-    if (!hasAnswer) heading.current?.focus();
+    // Who goes through the treatments by keys is not taken away from their choice.
+    if (!hasAnswer && !(document.activeElement instanceof HTMLSelectElement)) heading.current?.focus();
   }, []);
   const date = showDay(localDate(parseInstant(day.at), world.pack.zone), speech.words);
   return (

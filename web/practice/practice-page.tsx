@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { definitionsOf } from '../../src/core/facts/registry/index.ts';
 import { type CheckedAnswer, checkAnswer, type LearnerAnswer } from '../../src/core/practice/check-answer.ts';
 import type { DaySet } from '../../src/core/practice/files.ts';
@@ -23,6 +23,8 @@ export function PracticePage() {
   const [reviews, setReviews] = useState<readonly Review[]>([]);
   const [chosen, choose] = useState<string | null>(null);
   const { practice } = useMemo(speechOfPage, []);
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => heading.current?.focus(), []);
   useEffect(
     () =>
       void openPractice().then((came) => {
@@ -35,7 +37,7 @@ export function PracticePage() {
   const pack = packs.find(({ id }) => id === chosen) ?? packs[0];
   return (
     <section class="practice learn" aria-labelledby="practice-heading">
-      <h1 id="practice-heading" tabIndex={-1} ref={(heading) => heading?.focus()}>
+      <h1 id="practice-heading" tabIndex={-1} ref={heading}>
         {practice.heading}
       </h1>
       {opened && pack && (

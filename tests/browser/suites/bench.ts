@@ -149,7 +149,10 @@ export function benchSuite(): void {
             overlay: { pack: { id: 'fluroxypyr-winter-wheat' } },
             parameters: [{ id: 'airTemperatureMinC', value: 9 }],
           });
+          await choice.focus();
           await choice.selectOption('Propyzamide on winter oilseed rape');
+          await page.locator('.bench summary', { hasText: /^Soil$/ }).waitFor();
+          expect(await choice.evaluate((one) => one === document.activeElement)).toBe(true);
           await page.locator('.bench summary', { hasText: /^Soil$/ }).click();
           await page.locator('.bench summary', { hasText: /^Soil too warm$/ }).click();
           expect(await page.getByLabel('soilTemperatureMaxC').first().inputValue()).toBe('7');

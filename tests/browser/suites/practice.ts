@@ -224,8 +224,10 @@ export function practiceSuite(): void {
           await page.reload();
           await page.locator('#day-heading').waitFor();
           expect(await seen()).toEqual([expect.stringMatching(/^Too windy: seen 1, right 1/)]);
+          await choice.focus();
           await choice.selectOption(wheatTitle);
           await page.getByText('Growth stage of the wheat').first().waitFor();
+          expect(await choice.evaluate((one) => one === document.activeElement)).toBe(true);
           expect(await seen()).toEqual([]);
           await decide(page, /^Wait$/);
           expect(await seen()).toHaveLength(1);

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { parseOverlay } from '../../../src/core/rules/overlay/parse-overlay.ts';
+import { benchWordsOf } from '../../../src/core/words/bench-words.ts';
 import { contentOf, type Draft, emptyDraft, keepDraft, openDraft, readDraft } from '../../../web/bench/draft.ts';
 import { benchRules } from '../../../web/bench/limits.ts';
 import { daysByVerdict, inventedSeason, lastSeason, parseWeatherFile } from '../../../web/bench/season.ts';
@@ -148,6 +149,12 @@ describe('the bench of another treatment', () => {
     const season = lastSeason(before, after, inventedSeason(wheat.today), wheat.today);
     expect([season?.first, season?.verdicts.length]).toEqual(['2025-01-01', 365]);
     expect(season?.changed.length).toBeGreaterThan(0);
+  });
+
+  test.each(['en', 'de'])('has a name for each topic of its rules in %s', (language) => {
+    const { topics } = benchWordsOf(language);
+    const without = wheat.shipped.rules.map(({ topic }) => topic).filter((topic) => topics[topic] === undefined);
+    expect(without).toEqual([]);
   });
 
   test('makes an overlay that names its own pack, which the first refuses', () => {

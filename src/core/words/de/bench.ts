@@ -58,6 +58,8 @@ export const benchWords: BenchWords = {
   },
   topics: {
     season: 'Saison',
+    crop: 'Kultur',
+    weed: 'Unkraut',
     'crop-and-weed': 'Kultur und Unkraut',
     soil: 'Boden',
     water: 'Wasser',

@@ -56,6 +56,8 @@ export const benchWords = {
   },
   topics: {
     season: 'Season',
+    crop: 'Crop',
+    weed: 'Weed',
     'crop-and-weed': 'Crop and weed',
     soil: 'Soil',
     water: 'Water',
