@@ -77,6 +77,18 @@ describe('units', () => {
     expect(convert(20, '1 in', '% slope')).toBeLessThan(convert(10, '1 in', '% slope'));
   });
 
+  test('a temperature in its own unit stays as it is, to the last digit', () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom('C' as const, 'F' as const),
+        fc.double({ min: -200, max: 200, noNaN: true }),
+        (unit, n) => {
+          expect(convert(n, unit, unit)).toBe(n);
+        },
+      ),
+    );
+  });
+
   test('units that do not measure the same thing are refused with their code', () => {
     for (const [from, to] of pairs.filter(([from, to]) => !areCompatible(from, to))) {
       expect(() => convert(1, from, to)).toThrow(expect.objectContaining({ code: 'UNIT_INCOMPATIBLE' }));
