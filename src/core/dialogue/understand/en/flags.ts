@@ -102,7 +102,7 @@ export const fillerWords =
 export const fillerPhrases = words`
   since the? rain|storm|wet|frost, as youd|you|id|i like|want|wish|need, hasnt|havent|isnt|not|never come|gone|lifted|thawed|cleared|melted|shifted|moved|left|closed|dried out|off|away|up? yet?, when shaken|squeezed|pressed|bounced|rolled|crushed, if|once i|you squeeze|shake|press|grip|clench|crush|rub|bounce|wring|roll it|them?, without even? squeezing|pressing|shaking|touching|trying, without being? squeezed|pressed|shaken, without a squeeze|shake, when i? you? squeeze|squeezed|squeezing|shake|shook|press|pressed|wring|grip|clench|crush|open|rub|bounce it?|them?, nothing heavy|major|serious|drastic|dramatic|severe,
   not onto|towards|toward|into|over|at|on it|them|us, on average, under the? boot|boots|foot|feet, every time|where, all round|over|told|in all, by the way, as it happens, as it stands, as usual, as per usual, i tell you, i can tell you, let me tell you, to be fair,
-  to be honest, you know, you see, believe it or not, thank god|goodness, touch wood, for the record
+  to be honest, on and off, off and on, you know, you see, believe it or not, thank god|goodness, touch wood, for the record
 `;
 
 /** How long ago something was seen, hours: "this morning" is counted as four hours, a night as twelve. */
