@@ -118,6 +118,20 @@ describe('validity', () => {
     expect(judge([windy, warm], facts).validUntil).toBe(3600);
   });
 
+  test.each<readonly [string, ResolvedFacts, number | null]>([
+    [
+      'a fact that does not age',
+      { 'wind.boomKmh': number(2), 'soil.temperature30cmC': number(5, 5, 5, epochSeconds(3600)) },
+      3600,
+    ],
+    ['one that is not known', { 'soil.temperature30cmC': number(5, 5, 5, epochSeconds(3600)) }, 3600],
+    ['one that is not known, before it', { 'wind.boomKmh': number(2, 2, 2, epochSeconds(7200)) }, 7200],
+    ['none that is known', {}, null],
+  ])('is that of what ages, beside %s', (_, facts, until) => {
+    expect(judge([windy, warm], facts).validUntil).toBe(until);
+    expect(judge([{ ...warm, id: 'a-warm' }, windy], facts).validUntil).toBe(until);
+  });
+
   test('does not end with a fact that only advice reads, nor where nothing ages', () => {
     const advice: Rule = { ...warm, effect: 'advise', lifts: null };
     const facts = { 'wind.boomKmh': number(2), 'soil.temperature30cmC': number(5, 5, 5, epochSeconds(3600)) };
