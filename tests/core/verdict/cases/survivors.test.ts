@@ -157,3 +157,18 @@ test('rules that cannot be compiled for another reason than a limit are a fault,
   const pack = mini({ rules: [holdRule('lost', { rule: 'gone' })] });
   expect(() => trying([calm], pack)).toThrow('RULE_REFERENCE_MISSING');
 });
+
+test('where only what is not known shows a change, the case that would notice it goes without that fact', () => {
+  const pack = mini();
+  const before = pack.rules.find(({ id }) => id === 'too-dry')!;
+  const members = 'eitherOf' in before.when ? before.when.eitherOf : [];
+  const change: Change = { kind: 'connective', before, after: { ...before, when: { any: members } } };
+  const known: PackCase = { ...calm, facts: { ...calm.facts, 'soil.fieldCapacityPercent': 90 } };
+  const cases = [resolveCase(known, pack)];
+  const found = killOf(change, { pack, cases, definitionOf: factDefinition });
+  expect(found).toMatchObject({
+    kill: { name: 'too-dry: soil.feel "moist", soil.fieldCapacityPercent ?', expect: { notMet: ['too-dry'] } },
+    facts: { 'soil.feel': 'moist', 'soil.fieldCapacityPercent': null },
+  });
+  expect(found !== 'equal' && found.kill?.facts).toEqual(calm.facts);
+});
