@@ -34,6 +34,7 @@ describe('a word that a text asks to be explained', () => {
     ['what do you mean', null],
     ['what does that mean', null],
     ['what does this stand for', null],
+    ['what\u2019s meant by flibbertigibbet', '"flibbertigibbet"'],
     ['define it', null],
     ['define flibbertigibbet', '"flibbertigibbet"'],
     ['was heißt das', null],

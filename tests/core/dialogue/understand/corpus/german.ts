@@ -152,4 +152,5 @@ export const german: readonly Utterance[] = [
   [null, 'der Nachbar hat 9 Grad gemessen', '"der Nachbar hat 9 Grad gemessen"'],
   [null, 'ich komme um 9 Uhr', '"ich komme um 9 Uhr"'],
   [null, 'mein Telefon ist 0170 1234567', '"mein Telefon ist 0170 1234567"'],
+  ['soil-temperature', 'Quatschwort 9', '"Quatschwort 9"'],
 ];

@@ -169,4 +169,5 @@ export const reach: readonly Utterance[] = [
   [null, 'help, I think', '!help; "I think"'],
   [null, 'help, probably', '!help; "probably"'],
   [null, 'help, not sure', '!help; !dont-know'],
+  [null, 'xyzzy moist cracked', 'soil.surface=+cracked?; "xyzzy moist cracked"'],
 ];
