@@ -35,7 +35,7 @@ export function viewOf(
   const context: ViewContext = { pack, now: nowIn(state, now), words: catalogueOf(language) };
   const open = openQuestion(state, pack);
   const last = standingVerdict(state, pack, context.now);
-  const canCheckRest = standingOf(state, pack)?.plan.restLeft ?? false;
+  const canCheckRest = standingOf(state, pack)?.plan.restLeft === true;
   const field = state.started?.field ?? null;
   const given = last?.is === 'standing' ? last.given : null;
   const waits = wantedEffects(state, pack).map(({ kind }) => kind);

@@ -47,6 +47,9 @@ describe('help', () => {
     expect(words(begin)).toMatchInlineSnapshot(`"saturated soil, active ingredient, loam"`);
     expect(words(begin, pressed('soil-feel', 'dry'))).toMatchInlineSnapshot(`"field capacity, active ingredient"`);
     expect(words(begin, pressed('soil-feel', 'moist'))).toBeUndefined();
+    expect(words(started(pack, fieldLess(fitMorning, 'soil.temperature30cmC')))).toMatchInlineSnapshot(
+      `"active ingredient"`,
+    );
   });
 });
 
