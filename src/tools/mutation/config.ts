@@ -10,7 +10,7 @@ export function configOf(mutate: readonly string[], tempDirName: string, reportF
     coverageAnalysis: 'perTest',
     ignoreStatic: true,
     mutate,
-    concurrency: 1,
+    concurrency: 2,
     dryRunTimeoutMinutes: 60,
     timeoutMS,
     reporters: ['progress-append-only', 'json'],
