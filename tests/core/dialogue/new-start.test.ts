@@ -20,4 +20,13 @@ describe('starting again', () => {
     expect(text(entries[earlier])).toMatch(/^Mill Piece, an invented field\./);
     expect(text(entries.at(-1))).toMatch(/^Spray today/);
   });
+
+  test('what was said before it is read as it was, word for word', () => {
+    const events = [without('soil.feel'), pressed('soil-feel', 'dry')];
+    const before = look(talk(events, world), pack).entries.filter(({ kind }) => kind !== 'verdict');
+    const { entries, earlier } = look(talk([...events, without('soil.feel')], world), pack);
+    const texts = (all: typeof before) => all.map((entry) => [entry.kind, 'text' in entry ? entry.text : '']);
+    expect(before.length).toBeGreaterThan(2);
+    expect(texts(entries.slice(0, earlier - 1))).toEqual(texts(before));
+  });
 });

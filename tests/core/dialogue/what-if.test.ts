@@ -60,7 +60,9 @@ describe('the moment that is asked about', () => {
   test('what is supposed stands in place of what the file gives of that fact alone', () => {
     const facts = { 'soil.temperature30cmC': 12, 'soil.feel': 'dry' };
     const instead = [{ fact: 'soil.temperature30cmC', reading: number(9), at: morning }] as const;
-    const { observations } = observationsOf({ pack, facts, forecast: null, at: morning, now, language: 'en', instead });
+    const asked = { pack, facts, forecast: null, at: morning, now, language: 'en' } as const;
+    const { observations } = observationsOf({ ...asked, instead });
+    expect(observationsOf(asked).observations.map(({ fact }) => fact)).toEqual(Object.keys(facts));
     expect(observations.map(({ fact, reading, source }) => [fact, reading, source])).toEqual([
       ['soil.feel', { type: 'choice', possible: ['dry'] }, 'said'],
       ['soil.temperature30cmC', number(9), 'said'],
