@@ -1,4 +1,4 @@
-import { type ErrorReport, reportOf } from '../errors/coded-error.ts';
+import { type ErrorReport, isLoamwardError, reportOf } from '../errors/coded-error.ts';
 import type { Pack } from '../rules/pack-types.ts';
 import { evaluateReference } from '../rules/reference.ts';
 import { verdictWord } from '../verdict/verdict-of.ts';
@@ -9,9 +9,19 @@ import { tagOf, verdictIdOf } from './tag.ts';
 
 /**
  * Why a verdict that another device gave cannot be taken in: under the pack named in it, the facts recorded in it must give the
- * same answer rule by rule (VERDICT_NOT_REPEATED). Null where they do. The science is not done again.
+ * same answer rule by rule (VERDICT_NOT_REPEATED; the error of a fact that the rules cannot read). Null where they do. The science is
+ * not done again.
  */
 export function refuseVerdict(event: VerdictGivenEvent, pack: Pack): ErrorReport | null {
+  try {
+    return difference(event, pack);
+  } catch (error) {
+    if (isLoamwardError(error)) return error.toJSON();
+    throw error;
+  }
+}
+
+function difference(event: VerdictGivenEvent, pack: Pack): ErrorReport | null {
   const { decision, tag, id } = event;
   if (decision.pack.hash !== pack.hash) return notRepeated(`rules ${pack.hash}`, `rules ${decision.pack.hash}`);
   const named = tagOf(pack.hash, decision.facts);

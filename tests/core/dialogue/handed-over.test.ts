@@ -76,4 +76,13 @@ describe('an answer that a device hands over', () => {
       came: 'wait',
     });
   });
+
+  test('is refused with the fact that the rules cannot read, and is thrown at nobody', () => {
+    const forged = having(({ facts }) => ({ facts: { ...facts, 'soil.feel': facts['wind.boomKmh'] } as typeof facts }));
+    const tag = tagOf(pack.hash, forged.decision.facts);
+    expect(refuseVerdict({ ...forged, tag, id: verdictIdOf(tag) }, pack)).toMatchObject({
+      code: 'FACT_MALFORMED',
+      fact: 'soil.feel',
+    });
+  });
 });
