@@ -103,6 +103,18 @@ describe('a day made for a rule of the small pack', () => {
     );
   });
 
+  test.each<DayKind>(['inside', 'mixed', 'unknown-matters', 'unknown-spared'])(
+    'a rule that no facts meet has no day of the kind %s',
+    (kind) => {
+      const { pack, ...rest } = world();
+      const windy = pack.rules.find(({ id }) => id === 'too-windy')!;
+      const never = { ...windy, id: 'never', when: { all: [windy.when, { not: windy.when }] } };
+      expect(made('never', kind, 'a', { ...rest, pack: { ...pack, rules: [...pack.rules, never] } })).toBe(
+        'not-reached',
+      );
+    },
+  );
+
   test('moves as few facts as it can, and brings along as few other rules', () => {
     for (const seed of seeds) {
       const found = dayAtLimit(world(), 'warm-and-dry', 'inside', seed)!;

@@ -13,7 +13,7 @@ test('the plain day is the fullest case on which all is well, the first of those
   ];
   expect([plainDayOf(cases)?.name, fullest(cases)?.name]).toEqual(['first', 'full']);
   expect([plainDayOf(cases.slice(1, 2)), fullest([])]).toEqual([null, null]);
-  expect(plainDayIn(cases)).toEqual({ plainDay: { facts: { a: 1, b: 1 } } });
+  expect(plainDayIn(cases)).toStrictEqual({ plainDay: { facts: { a: 1, b: 1 } } });
   expect(plainDayIn([{ ...cases[2]!, at: '2026-11-06T09:00Z' }])).toEqual({
     plainDay: { facts: { a: 1, b: 1 }, at: '2026-11-06T09:00Z' },
   });
