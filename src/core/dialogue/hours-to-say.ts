@@ -1,5 +1,5 @@
-import { DateTime } from 'luxon';
 import type { Question } from '../rules/pack-types.ts';
+import { atField } from '../units/field-clock.ts';
 import type { State } from './state.ts';
 import { soilTemperature } from './understand/depth-refusal.ts';
 import type { ViewContext } from './view-context.ts';
@@ -15,7 +15,7 @@ const most = 6;
  */
 export function hoursToSay({ facts }: Question, { hourless }: State, { pack, now, words }: ViewContext): string[] {
   if (hourless === null || !facts.includes(soilTemperature)) return [];
-  const { hour } = DateTime.fromSeconds(now, { zone: pack.zone });
+  const { hour } = atField(now, pack.zone);
   const newest = hour - (hour % apart);
   const hours = Array.from({ length: most }, (_, index) => newest - index * apart).filter((one) => one >= first);
   return [words.asking.hour.now, ...hours.map(words.asking.hour.at)];

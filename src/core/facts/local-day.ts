@@ -1,11 +1,12 @@
 import { DateTime } from 'luxon';
 import { codedError } from '../errors/coded-error.ts';
 import { type EpochSeconds, epochSeconds } from '../units/brands.ts';
+import { atField, dayAtField } from '../units/field-clock.ts';
 import { remember } from '../units/remember.ts';
 
 /** A moment in an IANA time zone. Throws ZONE_UNKNOWN. */
 function inZone(at: EpochSeconds, zone: string): DateTime {
-  const local = DateTime.fromSeconds(at, { zone });
+  const local = atField(at, zone);
   if (!local.isValid) {
     throw codedError('ZONE_UNKNOWN', { expected: 'an IANA time zone, for example Europe/London', came: zone });
   }
@@ -81,6 +82,6 @@ function utcNoon(iso: string): number {
 
 /** The moment of a minute of a calendar day on the clocks of a zone. */
 export function momentOfDay(iso: string, minute: number, zone: string): EpochSeconds {
-  const day = DateTime.fromISO(iso, { zone });
+  const day = dayAtField(iso, zone);
   return epochSeconds(day.set({ hour: Math.floor(minute / 60), minute: minute % 60 }).toSeconds());
 }

@@ -1,4 +1,3 @@
-import { DateTime } from 'luxon';
 import { soilWaterOfClass } from '../science/soil/water-shares.ts';
 import { type BandedFlow, balanceDays, type DayOfWater } from '../science/water/daily-balance.ts';
 import { totalAvailableWater } from '../science/water/root-zone.ts';
@@ -7,6 +6,7 @@ import { lastStamp } from '../weather/series.ts';
 import { type WaterHours, waterHours } from '../weather/water-hours.ts';
 import type { FactContext, ResolveInput } from './context.ts';
 import { type Deficit, deficitOf } from './derive/deficit.ts';
+import { localDate } from './local-day.ts';
 import { contextOf } from './resolve.ts';
 
 /**
@@ -60,9 +60,9 @@ function lastDeficit(input: ResolveInput, { observations }: FactContext): Defici
 }
 
 function flowsOf({ hours, reachesTo }: WaterHours, share: number, zone: string): BandedFlow[] {
-  const endsOn = DateTime.fromSeconds(reachesTo, { zone }).toISODate();
+  const endsOn = localDate(reachesTo, zone);
   return hours.flatMap(({ begin, rainMm, referenceMm }): BandedFlow[] => {
-    const day = DateTime.fromSeconds(begin, { zone }).toISODate() ?? '';
+    const day = localDate(begin, zone);
     if (day === endsOn) return [];
     const rainLowMm = rainMm * Math.max(0, 1 - share);
     return [{ day, rainMm, rainLowMm, rainHighMm: rainMm * (1 + share), referenceMm }];

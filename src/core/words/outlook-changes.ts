@@ -1,5 +1,5 @@
-import { DateTime } from 'luxon';
 import type { FallThrough, NeededChange, Outlook } from '../outlook/types.ts';
+import { atField } from '../units/field-clock.ts';
 import type { Catalogue } from './catalogue.ts';
 import { labelOf } from './facts.ts';
 import { showNumber } from './numbers.ts';
@@ -37,7 +37,7 @@ function isFallOf({ fact, to, by }: NeededChange, { limitC }: FallThrough): bool
 }
 
 function laterFall(fall: FallThrough, at: Outlook['at'], { words, zone }: OutlookWording): string {
-  const today = DateTime.fromSeconds(at, { zone }).toFormat(isoDay);
+  const today = atField(at, zone).toFormat(isoDay);
   return `${words.outlook.changes.notForSure} ${describeFallThrough(fall, today, words)}`;
 }
 

@@ -1,5 +1,6 @@
-import { DateTime } from 'luxon';
+import type { DateTime } from 'luxon';
 import type { EpochSeconds } from '../units/brands.ts';
+import { atField } from '../units/field-clock.ts';
 import type { Catalogue } from './catalogue.ts';
 import { isoDay, showDayOfYear } from './times.ts';
 
@@ -18,19 +19,19 @@ export function showShortDay(local: DateTime, words: Catalogue): string {
 
 /** A moment at the field: "Thursday 12 November, 09:00". */
 export function showDayAndTime(at: EpochSeconds, zone: string, words: Catalogue): string {
-  const local = DateTime.fromSeconds(at, { zone });
+  const local = atField(at, zone);
   return words.outlook.time.at(showWeekday(local, words), showClock(local, words));
 }
 
 /** A moment up to which something lasts: midnight is the end of the day before, "Friday 13 November, 24:00". */
 export function showEnd(at: EpochSeconds, zone: string, words: Catalogue): string {
-  const [day, clock] = endParts(DateTime.fromSeconds(at, { zone }), words);
+  const [day, clock] = endParts(atField(at, zone), words);
   return words.outlook.time.at(day, clock);
 }
 
 /** From one moment to another at the field: "Thursday 12 November, 09:00 to 14:00". An hour that comes twice is told apart. */
 export function showSpan(from: EpochSeconds, until: EpochSeconds, zone: string, words: Catalogue): string {
-  const [first, last] = [DateTime.fromSeconds(from, { zone }), DateTime.fromSeconds(until, { zone })];
+  const [first, last] = [atField(from, zone), atField(until, zone)];
   const { time } = words.outlook;
   const day = showWeekday(first, words);
   const [untilDay, untilClock] = endParts(last, words);
@@ -54,14 +55,14 @@ export function showSpanFrom(
   words: Catalogue,
 ): string {
   const span = showSpan(from, until, zone, words);
-  const day = showWeekday(DateTime.fromSeconds(from, { zone }), words);
-  const isSameDay = DateTime.fromSeconds(start, { zone }).hasSame(DateTime.fromSeconds(from, { zone }), 'day');
+  const day = showWeekday(atField(from, zone), words);
+  const isSameDay = atField(start, zone).hasSame(atField(from, zone), 'day');
   return isSameDay ? span.replace(`${day}, `, '') : span;
 }
 
 /** Clock times alone, for a span within a day that is named already: "07:15 to 16:20". */
 export function showClocks(from: EpochSeconds, until: EpochSeconds, zone: string, words: Catalogue): string {
-  const [first, last] = [from, until].map((at) => showClock(DateTime.fromSeconds(at, { zone }), words));
+  const [first, last] = [from, until].map((at) => showClock(atField(at, zone), words));
   return `${first} ${words.outlook.figures.to} ${last}`;
 }
 

@@ -1,5 +1,5 @@
-import { DateTime } from 'luxon';
 import type { HourBlock, Outlook, Window } from '../outlook/types.ts';
+import { atField } from '../units/field-clock.ts';
 import type { VerdictWord } from '../verdict/types.ts';
 import { describeSoilBelow, describeSureness } from './outlook-chance.ts';
 import { describeFallThrough } from './outlook-soil.ts';
@@ -76,7 +76,7 @@ function spoilSentence({ spoiled, at }: Outlook, reach: string, wording: Outlook
 }
 
 function soilSentences({ fallThrough, at }: Outlook, verdict: VerdictWord, { words, zone }: OutlookWording): string[] {
-  const today = DateTime.fromSeconds(at, { zone }).toFormat(isoDay);
+  const today = atField(at, zone).toFormat(isoDay);
   if (fallThrough === null) return [];
   const isPast = fallThrough.day90 !== null && fallThrough.day90 <= today;
   if (isPast && verdict === 'spray-today') return [];

@@ -1,5 +1,6 @@
 import { DateTime } from 'luxon';
 import type { EpochSeconds } from '../units/brands.ts';
+import { atField } from '../units/field-clock.ts';
 import type { Catalogue } from './catalogue.ts';
 
 /** A calendar day (ISO 8601) as "6 November 2026"; what is no such day is given back as it came. */
@@ -31,9 +32,9 @@ export const isoDay = 'yyyy-MM-dd';
 
 /** A moment at the field: "09:10" on the day of `now`, else "09:10 on 6 November 2026". `zone` is an IANA zone. */
 export function showTime(at: EpochSeconds, zone: string, now: EpochSeconds | null, words: Catalogue): string {
-  const local = DateTime.fromSeconds(at, { zone });
+  const local = atField(at, zone);
   const clock = local.toFormat('HH:mm');
-  const isToday = now !== null && local.hasSame(DateTime.fromSeconds(now, { zone }), 'day');
+  const isToday = now !== null && local.hasSame(atField(now, zone), 'day');
   return isToday ? clock : words.values.clockOnDay(clock, showDay(local.toFormat(isoDay), words));
 }
 

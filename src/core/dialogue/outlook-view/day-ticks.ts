@@ -1,5 +1,5 @@
-import { DateTime } from 'luxon';
 import type { EpochSeconds } from '../../units/brands.ts';
+import { atField } from '../../units/field-clock.ts';
 import type { Catalogue } from '../../words/catalogue.ts';
 import { showShortDay } from '../../words/outlook-times.ts';
 import type { DayTick } from './types.ts';
@@ -9,7 +9,7 @@ const hourSeconds = 3600;
 /** Days that begin within `hours` hours from `from`, by the clock of the zone; the first is that of `from` itself. */
 export function dayTicks(from: EpochSeconds, hours: number, zone: string, words: Catalogue): DayTick[] {
   const ticks: DayTick[] = [];
-  const start = DateTime.fromSeconds(from, { zone });
+  const start = atField(from, zone);
   for (let day = start.startOf('day').plus({ days: 1 }); ; day = day.plus({ days: 1 })) {
     const hour = hoursBetween(from, day.toSeconds());
     if (hour >= hours) return ticks;

@@ -1,6 +1,7 @@
-import { DateTime } from 'luxon';
+import type { DateTime } from 'luxon';
 import type { HourOutlook, Outlook } from '../../outlook/types.ts';
 import { epochSeconds } from '../../units/brands.ts';
+import { atField } from '../../units/field-clock.ts';
 import { showShortDay, showSpan } from '../../words/outlook-times.ts';
 import { namesOf, type OutlookWording } from '../../words/outlook-windows.ts';
 import { hoursBetween } from './day-ticks.ts';
@@ -44,7 +45,7 @@ export function hoursFigure({ hours, zone }: Outlook, wording: OutlookWording): 
 function byDay(hours: readonly HourOutlook[], zone: string): Day[] {
   const days = new Map<number, Day>();
   for (const hour of hours) {
-    const start = DateTime.fromSeconds(hour.at, { zone }).startOf('day');
+    const start = atField(hour.at, zone).startOf('day');
     const day = days.get(start.toSeconds()) ?? { start, hours: [] };
     day.hours.push(hour);
     days.set(start.toSeconds(), day);

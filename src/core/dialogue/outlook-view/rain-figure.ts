@@ -1,10 +1,10 @@
-import { DateTime } from 'luxon';
 import { rainAheadHours } from '../../facts/forecast-facts.ts';
 import type { FactId } from '../../facts/registry/index.ts';
 import type { Outlook } from '../../outlook/types.ts';
 import type { CompiledRules } from '../../rules/types.ts';
 import { upperLimitOf } from '../../rules/upper-limit.ts';
 import { epochSeconds } from '../../units/brands.ts';
+import { atField } from '../../units/field-clock.ts';
 import type { Forecast } from '../../weather/forecast.ts';
 import { rainAhead } from '../../weather/rain-ahead.ts';
 import { sumAhead } from '../../weather/sums.ts';
@@ -53,7 +53,7 @@ export function rainFigure(
   const said = words.outlook.figures.rain;
   const mm = (value: number) => `${showNumber(words, value, 1, [limitMm])} mm`;
   const most = sums.toSorted((a, b) => b.mm - a.mm || a.hour - b.hour)[0];
-  const dayOf = (hour: number) => DateTime.fromSeconds(momentAt(hour), { zone });
+  const dayOf = (hour: number) => atField(momentAt(hour), zone);
   const limit = `${showWhole(words, limitMm)} mm`;
   return {
     title: said.title,

@@ -1,5 +1,6 @@
-import { DateTime } from 'luxon';
+import type { DateTime } from 'luxon';
 import type { Outlook, SoilTemperaturePoint } from '../../outlook/types.ts';
+import { atField } from '../../units/field-clock.ts';
 import type { Catalogue } from '../../words/catalogue.ts';
 import { showHigh, showLow, showNumber } from '../../words/numbers.ts';
 import { showShare } from '../../words/outlook-chance.ts';
@@ -24,7 +25,7 @@ export function soilFigure(
   const limit = degrees(words, limitC, []);
   const beyond = points.find(({ beyondForecast }) => beyondForecast);
   const hours = hoursBetween(first.at, last.at);
-  const day = showWeekday(DateTime.fromSeconds(last.at, { zone }), words);
+  const day = showWeekday(atField(last.at, zone), words);
   const description = said.description(
     degrees(words, first.valueC, [limitC]),
     degrees(words, last.valueC, [limitC]),
@@ -86,7 +87,7 @@ function middleOfDays(
     { readonly day: DateTime; readonly point: SoilTemperaturePoint; readonly off: number }
   >();
   for (const point of points) {
-    const day = DateTime.fromSeconds(point.at, { zone });
+    const day = atField(point.at, zone);
     const off = Math.abs(tenth(day.hour + day.minute / 60) - 12);
     const key = day.startOf('day').toSeconds();
     if (off < (days.get(key)?.off ?? 25)) days.set(key, { day, point, off });

@@ -1,5 +1,5 @@
-import { DateTime } from 'luxon';
 import type { Outlook, SoilWaterDay } from '../../outlook/types.ts';
+import { dayAtField } from '../../units/field-clock.ts';
 import { showNumber } from '../../words/numbers.ts';
 import { showShortDay, showWeekday } from '../../words/outlook-times.ts';
 import type { OutlookWording } from '../../words/outlook-windows.ts';
@@ -12,7 +12,7 @@ export function waterFigure({ soilWater, zone }: Outlook, wording: OutlookWordin
   if (first === undefined || last === undefined || first === last) return null;
   const { words } = wording;
   const said = words.outlook.figures.water;
-  const local = (day: SoilWaterDay) => DateTime.fromISO(day.day, { zone });
+  const local = (day: SoilWaterDay) => dayAtField(day.day, zone);
   return {
     title: said.title,
     description: said.description(against(first, wording), against(last, wording), showWeekday(local(last), words)),
