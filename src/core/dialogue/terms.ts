@@ -9,18 +9,34 @@ const glossaries = new WeakMap<readonly GlossaryTerm[], Map<Catalogue, readonly 
 /** The trade terms of the glossary that these sentences say, in the order of the glossary. */
 export function termsIn(sentences: readonly string[], { glossary }: Pack, words: Catalogue): TermView[] {
   const all = glossaryIn(glossary, words);
-  const said = new Set<string>();
-  for (const sentence of sentences) {
-    for (const part of markTerms(sentence, all)) if (typeof part !== 'string') said.add(part.term.id);
-  }
+  const said = new Set([...new Set(sentences)].flatMap((sentence) => idsIn(sentence, all)));
   return all.filter(({ id }) => said.has(id));
+}
+
+/** Most sentences whose terms are kept, of one glossary; when full, all are let go. Turns of a conversation mostly show the same ones. */
+const mostKept = 4096;
+const keptIds = new WeakMap<readonly TermView[], Map<string, readonly string[]>>();
+
+function idsIn(sentence: string, all: readonly TermView[]): readonly string[] {
+  const kept = keptIds.get(all) ?? new Map<string, readonly string[]>();
+  keptIds.set(all, kept);
+  const known = kept.get(sentence);
+  if (known) return known;
+  if (kept.size >= mostKept) kept.clear();
+  const ids = markTerms(sentence, all).flatMap((part) => (typeof part === 'string' ? [] : [part.term.id]));
+  kept.set(sentence, ids);
+  return ids;
 }
 
 /** Every sentence in what is shown, however deep it stands. */
 export function sentencesIn(shown: unknown): string[] {
-  if (typeof shown === 'string') return [shown];
-  if (typeof shown !== 'object' || shown === null) return [];
-  return Object.values(shown).flatMap(sentencesIn);
+  const sentences: string[] = [];
+  const gather = (part: unknown): void => {
+    if (typeof part === 'string') sentences.push(part);
+    else if (typeof part === 'object' && part !== null) for (const value of Object.values(part)) gather(value);
+  };
+  gather(shown);
+  return sentences;
 }
 
 /** The word by which a term is called, in a language or else in English. */
