@@ -23,6 +23,7 @@ export interface Standing {
   readonly facts: ResolvedFacts;
   readonly compiled: CompiledRules;
   readonly trace: Trace;
+  /** Worked out when first asked for: while questions are open nothing is evaluated, and nobody asks. */
   readonly tag: string;
   readonly conflicts: ReadonlyMap<FactId, readonly StateObservation[]>;
   readonly plan: Plan;
@@ -30,6 +31,8 @@ export interface Standing {
   readonly doubtful: StateObservation | null;
 }
 
+/** Most days whose compiled rules are kept of a pack; when full, all are let go: a server may run for years. */
+const mostDays = 64;
 const compiledByDay = new WeakMap<Pack, Map<string, CompiledRules>>();
 const standings = new WeakMap<State, { readonly pack: Pack; readonly standing: Standing | null }>();
 
@@ -49,12 +52,15 @@ export function keepStanding(before: State, after: State): State {
   return after;
 }
 
-/** The rules of a pack on the day of a moment in the pack's zone; compiled once a day and pack. */
+/** The rules of a pack on the day of a moment in the pack's zone; compiled once a day and pack while it is among the days kept. */
 export function compiledFor(pack: Pack, at: EpochSeconds): CompiledRules {
   const days = compiledByDay.get(pack) ?? new Map<string, CompiledRules>();
   compiledByDay.set(pack, days);
   const day = localDate(at, pack.zone);
-  const compiled = days.get(day) ?? compileRules(pack, day);
+  const known = days.get(day);
+  if (known) return known;
+  if (days.size >= mostDays) days.clear();
+  const compiled = compileRules(pack, day);
   days.set(day, compiled);
   return compiled;
 }
@@ -87,12 +93,16 @@ function workOut(state: State, at: EpochSeconds, pack: Pack): Standing {
     return { facts, trace: evaluateReference(compiled, facts) };
   };
   const { facts, trace } = judge(state.observations);
+  let tag: string | null = null;
   return {
     at,
     facts,
     compiled,
     trace,
-    tag: tagOf(pack.hash, facts),
+    get tag() {
+      tag ??= tagOf(pack.hash, facts);
+      return tag;
+    },
     conflicts,
     plan: planOf(pack, trace, facts, {
       spent: spentQuestions(state.answered, pack, facts),

@@ -23,10 +23,11 @@ export function effectKey(effect: Effect, { looks }: State): string {
 }
 
 function wantsEvaluation(state: State, standing: Standing, pack: Pack): boolean {
-  if (isJudged(state, standing.tag) || standing.doubtful !== null) return false;
+  if (standing.doubtful !== null) return false;
   const isStopped = standing.trace.some(({ effect, outcome }) => effect === 'stop' && outcome === 'met');
   if (standing.plan.waitsForForecast && !isStopped) return false;
-  return state.wantsVerdict || openQuestion(state, pack) === null;
+  const isDue = state.wantsVerdict || openQuestion(state, pack) === null;
+  return isDue && !isJudged(state, standing.tag);
 }
 
 function isJudged({ verdicts, failures }: State, tag: string): boolean {
