@@ -69,12 +69,13 @@ describe('loamward practice', () => {
     const once = (lines: readonly string[]) => run(['practice', '--once', '--progress', progress], lines);
     const first = await once(['5', '1', 'bananas', 'g']);
     expect(first.status).toBe(0);
-    expect(first.out).toContain('Type 1, 2 or 3.');
+    expect(first.out).toContain('Type 1, 2 or 3, or the words; "quit" to leave.');
     expect(first.out).toContain('That fits no rule.');
     expect(first.out).toMatch(/You decided: Spray today\. Your reason: Nothing stands in the way\./);
     expect(first.out).toContain('Your words: “bananas”');
     expect(first.out).toMatch(/A day like this comes again in/);
     expect(first.out).toMatch(/: seen 1, right \d; next in/);
+    expect(first.out).toMatch(new RegExp(`\n  Not seen yet \\(${shipped.pack.rules.length - 1}\\): .*; .*\n$`));
     await once(['2', 'a']);
     const kept = (await readFile(progress, 'utf8'))
       .trim()
@@ -120,6 +121,26 @@ describe('loamward practice', () => {
     expect(out.match(/Wie weit Sie sind, Regel für Regel/g)).toHaveLength(2);
     expect(out.match(/Was tun Sie\?/g)).toHaveLength(2);
     expect(out).not.toMatch(/\b(?:What|Spray|today|seen|in the way)\b/);
+  });
+
+  test.each([
+    ['en', ['wait', 'w', 'WAIT', '2'], 'You decided: Wait.'],
+    ['en', ['do not spray', 'do not', 'd', '3'], 'You decided: Do not spray.'],
+    ['de', ['heute spritzen', 'heute', '1'], 'Ihre Entscheidung: Heute spritzen.'],
+  ])('a decision is taken by its words as by its number (%s: %j)', async (language, said, told) => {
+    for (const one of said) {
+      const { out } = await run(['practice', '--once', '--language', language], [one, 'g']);
+      expect(out).toContain(told);
+    }
+  });
+
+  test('a rule that a learner names without need is told with its distance', async () => {
+    const { out } = await run(['practice', '--once'], ['wait', 'the soil is too warm']);
+    expect(out).toMatch(
+      /Your words: “the soil is too warm”\nSoil too warm: does not apply; soil temperature at 30 cm: \d\.\d C room left\.\n/,
+    );
+    const none = await run(['practice', '--once'], ['wait', 'g']);
+    expect(none.out).not.toContain('does not apply');
   });
 
   test('another seed, other days', async () => {

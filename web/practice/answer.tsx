@@ -1,10 +1,12 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { CheckedAnswer, LearnerAnswer } from '../../src/core/practice/check-answer.ts';
+import { ownReason } from '../../src/core/practice/own-reason.ts';
 import { cardKey, type Review, standingOfCards } from '../../src/core/practice/schedule.ts';
 import type { PracticeSpeech } from '../../src/core/practice/tell-day.ts';
 import type { PracticeWorld } from '../../src/core/practice/types.ts';
 import { describeDue } from '../../src/core/words/practice-due.ts';
 import { titlesOf } from '../../src/core/words/say-rule.ts';
+import { Headline } from '../parts/headline.tsx';
 import { Trace } from '../parts/trace.tsx';
 import { VerdictMark } from '../parts/verdict-mark.tsx';
 
@@ -33,6 +35,7 @@ export function Answer({
   const last = reviews.at(-1);
   const due = last && standingOfCards(reviews).get(cardKey(last))?.due;
   const reason = answer.rule === null ? practice.nothing : titlesOf(pack.rules, words)(answer.rule);
+  const own = ownReason(checked, answer);
   return (
     <section class={`verdict is-${decision.verdict}`} aria-labelledby="answer-heading">
       <h2 id="answer-heading" tabIndex={-1} ref={heading} data-result={result}>
@@ -40,8 +43,11 @@ export function Answer({
       </h2>
       <p>{practice.yours(practice.verdicts[answer.verdict], reason)}</p>
       {answer.typed !== undefined && <p class="quiet">{practice.yourWords(answer.typed)}</p>}
+      {own && <p>{own}</p>}
       <div class="verdict-head">
-        <h3>{decision.headline}</h3>
+        <h3>
+          <Headline text={decision.headline} />
+        </h3>
         <VerdictMark verdict={decision.verdict} />
       </div>
       {nothing && <p>{practice.nothingDecides}</p>}

@@ -30,7 +30,7 @@ export function DayTold({ day, world, speech, hasAnswer }: DayToldProps) {
       {groups.map(({ title, facts }) => (
         <section key={title}>
           <h3>{title}</h3>
-          <dl class="rule-details">
+          <dl class="rule-details day-facts">
             {facts.map(({ fact, label, value, isKnown }) => (
               <div key={fact}>
                 <dt>{label}</dt>

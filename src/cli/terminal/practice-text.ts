@@ -1,9 +1,11 @@
 import type { RuleView } from '../../core/dialogue/view-types.ts';
 import type { CheckedAnswer, LearnerAnswer } from '../../core/practice/check-answer.ts';
-import { cardKey, progressOf, type Review, standingOfCards } from '../../core/practice/schedule.ts';
+import { ownReason } from '../../core/practice/own-reason.ts';
+import { cardKey, type Review, standingOfCards } from '../../core/practice/schedule.ts';
 import type { PracticeSpeech, ToldGroup } from '../../core/practice/tell-day.ts';
+import { tellProgress } from '../../core/practice/tell-progress.ts';
 import type { PracticeWorld } from '../../core/practice/types.ts';
-import { describeDue, describeNext } from '../../core/words/practice-due.ts';
+import { describeDue } from '../../core/words/practice-due.ts';
 import { titlesOf } from '../../core/words/say-rule.ts';
 import { capital } from '../../core/words/units.ts';
 import { choiceLetter } from './view-text.ts';
@@ -24,13 +26,15 @@ export function reasonLines(titles: readonly string[]): string[] {
 
 /** What the rules say beside what the learner said, and when a day like it comes again. */
 export function answerLines(
-  { result, decision, deciding, nothing }: CheckedAnswer,
+  checked: CheckedAnswer,
   answer: LearnerAnswer,
   review: Review,
   reviews: readonly Review[],
   { pack }: PracticeWorld,
   { words, practice }: PracticeSpeech,
 ): string[] {
+  const { result, decision, deciding, nothing } = checked;
+  const own = ownReason(checked, answer);
   const reason = answer.rule === null ? practice.nothing : titlesOf(pack.rules, words)(answer.rule);
   const due = standingOfCards(reviews).get(cardKey(review))?.due;
   return [
@@ -38,6 +42,7 @@ export function answerLines(
     practice.results[result],
     practice.yours(practice.verdicts[answer.verdict], reason),
     ...(answer.typed === undefined ? [] : [practice.yourWords(answer.typed)]),
+    ...(own === null ? [] : [own]),
     '',
     decision.headline,
     ...(nothing ? [practice.nothingDecides] : []),
@@ -63,19 +68,12 @@ export function ruleLines(rules: readonly RuleView[], { practice }: PracticeSpee
   ];
 }
 
-/** Progress of every rule that was seen: how often, how often right, when it comes again. */
+/** How far a learner is, under its heading. */
 export function progressLines(
   reviews: readonly Review[],
   { pack }: PracticeWorld,
-  { words, practice }: PracticeSpeech,
+  speech: PracticeSpeech,
   now: number,
 ): string[] {
-  const titleOf = titlesOf(pack.rules, words);
-  const ids = pack.rules.map(({ id }) => id);
-  const rows = progressOf(ids, reviews).map(({ rule, seen, right, due }) =>
-    due === null
-      ? practice.notSeen(titleOf(rule))
-      : `${practice.progressLine(titleOf(rule), seen, right)}; ${describeNext(due - now, practice)}`,
-  );
-  return [`${practice.progress}:`, ...rows.map((row) => `  ${row}`)];
+  return [`${speech.practice.progress}:`, ...tellProgress(reviews, pack, speech, now).map((row) => `  ${row}`)];
 }

@@ -82,6 +82,15 @@ export async function practise(means: PractiseMeans): Promise<number> {
   return 0;
 }
 
+/** By its number, or by so much of its words that no other is meant: "w", "do not". */
+function verdictOf(line: string, practice: PracticeSpeech['practice']): VerdictWord | undefined {
+  if (line === '') return undefined;
+  const meant = verdicts.filter(
+    (one, index) => line === String(index + 1) || practice.verdicts[one].toLowerCase().startsWith(line.toLowerCase()),
+  );
+  return meant.length === 1 ? meant[0] : undefined;
+}
+
 /** Verdict first, then the reason; null where the input ends. */
 async function takeAnswer(
   day: PracticeDay,
@@ -98,7 +107,7 @@ async function takeAnswer(
   while (verdict === undefined) {
     const line = await ask();
     if (line === null) return null;
-    verdict = /^[123]$/.test(line) ? verdicts[Number(line) - 1] : undefined;
+    verdict = verdictOf(line, practice);
     if (verdict === undefined) say([practice.typing.verdict]);
   }
   let offered: readonly (string | null)[] = [...reasonChoices(day, judged, world.pack, seed), null];

@@ -156,7 +156,7 @@ export function practiceSuite(): void {
         await openPracticePage(page);
         await page.getByRole('button', { name: 'Wait', exact: true }).click();
         await page.getByLabel('Or say it in your own words').fill('warm');
-        await page.getByRole('button', { name: 'Take this reason' }).click();
+        await page.getByRole('button', { name: 'Take this' }).click();
         await page.getByText('Which of these do you mean?').waitFor();
         await page.getByRole('button', { name: 'Soil too warm' }).click();
         expect(await page.locator('.practice .verdict').textContent()).toContain('Your words: “warm”');

@@ -45,7 +45,7 @@ export const practice = {
     'just',
   ] as readonly string[],
   typeLabel: 'Or say it in your own words',
-  typeSend: 'Take this reason',
+  typeSend: 'Take this',
   perhaps: 'Which of these do you mean?',
   noMatch: 'That fits no rule. Say it in other words, or choose one of these.',
   results: {
@@ -68,13 +68,13 @@ export const practice = {
   nextDay: 'Next day',
   progress: 'How far you are, rule by rule',
   progressLine: (title: string, seen: number, right: number) => `${title}: seen ${seen}, right ${right}`,
-  notSeen: (title: string) => `${title}: not seen yet`,
+  notSeen: (count: number, titles: string) => `Not seen yet (${count}): ${titles}`,
   due: (when: string) => `next ${when}`,
   dueNow: 'due now',
   noDays: 'There are no practice days to make from these rules.',
   otherRules: 'These days were chosen by other rules than those here. They are judged by the rules that are here.',
   openSet: 'Open days of real weather',
-  openSetNote: 'A file that your adviser made.',
+  openSetNote: 'Your adviser can make a file of days from a past season.',
   closeSet: 'Back to days made from the rules',
   setRefused: (why: string) => `The file was not taken: ${why}`,
   notKept: 'This browser keeps nothing for this page: your progress lasts as long as it stays open.',
@@ -82,7 +82,7 @@ export const practice = {
   noRules: 'The rules are not on this device yet. Connect once, then practise anywhere.',
   /** In the terminal. */
   typing: {
-    verdict: 'Type 1, 2 or 3.',
+    verdict: 'Type 1, 2 or 3, or the words; "quit" to leave.',
     reason: 'Type a letter, or the reason in your own words.',
     next: 'Press Enter for the next day; type "trace" for every rule, "progress" for how far you are, "quit" to leave.',
     progress: ['progress'] as readonly string[],
