@@ -41,7 +41,7 @@ export function Conversation({ chat, state, view, means }: ConversationProps) {
   const isWithdrawn = (isOver || isIdle) && (verdict ?? last?.verdict)?.verdict === 'spray-today';
   const top = useRef<HTMLDivElement>(null);
   const shown = verdict === null && !isWithdrawn ? null : `${last?.id} ${isWithdrawn}`;
-  useHeadingFocus(top, shown, question && `${question.id} ${question.ask}`, state);
+  useHeadingFocus(top, shown, view, state);
   useBuzz(isWithdrawn ? null : (verdict?.verdict ?? null), shown, state.hasActed);
   const lookAgain = () => chat.request('look-again');
   const isSending = (asked: string) =>

@@ -48,7 +48,7 @@ export function FreeText({ hasQuestion, onSay }: FreeTextProps) {
         </div>
       </form>
       <p id={`${id}-help`} class="quiet free-help">
-        {words.ownWordsHelp}
+        {hasQuestion ? words.ownWordsHelp : words.ownWordsAnyHelp}
       </p>
     </>
   );

@@ -7,6 +7,7 @@ import { Basis } from './basis.tsx';
 import { Cautions } from './cautions.tsx';
 import { Dose } from './dose.tsx';
 import { HandOver } from './hand-over.tsx';
+import { Headline } from './headline.tsx';
 import { Invented } from './invented.tsx';
 import { JobList } from './job-list.tsx';
 import { ReasonList } from './reason-list.tsx';
@@ -33,7 +34,7 @@ export function VerdictCard({ verdict, isOld, isNew, onRequest, handOver }: Verd
     <section class={`verdict is-${verdict.verdict}`} aria-labelledby="verdict-heading">
       <div class="verdict-head">
         <h2 id="verdict-heading" data-heading="verdict" tabIndex={-1}>
-          {verdict.headline}
+          <Headline text={verdict.headline} />
         </h2>
         <VerdictMark verdict={verdict.verdict} />
       </div>

@@ -3,7 +3,7 @@ import { resolvedFact } from '../facts/resolved.ts';
 import type { Question } from '../rules/pack-types.ts';
 import { reasonsOf } from '../verdict/reasons.ts';
 import { usefulFacts } from '../verdict/useful.ts';
-import { joinWords } from '../words/units.ts';
+import { joinWords, shortList } from '../words/units.ts';
 import { describeValue } from '../words/values.ts';
 import { standingOf } from './standing.ts';
 import type { State } from './state.ts';
@@ -24,9 +24,7 @@ export function settlesNow({ facts }: Question, state: State, { pack, words }: V
     words.values.inSentence(ruleText(pack, rule, words.language)?.title ?? rule),
   );
   if (titles.length === 0) return '';
-  const named = titles.slice(0, mostNamed);
-  const left = titles.length - named.length;
-  return words.asking.settles(joinWords([...named, ...(left > 0 ? [words.asking.more(left)] : [])], words.values.and));
+  return words.asking.settles(joinWords(shortList(titles, mostNamed, words.asking.more), words.values.and));
 }
 
 /** The answer that stands to a question, in words; null where nothing is known. */

@@ -4,7 +4,7 @@ import { labelOf } from './facts.ts';
 import { describeSoilBelow, describeSureness } from './outlook-chance.ts';
 import { showClocks, showSpan } from './outlook-times.ts';
 import type { DefinitionOf } from './phrases.ts';
-import { joinWords } from './units.ts';
+import { joinWords, shortList } from './units.ts';
 
 /** What sentences of an outlook are made with. */
 export interface OutlookWording {
@@ -38,7 +38,7 @@ export function describeConditions(stretch: Window, wording: OutlookWording, mos
   const first = namesFor(stretch.unknown).filter((name) => !again.includes(name));
   const gone = stretch.ifLifted.length > 0 ? [conditions.gone(namesOf(stretch.ifLifted, wording))] : [];
   if (most !== null && again.length + first.length > 0) {
-    const short = joinWords(shortened([...again, ...first], most, words), words.values.and);
+    const short = joinWords(shortList([...again, ...first], most, conditions.more), words.values.and);
     return [...gone, again.length > 0 ? conditions.allFit(short) : conditions.findOut(short)].join('; ');
   }
   const parts = [
@@ -47,11 +47,6 @@ export function describeConditions(stretch: Window, wording: OutlookWording, mos
     ...(first.length > 0 ? [conditions.findOut(joinWords(first, words.values.and))] : []),
   ];
   return parts.join('; ');
-}
-
-function shortened(names: readonly string[], most: number, words: Catalogue): string[] {
-  if (names.length <= most + 1) return [...names];
-  return [...names.slice(0, most), words.outlook.conditions.more(names.length - most)];
 }
 
 /**
@@ -73,14 +68,22 @@ export function describeWindow(stretch: Window, wording: OutlookWording, before?
     .join(' ');
 }
 
-/** How long a window is and which of it the sun is up: "20 h, of which 07:15 to 16:20 in daylight". */
-export function describeHours({ from, until, hours, daylight }: Window, { words, zone }: OutlookWording): string {
+/**
+ * How long a window is and which of it the sun is up: "20 h, of which 07:15 to 16:20 in daylight". In short only whether all or none
+ * of it is.
+ */
+export function describeHours(
+  { from, until, hours, daylight }: Window,
+  { words, zone }: OutlookWording,
+  isShort = false,
+): string {
   const { light, hours: inHours } = words.outlook;
   const length = inHours(hours);
   if (daylight === null) return length;
   const [first] = daylight;
   if (first === undefined) return light.none(length);
   if (first.from === from && first.until === until) return light.all(length);
+  if (isShort) return length;
   const clocks = showClocks(first.from, first.until, zone, words);
   if (daylight.length === 1) return light.one(length, clocks);
   const seconds = daylight.reduce((sum, one) => sum + one.until - one.from, 0);

@@ -50,7 +50,7 @@ function firstWindow(stretch: Window, wording: OutlookWording): string {
   const { words, zone } = wording;
   const said = words.outlook;
   const span = showSpan(stretch.from, stretch.until, zone, words);
-  const hours = describeHours(stretch, wording);
+  const hours = describeHours(stretch, wording, true);
   const conditions = describeConditions(stretch, wording, namedInParagraph);
   return conditions === '' ? said.mayComeRight(span, hours) : said.mayComeRightIf(span, hours, conditions);
 }

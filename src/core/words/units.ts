@@ -13,6 +13,11 @@ export function joinWords(items: readonly string[], joiner: string): string {
   return `${items.slice(0, -1).join(', ')} ${joiner} ${items.at(-1)}`;
 }
 
+/** So many of the names and the number of the others; all of them where one alone would be left out: its name is as short as its number. */
+export function shortList(names: readonly string[], most: number, more: (count: number) => string): string[] {
+  return names.length <= most + 1 ? [...names] : [...names.slice(0, most), more(names.length - most)];
+}
+
 /** A sentence's first letter as a capital. */
 export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);

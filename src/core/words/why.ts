@@ -6,7 +6,10 @@ import type { Catalogue } from './catalogue.ts';
 import { labelOf } from './facts.ts';
 import { type comparisonsIn, describeMargin } from './margins.ts';
 import type { DefinitionOf } from './phrases.ts';
-import { joinWords } from './units.ts';
+import { joinWords, shortList } from './units.ts';
+
+/** Rules that cannot be judged and are named; the others are counted. */
+const mostNamed = 3;
 
 /** What the why is made from. */
 export interface WhyInput {
@@ -38,9 +41,8 @@ export function whyOf({ verdict, reasons, trace }: WhyInput, definitionOf: Defin
 function whyUnknown(unknown: readonly WordedReason[], words: Catalogue): string {
   const [first, ...others] = unknown;
   if (first && others.length === 0) return first.text;
-  const shown = unknown.slice(0, 3).map(({ title }) => words.values.inSentence(title));
-  const more = unknown.length > shown.length ? [words.verdict.more(unknown.length - shown.length)] : [];
-  return words.verdict.notKnown(joinWords([...shown, ...more], words.values.and));
+  const titles = unknown.map(({ title }) => words.values.inSentence(title));
+  return words.verdict.notKnown(joinWords(shortList(titles, mostNamed, words.verdict.more), words.values.and));
 }
 
 /**

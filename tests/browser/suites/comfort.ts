@@ -60,6 +60,29 @@ export function comfortSuite(): void {
       });
     });
 
+    test.each(['what if the soil were 11?', 'crumbly, moist, 8.6 at 30 cm', 'tell me a joke'])(
+      'what was typed and what came of it stand on the screen of a phone: "%s"',
+      async (text) => {
+        await onPage({}, async (page) => {
+          await chooseField(page, 'Top Brow');
+          await page.locator('.verdict').evaluate((one) => one.scrollIntoView({ block: 'end' }));
+          await page.getByLabel('Ask, or say what has changed').fill(text);
+          await page.keyboard.press('Enter');
+          await page.locator('.line.is-person + .line').waitFor();
+          const lines = page.locator('.line.is-person, .line.is-person ~ .line');
+          await page.waitForFunction(
+            () => (document.querySelector('.line.is-person')?.getBoundingClientRect().top ?? -1) >= 0,
+          );
+          const bottom = (await page.locator('.free-text').boundingBox())!.y;
+          for (const line of await lines.all()) {
+            const box = await line.boundingBox();
+            expect(box!.y).toBeGreaterThanOrEqual(0);
+            expect(box!.y + box!.height).toBeLessThanOrEqual(bottom);
+          }
+        });
+      },
+    );
+
     test('text at twice its size fits 390 px without scrolling sideways, drawings and hand-over included', async () => {
       await onPage({}, async (page) => {
         const over = async () => {

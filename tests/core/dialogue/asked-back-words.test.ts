@@ -62,7 +62,7 @@ describe('whoever asks back', () => {
     const home = started(pack, fieldLess({ ...fitMorning, 'field.latitude': 54, 'field.longitude': -2 }, 'soil.feel'));
     const conversation = talk([home, dry, requested('when')], { pack, forecast: inventedForecast(morning) });
     expect(lines(conversation, pack).at(-1)).toMatchInlineSnapshot(
-      `"- It may come right on Saturday 7 November, 10:00, until Monday 9 November, 14:00 (52 h, of which 21 h in daylight, first 10:00 to 16:20), but only if what is in the way now has gone (soil too dry); a fresh look finds the soil surface, the feel of the soil, the air (inversion) and 2 more fit. Chance that the soil at 30 cm is below 10 C then: more than 9 in 10. Surest in daylight: Sunday 8 November, 08:00 to 16:00; hour by hour the weather is very likely to hold (more than 9 in 10). Ask again on the day itself. The least that would turn today's answer, as far as it is known: feel of the soil in the hand."`,
+      `"- It may come right on Saturday 7 November, 10:00, until Monday 9 November, 14:00 (52 h), but only if what is in the way now has gone (soil too dry); a fresh look finds the soil surface, the feel of the soil, the air (inversion) and 2 more fit. Chance that the soil at 30 cm is below 10 C then: more than 9 in 10. Surest in daylight: Sunday 8 November, 08:00 to 16:00; hour by hour the weather is very likely to hold (more than 9 in 10). Ask again on the day itself. The least that would turn today's answer, as far as it is known: feel of the soil in the hand."`,
     );
   });
 

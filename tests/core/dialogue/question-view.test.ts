@@ -31,13 +31,15 @@ describe('a question as shown', () => {
       choices.map(({ id, label }) => [id, label['en']]),
     );
     expect(question?.choices.map(({ help }) => help)).toEqual(choices.map(({ help }) => help?.['en'] ?? null));
-    expect(question?.now).toBe('Now it settles: soil saturated and soil too dry.');
+    expect(question?.now).toBe('What hangs on it now: soil saturated and soil too dry.');
   });
 
-  test('names the first three of the rules that it settles and counts the rest', () => {
-    expect(asking('weed.present', 'crop.trueLeaves', 'crop.frostOnLeaves')?.now).toMatch(/^Now it settles: [^,]*\.$/);
+  test('names the rules that hang on it; no last one alone is left to a count', () => {
+    expect(asking('weed.present', 'crop.trueLeaves', 'crop.frostOnLeaves')?.now).toMatch(
+      /^What hangs on it now: [^,]*\.$/,
+    );
     expect(asking('soil.surface')?.now).toMatchInlineSnapshot(
-      `"Now it settles: cracks in the soil, soil frozen or under snow, water standing or drains running and 1 more."`,
+      `"What hangs on it now: cracks in the soil, soil frozen or under snow, water standing or drains running and soil sticky."`,
     );
   });
 

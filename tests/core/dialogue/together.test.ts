@@ -18,8 +18,8 @@ describe('two questions that go together', () => {
   test('stand on one card, each with what it settles now', () => {
     const { question } = look(talk([begin], world), pack);
     expect([question?.id, question?.together.map(({ id }) => id)]).toEqual(['surface', ['soil-feel']]);
-    expect(question?.now).toMatch(/^Now it settles: /);
-    expect(question?.together[0]?.now).toMatch(/^Now it settles: /);
+    expect(question?.now).toMatch(/^What hangs on it now: /);
+    expect(question?.together[0]?.now).toMatch(/^What hangs on it now: /);
   });
 
   test('are answered in one go, each in its own right', () => {

@@ -140,7 +140,8 @@ describe('why', () => {
     ['the one thing not known, by its own sentence', open('u'), 'Text u.'],
     ['two not known', open('u', 'v'), 'Cannot be judged yet: title u and title v.'],
     ['three not known', open('u', 'v', 'w'), 'Cannot be judged yet: title u, title v and title w.'],
-    ['four not known', open('u', 'v', 'w', 'x'), 'Cannot be judged yet: title u, title v, title w and 1 more.'],
+    ['four not known', open('u', 'v', 'w', 'x'), 'Cannot be judged yet: title u, title v, title w and title x.'],
+    ['three of five', open('u', 'v', 'w', 'x', 'y'), 'Cannot be judged yet: title u, title v, title w and 2 more.'],
     ['nothing at all', [], 'No rule speaks for or against it.'],
   ])('names %s', (_, reasons, text) => {
     expect(why('wait', reasons)).toBe(text);

@@ -58,7 +58,7 @@ export const offline = {
   handedOver: (count: number) =>
     `Handed over: ${count === 1 ? 'one thing' : `${count} things`} you said. The server goes on from here.`,
   can: {
-    no: 'On line. This page is not ready to go on without a signal yet.',
+    no: 'Connected. This page is not ready to go on without a signal yet.',
     'while-open': 'This page can go on without a signal as long as it stays open.',
     always: 'This page can go on without a signal, also after it is closed and opened again.',
   },

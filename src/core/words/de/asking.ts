@@ -2,7 +2,7 @@ import type { Catalogue } from '../catalogue.ts';
 
 /** What is said of questions, of other fields, and to those who ask back. */
 export const askingWords: Catalogue['asking'] = {
-  settles: (rules) => `Das klärt jetzt: ${rules}.`,
+  settles: (rules) => `Daran hängt jetzt: ${rules}.`,
   more: (count) => `${count} weitere`,
   answerNow: (value) => `Bisher: ${value}.`,
   changing: (label) => `${label} ändern: Antworten Sie neu, oder lassen Sie es, wie es ist.`,

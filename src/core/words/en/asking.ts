@@ -1,6 +1,6 @@
 /** What is said of questions, of other fields, and to those who ask back. */
 export const askingWords = {
-  settles: (rules: string) => `Now it settles: ${rules}.`,
+  settles: (rules: string) => `What hangs on it now: ${rules}.`,
   more: (count: number) => `${count} more`,
   answerNow: (value: string) => `So far: ${value}.`,
   changing: (label: string) => `Change ${label}: answer anew, or leave it as it is.`,
