@@ -2,6 +2,7 @@ import type { TargetedKeyboardEvent } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { columns, type GraphNode, type RuleGraph } from '../../../src/core/tour/graph.ts';
 import { type Walk, type WalkKey, walkKeys, walkOn } from '../../../src/core/tour/walk.ts';
+import { capital } from '../../../src/core/words/units.ts';
 import { learnWords } from '../../words.ts';
 import type { Lesson } from '../open-rules.ts';
 import { Links } from './links.tsx';
@@ -127,7 +128,7 @@ function Node({ node, graph, lesson, isHere, isLinked, isOpen, onPress, onFollow
       </button>
       {isOpen && (
         <div class="logic-told" id={`${id}-told`}>
-          <p>{opensOf(node, graph, lesson)}</p>
+          <p>{capital(opensOf(node, graph, lesson))}.</p>
           <NodeDetails node={node} lesson={lesson} />
           <LinkList node={node} graph={graph} lesson={lesson} onFollow={onFollow} />
         </div>

@@ -28,7 +28,7 @@ export const learn: LearnWords = {
     how: 'Wie man es herausfindet',
     unit: (unit) => `Einheit: ${unit}`,
     unasked: 'Niemand wird gefragt: aus dem Kalender, der Vorhersage oder aus anderen Angaben berechnet.',
-    follow: 'Verbunden',
+    follow: 'Weiter zu',
     steps: 'Der Rundgang, Schritt für Schritt',
     stepsLead:
       'In der Reihenfolge der Fragen: was am wenigsten Mühe macht, zuerst. Jede Antwort wird für sich gesagt, ohne dass sonst etwas bekannt ist, an einem Tag in der Saison. Eine Frage, die nichts mehr ändern kann, wird nicht gestellt.',

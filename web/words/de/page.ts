@@ -44,7 +44,7 @@ export const page: PageWords = {
     hours: 'Wann wurde abgelesen?',
     send: 'Senden',
     ownWords: 'Oder sagen Sie es mit eigenen Worten',
-    ownWordsAny: 'Fragen Sie, oder sagen Sie, was sich geändert hat',
+    ownWordsAny: 'Fragen Sie, oder melden Sie Neues',
     ownWordsHelp: 'Mehreres auf einmal geht, auch mit Einheiten: Wind 8 km/h, Böen 12 km/h.',
     ownWordsAnyHelp: 'Zum Beispiel: „wann?“, „noch einmal nachsehen“, „es regnet jetzt“ oder „nein, 9 nicht 8“.',
     take: 'Übernehmen',

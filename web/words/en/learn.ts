@@ -27,7 +27,7 @@ export const learn = {
     how: 'How to find out',
     unit: (unit: string) => `Unit: ${unit}`,
     unasked: 'Nobody is asked: from the calendar, the forecast, or worked out from other facts.',
-    follow: 'Linked',
+    follow: 'Go on to',
     steps: 'The tour, step by step',
     stepsLead:
       'In the order of asking: what costs least effort first. Each answer is told by itself, with nothing else known, on a day in the season. A question that can change nothing any more is not asked.',
