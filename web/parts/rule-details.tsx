@@ -12,7 +12,7 @@ export function RuleDetails({ rule }: { readonly rule: RuleView }) {
       <Row term={words.read}>
         {rule.facts.map(({ fact, label, value, from }) => (
           <p key={fact}>
-            <TermText text={capital(label)} />: <b>{value}</b> <small>({from})</small>
+            <TermText text={`${capital(label)}:`} /> <b>{value}</b> <small>({from})</small>
           </p>
         ))}
       </Row>

@@ -10,6 +10,9 @@ export const noTerms: readonly TermView[] = [];
 /** The trade terms that can be opened in what stands inside. */
 export const Terms = createContext(noTerms);
 
+/** What ends a clause, and stays on the line of the term before it. */
+const closing = /^[.,;:!?)]+/;
+
 interface Marked {
   /** The text, its terms as buttons. */
   readonly text: ComponentChildren;
@@ -23,13 +26,14 @@ export function useTerms(text: string): Marked {
   const [open, setOpen] = useState<string | null>(null);
   const id = useId();
   const told = terms.find((term) => term.id === open);
-  const parts = markTerms(text, terms).map((part) => {
-    if (typeof part === 'string') return part;
+  const marked = markTerms(text, terms);
+  const parts = marked.map((part, index) => {
+    if (typeof part === 'string') return index > 0 ? part.replace(closing, '') : part;
     const { term, said } = part;
     const isOpen = term.id === open;
-    return (
+    const next = marked[index + 1];
+    const button = (
       <button
-        key={term.id}
         type="button"
         class="term"
         aria-expanded={isOpen}
@@ -43,6 +47,12 @@ export function useTerms(text: string): Marked {
       >
         <span>{said}</span>
       </button>
+    );
+    return (
+      <span key={term.id} class="term-hold">
+        {button}
+        {typeof next === 'string' && closing.exec(next)?.[0]}
+      </span>
     );
   });
   return {

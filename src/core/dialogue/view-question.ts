@@ -21,10 +21,13 @@ export function questionView(open: OpenQuestion, state: State, context: ViewCont
   const ask = questionText(put.kind === 'pack' ? { ...put, together: [] } : put, context);
   if (open.kind !== 'pack') return confirmView(open, ask, context);
   const { question, together, isChange } = open;
-  const before = isChange ? standingAnswer(question, state, context) : null;
+  const view = packQuestionView(question, ask, state, context);
+  const standing = isChange || question.form === 'signs' ? standingAnswer(question, state, context) : null;
   return {
-    ...packQuestionView(question, ask, state, context),
-    before,
+    ...view,
+    before: isChange ? standing : null,
+    // Who told one sign is asked for the others: what was told is said back, or they would seem not to have been heard.
+    now: isChange || standing === null ? view.now : `${standing} ${view.now}`,
     together: together.map((one) => packQuestionView(one, askOf(one, words), state, context)),
   };
 }

@@ -26,7 +26,7 @@ export function termsSuite(): void {
         expect(await textOf(told)).toMatch(/^The text on the product that the law binds to/);
         expect(await term.getAttribute('aria-expanded')).toBe('true');
         expect(await term.getAttribute('aria-controls')).toBe(await told.getAttribute('id'));
-        const sentence = await term.evaluate((one) => one.parentElement!.getBoundingClientRect().bottom);
+        const sentence = await term.evaluate((one) => one.closest('p, li')!.getBoundingClientRect().bottom);
         const below = await told.evaluate((one) => one.getBoundingClientRect());
         expect(below.bottom).toBeLessThanOrEqual(sentence + 40);
         await term.press('Escape');
@@ -37,6 +37,33 @@ export function termsSuite(): void {
         expect(await told.count()).toBe(1);
         await term.press('Enter');
         expect(await told.count()).toBe(0);
+      });
+    });
+
+    test.each([320, 360, 390, 430])('keeps its full stop or comma on its own line at %d', async (width) => {
+      await onPage({ viewport: { width, height: 844 } }, async (page) => {
+        await chooseField(page, 'Long Ing');
+        await unfold(page);
+        const gone = await page.locator('main').evaluate((main) => {
+          const walker = document.createTreeWalker(main, NodeFilter.SHOW_TEXT);
+          const range = document.createRange();
+          const apart: string[] = [];
+          let checked = 0;
+          while (walker.nextNode()) {
+            const { currentNode: node } = walker;
+            const term = node.previousSibling;
+            if (!(term instanceof HTMLElement) || !/^[.,;:!?)]/.test(node.nodeValue ?? '')) continue;
+            const word = term.querySelector('.term > span') ?? term.firstElementChild;
+            if (!word || !term.matches('.term, .term-hold') || !term.checkVisibility()) continue;
+            range.setStart(node, 0);
+            range.setEnd(node, 1);
+            checked += 1;
+            const last = [...word.getClientRects()].at(-1)!;
+            if (Math.abs(range.getBoundingClientRect().top - last.top) > 6) apart.push(word.textContent ?? '');
+          }
+          return { apart, isAny: checked > 3 };
+        });
+        expect(gone).toEqual({ apart: [], isAny: true });
       });
     });
 

@@ -5,7 +5,7 @@ import type { Question } from '../../../src/core/rules/pack-types.ts';
 import { catalogueOf } from '../../../src/core/words/catalogue.ts';
 import { shipped } from '../../cases/shipped-pack.ts';
 import { fieldLess, fitMorning } from './ready-field.ts';
-import { fieldOf, filled, look, morning, pressed, started, type Told, talk } from './talk.ts';
+import { fieldOf, filled, look, morning, pressed, said, started, type Told, talk } from './talk.ts';
 
 const { pack } = shipped;
 const world = { pack, forecast: null };
@@ -41,6 +41,13 @@ describe('a question as shown', () => {
     expect(asking('soil.surface')?.now).toMatchInlineSnapshot(
       `"What hangs on it now: cracks in the soil, soil frozen or under snow, water standing or drains running and soil sticky."`,
     );
+  });
+
+  test('of signs says what was told of them, or who told one would seem not to have been heard', () => {
+    const told = talk([started(pack, fieldLess(fitMorning, 'soil.surface')), said('crumbly')], world);
+    const question = look(told, pack).question;
+    expect(question).toMatchObject({ id: 'surface', before: null });
+    expect(question?.now).toMatch(/^So far: crumbly, perhaps cracked, .*\. What hangs on it now: cracks in the soil/);
   });
 
   test.each<
