@@ -46,8 +46,8 @@ describe('loamward ask with several treatments', () => {
   });
 
   test('asks again where that is none, and ends with the input', async () => {
-    const { status, out } = await ask(await rulesWith(springPack()), ['9', 'invented pack']);
-    expect([status, out.match(/Type a number from 1 to 2\./g)?.length]).toEqual([0, 2]);
+    const { status, out } = await ask(await rulesWith(springPack()), ['9', 'invented pack', 'v']);
+    expect([status, out.match(/Type a number from 1 to 2\./g)?.length]).toEqual([0, 3]);
     expect(out).not.toContain('Which field?');
   });
 

@@ -37,10 +37,13 @@ export async function choose<Id extends string | null>(
   return undefined;
 }
 
+/** Fewer letters stand in too many words to be meant. */
+const fewestLetters = 3;
+
 /** By number, else by id or how the label begins, else by what one label alone holds. */
 function pick<Id extends string | null>(choices: readonly Choice<Id>[], text: string): Choice<Id> | undefined {
   if (/^\d+$/.test(text)) return choices[Number(text) - 1];
   const begins = choices.find(({ id, label }) => (id ?? 'own') === text || label.toLowerCase().startsWith(text));
-  const holding = choices.filter(({ label }) => label.toLowerCase().includes(text));
+  const holding = text.length < fewestLetters ? [] : choices.filter(({ label }) => label.toLowerCase().includes(text));
   return begins ?? (holding.length === 1 ? holding[0] : undefined);
 }
