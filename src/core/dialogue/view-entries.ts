@@ -4,7 +4,7 @@ import { inLanguage } from '../units/texts.ts';
 import type { Catalogue } from '../words/catalogue.ts';
 import { errorIn } from '../words/errors.ts';
 import { showWhole } from '../words/numbers.ts';
-import { shortName } from '../words/phrases.ts';
+import { nameBeforeWords } from '../words/phrases.ts';
 import { joinWords, unitSuffix } from '../words/units.ts';
 import type { GivenAnswer } from './events.ts';
 import { noteText, phrases } from './note-texts.ts';
@@ -51,7 +51,9 @@ function understoodText({ readings, answer }: Extract<Note, { kind: 'understood'
   const { pack, words } = context;
   const isStandIn = ({ reading }: (typeof readings)[number]) =>
     answer !== null && answer.choices.length > 0 && reading.type === 'number' && reading.low !== undefined;
-  const standIns = readings.filter(isStandIn).map(({ fact }) => shortName(fact, definitionIn(pack.facts, fact), words));
+  const standIns = readings
+    .filter(isStandIn)
+    .map(({ fact }) => nameBeforeWords(fact, definitionIn(pack.facts, fact), words));
   const isChoice = answer !== null && answer.choices.length > 0;
   const plain = readings.filter((one) => !isStandIn(one) && !(isChoice && one.reading.type === 'does-not-know'));
   const parts = plain.length === 0 ? [] : [phrases(plain, context)];

@@ -26,6 +26,12 @@ function trendOf({ low = 0, high = 0 }: Extract<Reading, { type: 'number' }>, { 
   return low > 0 ? phrases.trend.rising : phrases.trend.steady;
 }
 
+/** The name of a fact before words that hold no unit, such as a button's: of what is counted its label, since the short name needs the unit. */
+export function nameBeforeWords(id: FactId, definition: FactDefinition, words: Catalogue): string {
+  const isCounted = Object.hasOwn(words.values.unitsOfOne, definition.unit ?? '');
+  return isCounted ? labelOf(id, () => definition, words) : shortName(id, definition, words);
+}
+
 /** The short name of a fact in running text. */
 export function shortName(id: FactId, definition: FactDefinition, words: Catalogue): string {
   return words.phrases.short[id] ?? definition.labels?.[words.language] ?? words.facts[id] ?? definition.label;

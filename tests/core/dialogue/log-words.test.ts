@@ -55,6 +55,11 @@ describe('what a press amounts to in words', () => {
       pressed('slope', 'gentle'),
       'slope towards water: gentle, 2 % to under 5 %',
     ],
+    [
+      'a band of what is counted is said with what it counts',
+      pressed('true-leaves', 'three-to-five'),
+      'true leaves of the crop: 3 to 5',
+    ],
     ['a number filled in is said as a number', filled('true-leaves', { 'crop.trueLeaves': 4 }), 'crop with 4 leaves'],
   ])('%s', (_, told, text) => {
     const shown = lines(talk([without('crop.trueLeaves', 'field.slopePercent'), told], world), pack);

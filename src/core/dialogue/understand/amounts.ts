@@ -6,9 +6,11 @@ import { askedFact } from './asked-fact.ts';
 import { depthOf } from './depth.ts';
 import { depthRefusal as refusalOfDepth, soilTemperature } from './depth-refusal.ts';
 import type { Subject } from './lexicon-types.ts';
+import { isLone, isTold } from './lone-number.ts';
 import type { FactReading } from './meanings.ts';
 import type { Measure } from './measures.ts';
 import { measuresFor } from './pack-words.ts';
+import { isHeightOf, plantOf } from './plants.ts';
 import type { Quantity } from './quantities.ts';
 import type { ReaderContext } from './reader-context.ts';
 import type { Amount, Scan } from './scan.ts';
@@ -38,11 +40,7 @@ type MeasureRow = readonly [FactId, Measure];
 const neutral: ReadonlySet<Subject> = new Set<Subject>(['temperature', 'depth', 'treatment']);
 /** Gives each quantity of a clause to the fact that it measures; what measures none, or one of several, is lost. */
 export function readAmounts(scan: Scan, context: ReaderContext): Amounts {
-  const { depths, others } = depthOf(
-    scan,
-    context.asked.includes(soilTemperature),
-    context.asked.includes('rain.next48hMm'),
-  );
+  const { depths, others } = depthOf(scan, context);
   const depthCm = depths[0]?.cm ?? null;
   const isSpan = depths.some(({ amount }) => amount.quantity.numeral.low !== undefined);
   const readings: ReadAmount[] = [];
@@ -62,7 +60,7 @@ export function readAmounts(scan: Scan, context: ReaderContext): Amounts {
       continue;
     }
     const { fact } = found;
-    if (isOutOfTime(fact, scan)) {
+    if (isOutOfTime(fact, scan, context.pack)) {
       lost += 1;
       continue;
     }
@@ -155,16 +153,20 @@ function isBeforeGusts(at: number, quantity: Quantity, { subjects, amounts }: Sc
 }
 
 function factOf(
-  { at }: Amount,
+  amount: Amount,
   quantity: Quantity,
   scan: Scan,
   context: ReaderContext,
   depthCm: number | null,
 ): { fact: FactId; doubtful: boolean } | null {
+  const { at } = amount;
   const { unit } = quantity;
   const table = Object.entries(measuresFor(context.pack)) as readonly MeasureRow[];
   const isClear = scan.unknown === 0;
   const isAhead = scan.flags.has('ahead');
+  const plant = plantOf(amount, scan, context.carriedPlant);
+  const height = plant === null || isAhead ? undefined : table.find(([, measure]) => isHeightOf(measure, plant));
+  if (height && (isClear || isLone(at, scan))) return { fact: height[0], doubtful: !isClear };
   const near = isBeforeGusts(at, quantity, scan) ? (['wind'] as const) : nearest(scan, at);
   const said = near.filter((subject) => !neutral.has(subject));
   const carried = context.carried === null || neutral.has(context.carried) ? [] : [context.carried];
@@ -196,45 +198,9 @@ function factOf(
   if (alone) return { fact: alone[0], doubtful: !isClear };
   const asked = askedFact(unit, context);
   if (asked === null || (!isClear && !isTold(at, scan))) return null;
-  const { of = [], ahead, anyTime = ahead } = measuresFor(context.pack)[asked] ?? {};
-  const isForeign = subjects.some((subject) => !of.includes(subject));
+  const { of = [], heightOf = [], ahead, anyTime = ahead } = measuresFor(context.pack)[asked] ?? {};
+  const isForeign = subjects.some((subject) => !of.includes(subject) && !heightOf.includes(subject));
   return isForeign || (isAhead && anyTime !== true) ? null : { fact: asked, doubtful: !isClear };
-}
-
-const mostUnknown = 4;
-
-/** True where one number stands in a clause with a few words that are not known, none of them next to it, and nothing that turns it. */
-function isLone(at: number, { clause, amounts, unknownAt, flags, hasTime, hasYear, wordAt, language }: Scan): boolean {
-  const isTelling = (place: number) => language.little.telling?.has(wordAt(place)) === true;
-  return (
-    amounts.every((one) => one.at === at || one.quantity.unit === 'cm') &&
-    unknownAt.length <= mostUnknown &&
-    unknownAt.every(
-      (place) =>
-        clause.items[place]?.kind === 'word' &&
-        (Math.abs(place - at) > 1 || isTelling(place) || (place > at && hasUnit(at, clause))),
-    ) &&
-    !flags.has('not') &&
-    !hasTime &&
-    !hasYear
-  );
-}
-
-function hasUnit(at: number, { items }: Scan['clause']): boolean {
-  const item = items[at];
-  return item?.kind === 'quantity' && item.quantity.unit !== null && item.quantity.unit !== 'foreign';
-}
-
-/** True where words that are not known stand before a verb of telling or after the number: "the dash says 4". */
-function isTold(at: number, scan: Scan): boolean {
-  const { wordAt, unknownAt } = scan;
-  const { telling } = scan.language.little;
-  const verb = Array.from({ length: at }, (_, place) => place).findLast((place) => telling?.has(wordAt(place)));
-  const isDoing = (place: number) => wordAt(place).endsWith('ing') && telling?.has(wordAt(place + 1)) === true;
-  return (
-    isLone(at, scan) &&
-    unknownAt.every((place) => place > at || (verb !== undefined && place <= verb) || isDoing(place))
-  );
 }
 
 /** True where the subject leaves open what was meant: which unit of speed, or at which depth. */

@@ -17,7 +17,8 @@ export interface Clause {
 const sentenceEnds = new Set(['.', '?', '!', '\n']);
 
 /** Parts a text at its signs and joining words. */
-export function splitClauses(items: readonly Item[], { little, units }: Language): readonly Clause[] {
+export function splitClauses(items: readonly Item[], language: Language): readonly Clause[] {
+  const { little, units } = language;
   const clauses: Clause[] = [];
   let current: Clause['items'][number][] = [];
   let joiner = '';
@@ -28,6 +29,7 @@ export function splitClauses(items: readonly Item[], { little, units }: Language
     current = [];
   };
   for (const [at, item] of items.entries()) {
+    if (isTurn(items, at, language)) close(',');
     if (item.kind === 'break') {
       close(item.text);
       if (item.text === '?') markQuestion(clauses);
@@ -42,6 +44,25 @@ export function splitClauses(items: readonly Item[], { little, units }: Language
   }
   close('');
   return clauses;
+}
+
+/** True where a number is put right in one breath: between two numbers stands nothing but "no", "sorry" or the like, with at most two more words after the first: "20 m off no 25". */
+function isTurn(items: readonly Item[], from: number, { answers, books }: Language): boolean {
+  const number = [1, 2, 3].find((back) => items[from - back]?.kind !== 'word') ?? 0;
+  if (number === 0 || items[from - number]?.kind !== 'quantity') return false;
+  const wordAt = (at: number) => {
+    const item = items[at];
+    return item?.kind === 'word' ? item.text : '';
+  };
+  let at = from;
+  for (;;) {
+    const isNo = answers.plain.has(wordAt(at)) && books.shortAnswers.longestAt(wordAt, at)?.value === 'no';
+    const length = books.correcting.longestAt(wordAt, at)?.length ?? Number(isNo);
+    if (length === 0) break;
+    at += length;
+  }
+  const after = at > from && items[at]?.kind === 'break' ? at + 1 : at;
+  return at > from && items[after]?.kind === 'quantity';
 }
 
 /** "So" where a clause of its own begins: "it was 9, so I'd say 8.8". */

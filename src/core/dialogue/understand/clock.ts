@@ -14,7 +14,7 @@ export type Clock =
 
 /** How hours and days are said. */
 export interface ClockWords {
-  /** With groups `hour`, `minute`, `half` (a or p), `noon` or `shift`; global. */
+  /** With groups `hour`, `minute`, `half` (a or p), `noon`, `midnight` or `shift`; global. */
   readonly patterns: readonly RegExp[];
   /** Words of one to twelve. */
   readonly numbers: Readonly<Record<string, number>>;
@@ -26,6 +26,9 @@ export interface ClockWords {
   readonly morning: RegExp;
   /** Afternoon or evening. */
   readonly later: RegExp;
+  /** Around noon, where hours are counted from it too. */
+  readonly noonish?: RegExp;
+  readonly night?: RegExp;
 }
 
 /**
@@ -48,21 +51,33 @@ export function clockOf(text: string, words: ClockWords): { readonly rest: strin
 }
 
 function timeOf(groups: Record<string, string | undefined>, folded: string, words: ClockWords): Clock | null {
+  if (groups['midnight'] !== undefined) {
+    const isOpen = words.yesterday.test(folded) || words.dayBefore.test(folded);
+    return isOpen ? null : { kind: 'time', minute: 0, half: 'said', daysAgo: 0 };
+  }
   const daysAgo = words.dayBefore.test(folded) ? 2 : words.yesterday.test(folded) ? 1 : 0;
   if (groups['noon'] !== undefined) return { kind: 'time', minute: 720, half: 'said', daysAgo };
   const written = groups['hour'] ?? '';
   const hours = words.numbers[written] ?? Number(written);
-  const half = halfOf(groups['half'], folded, words);
+  const half = halfOf(groups['half'], hours, folded, words);
   if (hours > 23 || (half !== null && hours === 0)) return null;
   const minutes = Number(groups['minute'] ?? 0) + (words.shifts[groups['shift'] ?? ''] ?? 0);
   if (hours > 12 || hours === 0) return { kind: 'time', minute: hours * 60 + minutes, half: 'said', daysAgo };
   const ofHalf = (hours % 12) * 60 + minutes;
   if (half === null) return { kind: 'time', minute: (ofHalf + 720) % 720, half, daysAgo };
-  return { kind: 'time', minute: ofHalf + (half === 'pm' ? 720 : 0), half, daysAgo };
+  return { kind: 'time', minute: (ofHalf + (half === 'pm' ? 720 : 0) + 1440) % 1440, half, daysAgo };
 }
 
-function halfOf(letter: string | undefined, folded: string, { morning, later }: ClockWords): 'am' | 'pm' | null {
+/** Nine in the evening, eleven and one at noon, eleven and one at night. */
+function halfOf(
+  letter: string | undefined,
+  hours: number,
+  folded: string,
+  { morning, later, noonish, night }: ClockWords,
+): 'am' | 'pm' | null {
   if (letter !== undefined) return letter === 'a' ? 'am' : 'pm';
+  if (noonish?.test(folded)) return hours > 9 && hours < 12 ? 'am' : 'pm';
+  if (night?.test(folded)) return hours % 12 < 6 ? 'am' : 'pm';
   const isMorning = morning.test(folded);
   const isLater = later.test(folded);
   return isMorning === isLater ? null : isMorning ? 'am' : 'pm';

@@ -1,4 +1,5 @@
 import type { FactId } from '../../facts/registry/index.ts';
+import type { Pack } from '../../rules/pack-types.ts';
 import { answerChoice, type ClauseKind } from './clause-kind.ts';
 import { depthOf } from './depth.ts';
 import { measuresFor } from './pack-words.ts';
@@ -13,13 +14,14 @@ export interface Correction {
 }
 
 /** Tells whether a text takes back what was said: by its words, by "not 8", or by "no" before a number that says of what alone. */
-export function correctionOf(kinds: readonly ClauseKind[], { asked }: UnderstandContext): Correction {
+export function correctionOf(kinds: readonly ClauseKind[], { asked, pack }: UnderstandContext): Correction {
   const isMarked = kinds.some(({ corrects, rest }) => corrects && (rest !== null || kinds.length > 1));
   const denies = kinds.some(({ rest }) => rest !== null && deniesNumber(rest));
   const says = kinds.filter(({ rest }) => rest !== null && rest.amounts.length + rest.cues.length > 0);
   const no = kinds.findIndex(({ answer, isPlain }) => answer !== null && isPlain && !answer.isYes);
-  const isNoFirst = no === 0 || (no > 0 && kinds.slice(0, no).some(({ rest }) => rest !== null && isBareNumber(rest)));
-  const isNumberAfter = no >= 0 && says.some(({ rest }) => rest !== null && isBareNumber(rest));
+  const isNoFirst =
+    no === 0 || (no > 0 && kinds.slice(0, no).some(({ rest }) => rest !== null && isBareNumber(rest, pack)));
+  const isNumberAfter = no >= 0 && says.some(({ rest }) => rest !== null && isBareNumber(rest, pack));
   const isNoTaken = answerChoice(asked, false) !== null;
   const isNoSpent = isNoFirst && isNumberAfter;
   const isOtherAfter = isNoFirst && !isNoTaken && says.length > 0;
@@ -46,7 +48,7 @@ function deniesNumber({ amounts, wordAt, language }: Scan): boolean {
   return amounts.some(({ at }) => language.little.notBefore.has(wordAt(at - 1)));
 }
 
-function isBareNumber(scan: Scan): boolean {
-  const { depths, others } = depthOf(scan, false);
+function isBareNumber(scan: Scan, pack: Pack): boolean {
+  const { depths, others } = depthOf(scan, { asked: [], carriedPlant: null, pack });
   return others.length > 0 && depths.length === 0 && scan.subjects.length === 0;
 }

@@ -95,6 +95,8 @@ export interface LittleWords {
   readonly atDepth: ReadonlySet<string>;
   /** Words after a length that make it a depth. */
   readonly depth: ReadonlySet<string>;
+  /** Words after a length that make it the height of what grows. */
+  readonly tall: ReadonlySet<string>;
   /** Words before a length that make it a depth. */
   readonly depthBefore: ReadonlySet<string>;
   /** Words whose full stop ends no sentence. */

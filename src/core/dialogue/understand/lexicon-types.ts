@@ -31,7 +31,9 @@ export type Subject =
   | 'depth'
   | 'treatment'
   /** A fact of the pack's own, by its id. */
-  | `fact:${string}`;
+  | `fact:${string}`
+  /** What grows and has a height that is a fact of the pack's own, by the id of that fact. */
+  | `plant:${string}`;
 
 /** What a phrase says of its fact: choices, a sign, an answer of the pack's question by its id, or a number. */
 export type Means =

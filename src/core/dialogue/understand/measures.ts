@@ -28,6 +28,10 @@ export interface Measure {
   readonly stage?: true;
   /** Told of now or of what is to come. */
   readonly anyTime?: true;
+  /** What it is the height of, where it is one: "cleavers 8 cm". */
+  readonly heightOf?: readonly Subject[];
+  /** Facts that tell whether what it is the height of is there. */
+  readonly grows?: readonly FactId[];
 }
 
 const speeds = { 'm/s': 'm/s', 'km/h': 'km/h', mph: 'mph', kn: 'kn', force: null } as const;

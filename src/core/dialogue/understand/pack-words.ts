@@ -4,6 +4,7 @@ import type { Pack } from '../../rules/pack-types.ts';
 import { reachedFacts } from '../../rules/reach.ts';
 import { type UnitId, unitTable } from '../../units/table.ts';
 import { wordsText } from './clauses.ts';
+import { plantOfHeight, thingsOf } from './heights.ts';
 import { type Language, languageFrom } from './language.ts';
 import { languageOf } from './languages.ts';
 import type { SaidUnit, Subject } from './lexicon-types.ts';
@@ -37,8 +38,9 @@ export function measuresFor(pack: Pack): Measures {
   if (reached === coreFacts) return measures;
   const known = measured.get(pack);
   if (known) return known;
-  const own = ownFacts(pack).flatMap(([id, definition]) =>
-    definition.type === 'number' ? [[id, measureOf(id, definition)] as const] : [],
+  const facts = ownFacts(pack);
+  const own = facts.flatMap(([id, definition]) =>
+    definition.type === 'number' ? [[id, measureOf(id, definition, thingsOf(definition, facts))] as const] : [],
   );
   const builtIn = Object.entries(measures).filter(([id]) => isFactOf(reached, id));
   const all: Measures = Object.fromEntries([...own, ...builtIn]);
@@ -70,11 +72,16 @@ function withPackWords(
   const subjects = own.flatMap(([id, definition]) =>
     isYesNo(definition) ? [] : [[subjectOf(id), named(definition)] as const],
   );
+  const plants = own.flatMap(([id, definition]) => {
+    const things = thingsOf(definition, own);
+    const names = own.flatMap(([thing, one]) => (things.includes(thing) ? named(one) : []));
+    return names.length === 0 ? [] : [[plantOfHeight(id), names] as const];
+  });
   const rows = own.flatMap(([id, definition]) => rowsOf(id, definition, code, plain, named(definition)));
   return languageFrom({
     ...base,
     rows: [...base.rows.filter(({ fact }) => isFactOf(reached, fact)), ...rows],
-    subjects: { ...base.subjects, ...Object.fromEntries(subjects) },
+    subjects: { ...base.subjects, ...Object.fromEntries([...subjects, ...plants]) },
   });
 }
 
@@ -104,7 +111,7 @@ function isYesNo({ type, choices = [] }: FactDefinition): boolean {
 }
 
 /** How a number of a pack's own is said: of its words, in its unit or one that can be converted into it. */
-function measureOf(id: FactId, { unit, forecast }: FactDefinition): Measure {
+function measureOf(id: FactId, { unit, forecast }: FactDefinition, things: readonly FactId[]): Measure {
   const own = unit !== null && Object.hasOwn(unitTable, unit) ? (unit as UnitId) : null;
   const said = own === null ? plainUnits(unit) : kindred(own);
   const isAhead = forecast !== undefined && forecast.over !== 'now';
@@ -114,6 +121,7 @@ function measureOf(id: FactId, { unit, forecast }: FactDefinition): Measure {
     own,
     bare: 'yes',
     asked: true,
+    ...(things.length > 0 ? { heightOf: [plantOfHeight(id)], grows: things } : {}),
     ...(unit === 'BBCH' ? { stage: true, alone: ['bbch'] } : {}),
     ...(isAhead ? { anyTime: true } : {}),
   };

@@ -4,6 +4,7 @@ import { isSpeed, readAmounts } from './amounts.ts';
 import type { SaidUnit, Subject } from './lexicon-types.ts';
 import type { FactReading } from './meanings.ts';
 import { isSameReading, narrower } from './merge.ts';
+import { deniesHeight } from './plants.ts';
 import type { ReaderContext } from './reader-context.ts';
 import type { Scan } from './scan.ts';
 import { readSenses, type Sense } from './sense.ts';
@@ -48,7 +49,7 @@ const mostUnsureOf = 2;
 /** Reads a clause that neither asks nor wants anything: its facts, and whether anything in it was left over. */
 export function readClause(scan: Scan, given: ReaderContext): ClauseReading {
   if (scan.flags.has('unsure')) return { ...nothing, ...unsureOf(scan, given) };
-  if (scan.flags.has('block') || isAskedBack(scan, given)) return { ...nothing, isLost: true };
+  if (scan.flags.has('block') || isAskedBack(scan, given) || deniesHeight(scan)) return { ...nothing, isLost: true };
   const isDoubtful = given.isDoubtful || scan.flags.has('doubt') || scan.clause.isQuestion;
   const context = { ...given, isDoubtful };
   const { senses, lost } = readSenses(scan, context);

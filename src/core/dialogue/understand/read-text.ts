@@ -7,9 +7,11 @@ import { listsUnderNot } from './lists.ts';
 import { type FactReading, readingsOfAnswer } from './meanings.ts';
 import { mergeReadings } from './merge.ts';
 import { measuresFor } from './pack-words.ts';
+import { plantTold } from './plants.ts';
 import { isEmpty, readClause } from './read-clause.ts';
 import type { ReaderContext } from './reader-context.ts';
 import { agoOf, dateBack, depthBack, doubtBack, endBack, type Gathered, type Left, spreadBack } from './said-after.ts';
+import { inPlaceOf, readInPlace, type Turn, turnsOf } from './turn.ts';
 import type { Intent, UnderstandContext, Understanding } from './types.ts';
 
 /** Reads a text clause by clause; what one clause leaves open the next may settle. */
@@ -22,11 +24,18 @@ export function readText(
   const kinds = clauses.map((clause) => kindOf(clause, context.asked, language));
   const correction = correctionOf(kinds, context);
   const held = listsUnderNot(kinds);
+  const turns = turnsOf(kinds);
   const gathered: Gathered = { offered: [], refused: [], intents: [], lost: [] };
-  let left: Left = { reading: null, kind: null, agoHours: undefined, speedUnit: null, waiting: null };
+  let left: Left = { reading: null, kind: null, agoHours: undefined, speedUnit: null, unit: null, waiting: null };
   kinds.forEach((kind, at) => {
     const quote = text.slice(kind.clause.start, kind.clause.end);
-    left = readOne(kind, quote, left, { context, correction, isNegatedList: held[at] === true }, gathered);
+    left = readOne(
+      kind,
+      quote,
+      left,
+      { context, correction, isNegatedList: held[at] === true, turn: turns[at] ?? null },
+      gathered,
+    );
   });
   if (left.waiting !== null) gathered.lost.push(left.waiting);
   const { readings, dropped } = mergeReadings(gathered.offered);
@@ -56,6 +65,7 @@ interface Around {
   readonly context: UnderstandContext;
   readonly correction: Correction;
   readonly isNegatedList: boolean;
+  readonly turn: Turn | null;
 }
 
 function readOne(kind: ClauseKind, quote: string, left: Left, around: Around, gathered: Gathered): Left {
@@ -70,6 +80,9 @@ function readOne(kind: ClauseKind, quote: string, left: Left, around: Around, ga
       ...found.map((one) => ({ ...one, quote, replaces, ...agoOf(one.fact, agoHours, context.pack.facts) })),
     );
   const next: Left = { ...left, reading: null, kind, waiting: null };
+  if (around.turn === 'takes-back' && left.reading?.found.at(-1)?.reading.type === 'number') return { ...left, kind };
+  const inPlace = around.turn === null ? null : inPlaceOf(kind, left, readerContext(kind, left, around), gathered);
+  if (inPlace !== null) return readInPlace(inPlace, quote, left, kind, gathered);
   if (left.waiting !== null && kind.rest === null) gathered.lost.push(left.waiting);
   if (isUnsureOf(kind, left, context)) {
     doubtBack(gathered, left);
@@ -106,6 +119,11 @@ function readOne(kind: ClauseKind, quote: string, left: Left, around: Around, ga
     kind.clause.joiner === 'and' || left.waiting !== null || isEmptyKind(left.kind) ? left.agoHours : undefined;
   const agoHours = kind.rest.agoHours ?? carriedAgo;
   if (spreadBack(gathered, kind, left)) return { ...next, reading: left.reading, agoHours: left.agoHours };
+  if (kind.rest.flags.has('spread') && kind.rest.amounts.length > 0) {
+    if (gathered.offered.at(-1)?.reading.type === 'number' && left.reading !== null) doubtBack(gathered, left);
+    gathered.lost.push(quote);
+    return next;
+  }
   if (isOnlyDoubt(kind) && left.reading !== null && left.reading.found.length > 0) {
     doubtBack(gathered, left);
     return { ...next, agoHours: left.agoHours };
@@ -113,7 +131,7 @@ function readOne(kind: ClauseKind, quote: string, left: Left, around: Around, ga
   if (isOnlyEnded(kind) && endBack(gathered, left)) return { ...next, reading: left.reading, agoHours: left.agoHours };
   if (depthBack(gathered, reading, left, context)) return { ...next, reading: left.reading, agoHours: left.agoHours };
   const isOnlyTime = isEmpty(kind.rest) && kind.rest.agoHours !== undefined;
-  if (isOnlyTime) dateBack(gathered, kind.rest.agoHours, context.pack.facts);
+  if (isOnlyTime) dateBack(gathered, kind.rest.agoHours, context.pack);
   offer(reading.found, agoHours);
   gathered.refused.push(...reading.refused);
   if (reading.doesNotKnow) gathered.intents.push('dont-know');
@@ -122,7 +140,8 @@ function readOne(kind: ClauseKind, quote: string, left: Left, around: Around, ga
   if (left.waiting !== null && !isSettled) gathered.lost.push(left.waiting);
   if (reading.isLost || isLostAnswer) gathered.lost.push(quote);
   const speedUnit = reading.speedUnit ?? left.speedUnit;
-  return { reading, kind, agoHours, speedUnit, waiting: isWaiting && !isSettled ? quote : null };
+  const unit = kind.rest.amounts.at(-1)?.quantity.unit ?? null;
+  return { reading, kind, agoHours, speedUnit, unit, waiting: isWaiting && !isSettled ? quote : null };
 }
 
 function isSpentNo({ kind }: Left, { isNoSpent }: Correction): boolean {
@@ -170,6 +189,7 @@ function readerContext(kind: ClauseKind, left: Left, { context, correction, isNe
     asked: facts,
     bareFact: correction.corrects ? corrected : only,
     carried: left.reading?.dangling ?? null,
+    carriedPlant: left.kind === null ? null : plantTold(left.kind, context),
     carriedDepthCm: left.reading?.danglingDepthCm ?? null,
     isDoubtful: (isAfterAnd && left.kind?.rest?.flags.has('doubt') === true) || isAfterNot,
     isNegatedList,

@@ -1,10 +1,12 @@
 import { is30cm } from '../../facts/depth-reading.ts';
 import { definitionIn, type FactId, type FactRegistry } from '../../facts/registry/index.ts';
+import type { Pack } from '../../rules/pack-types.ts';
 import type { ClauseKind } from './clause-kind.ts';
 import { depthRefusal, soilTemperature } from './depth-refusal.ts';
 import type { Offered } from './merge.ts';
 import type { ClauseReading } from './read-clause.ts';
 import type { ReaderContext } from './reader-context.ts';
+import { isToCome } from './time-span.ts';
 import type { Intent, UnderstandContext, Understanding } from './types.ts';
 
 /** What the clauses of a text have given so far. */
@@ -21,6 +23,8 @@ export interface Left {
   readonly kind: ClauseKind | null;
   readonly agoHours: number | undefined;
   readonly speedUnit: ReaderContext['speedUnit'];
+  /** Unit of the last number, or null. */
+  readonly unit: ReaderContext['speedUnit'];
   /** The words of a clause that spoke of something without saying anything of it; lost unless the next one says it. */
   readonly waiting: string | null;
 }
@@ -77,11 +81,14 @@ export function depthBack(
   return true;
 }
 
-/** "9.2, yesterday": the time holds for what was said just before. */
-export function dateBack({ offered }: Gathered, agoHours: number | undefined, registry: FactRegistry): void {
-  offered.forEach((one, at) => {
-    if (one.agoHours === undefined) offered[at] = { ...one, ...agoOf(one.fact, agoHours, registry) };
-  });
+/** "9.2, yesterday": the time holds for what was said just before; what is to come cannot have been then. */
+export function dateBack({ offered, lost }: Gathered, agoHours: number | undefined, pack: Pack): void {
+  const said = offered.splice(0);
+  for (const one of said) {
+    if (one.agoHours !== undefined) offered.push(one);
+    else if ((agoHours ?? 0) > 0 && isToCome(one.fact, pack)) lost.push(one.quote);
+    else offered.push({ ...one, ...agoOf(one.fact, agoHours, pack.facts) });
+  }
 }
 
 /** An hour or more ago, where the fact does not hold for the season. */

@@ -2,6 +2,7 @@ import type { Clause } from './clauses.ts';
 import type { Language } from './language.ts';
 import type { Entry, Flag, Subject } from './lexicon-types.ts';
 import type { Quantity } from './quantities.ts';
+import { withSpread } from './spread.ts';
 
 /** A phrase found in a clause, by the places of its items. */
 export interface Cue {
@@ -16,6 +17,8 @@ export interface Amount {
   readonly at: number;
   /** True where "at" stands before it. */
   readonly isAt: boolean;
+  /** True where a word after it says that it is a height: "8 cm tall". */
+  readonly isTall: boolean;
 }
 
 /** A clause as its phrases and quantities. */
@@ -74,7 +77,11 @@ export function scan(clause: Clause, language: Language): Scan {
       else if (item.quantity.unit === null && wordAt(at - 1) === 'next') {
         flags.add('ahead');
         aheadHours = item.quantity.numeral.value;
-      } else amounts.push({ quantity: item.quantity, at, isAt: little.atDepth.has(wordAt(at - 1)) });
+      } else {
+        const isTall = item.quantity.unit !== null && little.tall.has(wordAt(at + 1));
+        amounts.push({ quantity: item.quantity, at, isAt: little.atDepth.has(wordAt(at - 1)), isTall });
+        at += Number(isTall);
+      }
       at += 1 + (ago?.after ?? 0);
       continue;
     }
@@ -91,13 +98,15 @@ export function scan(clause: Clause, language: Language): Scan {
     agoHours = found.value.agoHours ?? agoHours;
     at += found.length;
   }
+  const spread = flags.has('spread') ? withSpread(amounts, cues) : null;
+  if (spread !== null) flags.delete('spread');
   const subjects = cues.flatMap(({ entry, from }) => entry.subjects.map((subject) => ({ subject, at: from })));
   const unknown = unknownAt.length;
   return {
     language,
     clause,
     cues,
-    amounts,
+    amounts: spread ?? amounts,
     subjects,
     flags,
     agoHours,

@@ -18,7 +18,7 @@ export interface Sense extends FactReading {
 /** The facts that the phrases of a clause say; phrases with meanings of which none holds are counted as lost. */
 export function readSenses(scan: Scan, context: ReaderContext): { senses: readonly Sense[]; lost: number } {
   const picked = new Map(scan.cues.map((cue) => [cue, cue.entry.rows.length > 0 ? pickRow(cue, scan, context) : null]));
-  for (const [cue, row] of picked) if (row && isOutOfTime(row.fact, scan)) picked.set(cue, null);
+  for (const [cue, row] of picked) if (row && isOutOfTime(row.fact, scan, context.pack)) picked.set(cue, null);
   for (const [cue, row] of picked) if (row && turnsNext(cue, row, picked)) picked.set(cue, null);
   const said = scan.cues.filter((cue) => picked.get(cue));
   let lost = scan.cues.filter((cue) => !picked.get(cue) && isMeant(cue)).length;
@@ -128,7 +128,7 @@ function names({ to, from }: Cue): boolean {
 
 /** The subject nearest before a phrase, else the nearest after it. */
 function subjectOf(cue: Cue, { subjects: all, cues }: Scan): Subject | null {
-  const subjects = all.filter(({ subject }) => subject !== 'depth');
+  const subjects = all.filter(({ subject }) => subject !== 'depth' && !subject.startsWith('plant:'));
   const isOwn = (at: number) => at >= cue.from && at < cue.to;
   const isPlain = (at: number) =>
     !cues.some(({ from, entry }) => from === at && entry.rows.some(({ of }) => of.includes('none')));

@@ -42,9 +42,11 @@ type Spelling = Pick<LanguageWords, 'little' | 'spell' | 'retell' | 'retellNumbe
 export function tokenise(text: string, language: Spelling): readonly Token[] {
   const folded = fold(text);
   const tokens: Token[] = [];
+  let open = '';
   for (const match of folded.matchAll(pieces)) {
     const start = match.index;
-    const token = tokenOf(match[0], start, folded, tokens.at(-1), language);
+    const token = match[0] === open ? null : tokenOf(match[0], start, folded, tokens.at(-1), language);
+    if ((match[0] === '"' || match[0] === "'") && token === null) open = open === match[0] ? '' : match[0];
     if (token) tokens.push(...withoutEnd(token, match[0], language));
   }
   return language.retell === undefined ? tokens : language.retell(tokens);
@@ -75,6 +77,7 @@ function tokenOf(
   if (/^\p{L}/u.test(piece)) return { kind: 'word', text: plainWord(piece, language), ...span };
   if (piece === '.' && before?.kind === 'word' && little.abbreviations.has(before.text)) return null;
   if (piece === '-') return dashToken(span, folded, language);
+  if (piece === '+' && folded.charAt(span.end) === '-') return { kind: 'word', text: '±', ...span };
   if (piece === '+' && /\d/.test(folded.charAt(span.end))) return null;
   if (piece === '"' || piece === "'") return quoteToken(piece, span, before);
   if (breaks.includes(piece)) return { kind: 'break', text: piece, ...span };

@@ -52,7 +52,7 @@ export const valueWords: Catalogue['values'] = {
     share: '',
     deg: 'Grad',
   },
-  unitsOfOne: { leaves: 'Laubblatt', tillers: 'Bestockungstrieb', days: 'Tag' },
+  unitsOfOne: { leaves: 'Laubblatt', tillers: 'Bestockungstrieb', days: 'Tag', 'plants/m2': 'Pflanze je m²' },
   months: [
     'Januar',
     'Februar',

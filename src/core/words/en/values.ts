@@ -50,7 +50,9 @@ export const valueWords = {
     share: '',
     deg: 'degrees',
   } as Readonly<Record<string, string>>,
-  unitsOfOne: { leaves: 'leaf', tillers: 'tiller', days: 'day' } as Readonly<Record<string, string>>,
+  unitsOfOne: { leaves: 'leaf', tillers: 'tiller', days: 'day', 'plants/m2': 'plant per m2' } as Readonly<
+    Record<string, string>
+  >,
   months: [
     'January',
     'February',

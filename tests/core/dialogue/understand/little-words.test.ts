@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Offered } from '../../../../src/core/dialogue/understand/merge.ts';
 import { dateBack } from '../../../../src/core/dialogue/understand/said-after.ts';
-import { coreFacts } from '../../../../src/core/facts/registry/index.ts';
+import { shipped } from '../../../cases/shipped-pack.ts';
 import { told } from './told.ts';
 
 describe('a wish known by how it begins', () => {
@@ -57,6 +57,6 @@ test('a day named after what was said holds for what has no time of its own', ()
     { ...one, replaces: false, agoHours: 2 },
     { ...one, replaces: false },
   ];
-  dateBack({ offered, refused: [], intents: [], lost: [] }, 24, coreFacts);
+  dateBack({ offered, refused: [], intents: [], lost: [] }, 24, shipped.pack);
   expect(offered.map(({ agoHours }) => agoHours)).toEqual([2, 24]);
 });

@@ -77,7 +77,7 @@ describe('the facts of a pack of its own are understood', () => {
     ['vane 18 km/h', 'wind.vaneMs=5'],
     ['vane 5', 'wind.vaneMs=5'],
     ['vane 5 C', '"vane 5 C"'],
-    ['head height 200 cm', '"head height 200 cm"'],
+    ['head height 200 cm', 'field.headM=2'],
     ['head height 10 ft', 'field.headM=3.048'],
     ['hedge 50 F', 'air.hedgeC=10'],
     ['hedge 5 degrees', 'air.hedgeC=5'],

@@ -24,6 +24,7 @@ test.each([
   ['so what if it were 9', 'no, it was 9'],
   ['what if it were the drains were running', 'no, it was the drains is running'],
   ['suppose so then', null],
+  ['suppose not today', null],
   ['suppose something', 'something'],
   ['suppose nothing', 'nothing'],
   ['IF IT RAINS THEY WILL', null],

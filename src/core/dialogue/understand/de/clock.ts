@@ -4,14 +4,17 @@ const numbers = 'eins|zwei|drei|vier|fünf|sechs|sieben|acht|neun|zehn|elf|zwöl
 const hour = `(?<hour>\\d{1,2}|${numbers.join('|')}|ein)`;
 const lead = '(?<![\\p{L}\\d])(?:um |gegen |so um )?';
 const end = '(?![\\p{L}\\d])';
+const ofDay =
+  '(?: ?(?:morgens|früh|in der früh|vormittags?|mittags?|nachmittags?|abends?|nachts|am (?:morgen|vormittag|mittag|nachmittag|abend)))?';
 const part = '(?:heute|gestern|vorgestern) (?:früh|morgen|vormittag|mittag|nachmittag|abend)';
 const patterns: readonly RegExp[] = [
-  new RegExp(`${lead}(?<hour>\\d{1,2})[:.](?<minute>[0-5]\\d) ?uhr${end}`, 'gu'),
+  new RegExp(`${lead}(?<hour>\\d{1,2})[:.](?<minute>[0-5]\\d) ?uhr${ofDay}${end}`, 'gu'),
   new RegExp(`${lead}(?<hour>\\d{1,2}):(?<minute>[0-5]\\d)${end}`, 'gu'),
-  new RegExp(`${lead}(?<hour>\\d{1,2}) uhr (?<minute>[0-5]\\d)${end}`, 'gu'),
-  new RegExp(`${lead}${hour} ?uhr${end}`, 'gu'),
-  new RegExp(`${lead}(?<shift>halb|viertel nach|viertel vor|dreiviertel) ${hour}${end}`, 'gu'),
-  new RegExp(`${lead}(?<noon>zu mittag|mittags|heute mittag)${end}`, 'gu'),
+  new RegExp(`${lead}(?<hour>\\d{1,2}) uhr (?<minute>[0-5]\\d)${ofDay}${end}`, 'gu'),
+  new RegExp(`${lead}${hour} ?uhr${ofDay}${end}`, 'gu'),
+  new RegExp(`${lead}(?<shift>halb|viertel nach|viertel vor|dreiviertel) ${hour}(?: uhr)?${ofDay}${end}`, 'gu'),
+  new RegExp(`${lead}(?<midnight>mitternacht)${end}`, 'gu'),
+  new RegExp(`${lead}(?<noon>zu mittag|mittags|heute mittag|(?<=gestern )mittag)${end}`, 'gu'),
   new RegExp(`(?<=${part} )um ${hour}${end}(?! ?(?:cm|c|grad|zentimeter)${end}|[.,]\\d)`, 'gu'),
 ];
 
@@ -23,6 +26,8 @@ export const clockWords: ClockWords = {
   now: /(?<!\p{L})(?:jetzt|gerade(?: eben)?)(?!\p{L})/u,
   yesterday: /(?<!\p{L})(?:gestern|letzte nacht)(?!\p{L})/u,
   dayBefore: /(?<!\p{L})vorgestern(?!\p{L})/u,
-  morning: /(?<!\p{L})(?:früh|morgens|vormittags?|heute morgen|gestern morgen)(?!\p{L})/u,
+  morning: /(?<!\p{L})(?:früh|morgens|vormittags?|am morgen|heute morgen|gestern morgen)(?!\p{L})/u,
   later: /(?<!\p{L})(?:nachmittags?|abends?)(?!\p{L})/u,
+  noonish: /(?<!\p{L})mittags?(?!\p{L})/u,
+  night: /(?<!\p{L})nachts(?!\p{L})/u,
 };

@@ -14,7 +14,7 @@ export const flagWords: LanguageWords['flags'] = {
     aufgehört, nicht irgendwo
   `,
   ended: words`${closed}`,
-  spread: words`plus minus, plus oder minus, mehr oder weniger hin oder her, hin oder her`,
+  spread: words`plus minus, plus oder minus, mehr oder weniger hin oder her, hin oder her, auf oder ab, rauf oder runter, nach oben oder|und unten`,
   or: words`oder, bis, /, bzw, beziehungsweise`,
   doubt: words`
     vielleicht, eventuell, evtl, möglicherweise, womöglich, wahrscheinlich, vermutlich, wohl, ich? glaube|glaub, glaube|glaub ich, ich?

@@ -12,6 +12,7 @@ export const littleWords: LittleWords = {
   beforeYear: set('in seit anno'),
   atDepth: set('in auf bei'),
   depth: set('tief tiefe bodentiefe'),
+  tall: set('hoch hohe hoher hohes hohen lang lange langer langes langen gross grosse grosser grosses grossen'),
   depthBefore: set('tiefe'),
   abbreviations: set('ca bzw evtl temp std max rel ungef'),
   mayLeadNumber: set('bbch in auf windstaerke'),

@@ -35,7 +35,7 @@ export const answerWords: AnswerWords = {
   correct: words`
     that|it? shouldve been|said|read, that|it should have|of be|been|say|said|read?, that|it was meant to be, meant to say|put|type, should have|of been|said|put|read, shouldve been|said|put|read, i? got that|it wrong, i? made a mistake, my bad, whoops, nope sorry, let me correct that, let me change that to?,
     cancel that, scrap that, scrub that, forget that, strike that, ignore that, rather, better make that, ive? misread|mistyped it|that?, i? misread|mistyped it|that, wrong number, wrong one, hold on, wait a minute|sec|second, hang on a minute|sec|second, apologies, my apologies, was? wrong there,
-    make it, sorry, i meant, i mean, correction, make that, actually, oops, wait, my mistake, i meant to say, should have
+    make it, sorry, i? meant, or rather, i mean, correction, make that, actually, oops, wait, my mistake, i meant to say, should have
     said, should say, scratch that, i should have said, no wait, no sorry, hang on, i misread, typo, change that
     to, change it to, not that
   `,

@@ -6,7 +6,8 @@ const part = '(?:in the|this|yesterday)? ?(?:morning|afternoon|evening)';
 const patterns: readonly RegExp[] = [
   /\b(?:at )?(?<hour>\d{1,2}):(?<minute>[0-5]\d) ?(?<half>[ap])?(?:\.?m\b\.?)?/g,
   new RegExp(`\\b(?:at )?${hour} ?(?<half>[ap])\\.?m\\b\\.?`, 'g'),
-  /\b(?:at )?(?<noon>noon|midday)\b/g,
+  /\b(?:at )?(?:(?:12|twelve)(?: o'?clock)?,? ?(?:at )?)?(?<noon>noon|midday)\b/g,
+  /\b(?:at )?(?:(?:12|twelve)(?: o'?clock)?,? ?(?:at )?)?(?<midnight>midnight)\b/g,
   new RegExp(`\\b(?:at )?(?<shift>half past|quarter past|quarter to) ${hour}\\b`, 'g'),
   new RegExp(`\\b(?:at )?${hour} ?o'?clock\\b`, 'g'),
   new RegExp(`(?<=\\b${part} )at ${hour}\\b(?! ?(?:cm|c|f|degrees|deg|inch|inches|in)\\b|[.\\d])`, 'g'),

@@ -19,7 +19,7 @@ export const flagWords: Readonly<Record<Exclude<Flag, 'filler'>, readonly string
     soaked away, have|has soaked away, have|has dried up|out|off, gone off, have|has gone off, have|has closed up?, have|has melted, have|has lifted, have|has
     cleared, have|has drained away
   `,
-  spread: words`give or take, either way, plus or minus, out either way, one way or the other`,
+  spread: words`give or take, out? either|each way|side, plus or minus, one way or the other, up or down`,
   mostly: words`mostly, mainly, largely, otherwise, elsewhere, in the main, for the most part, by and large, on the whole, in general`,
   or: words`or, /, nor`,
   doubt: words`

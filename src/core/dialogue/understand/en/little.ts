@@ -12,6 +12,7 @@ export const littleWords: LittleWords = {
   about: 'about',
   atDepth: set('at'),
   depth: set('deep down depth below'),
+  tall: set('tall high long'),
   depthBefore: set('depth'),
   abbreviations: set('approx deg temp abt c ca'),
   mayLeadNumber: set('bbch gs at force'),

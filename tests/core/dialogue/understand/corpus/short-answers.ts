@@ -48,7 +48,7 @@ export const shortAnswers: readonly Utterance[] = [
   [null, 'actually actually 9 at 30 cm', 'soil.temperature30cmC=9; ~'],
   [null, '9 at 30 cm actually', '"9 at 30 cm actually"'],
   [null, '9 at 30 cm. sorry', 'soil.temperature30cmC=9; ~'],
-  ['soil-temperature', '9 sorry 10', '"9 sorry 10"'],
+  ['soil-temperature', '9 sorry 10', 'soil.temperature30cmC=10; ~'],
   ['soil-temperature', '9, sorry, 10', 'soil.temperature30cmC=10; ~'],
   ['soil-temperature', '9. I meant 10', 'soil.temperature30cmC=10; ~'],
   ['soil-temperature', '9, no', 'soil.temperature30cmC=9; ~'],

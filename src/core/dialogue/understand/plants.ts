@@ -1,0 +1,63 @@
+import type { ClauseKind } from './clause-kind.ts';
+import type { Subject } from './lexicon-types.ts';
+import type { Measure } from './measures.ts';
+import { measuresFor } from './pack-words.ts';
+import type { Quantity } from './quantities.ts';
+import type { Amount, Scan } from './scan.ts';
+import type { UnderstandContext } from './types.ts';
+
+/** Subjects that grow. */
+const growing: ReadonlySet<Subject> = new Set<Subject>(['weed', 'crop', 'leaves', 'tillers']);
+
+/** True for what grows, and so has a height. */
+export function isPlant(subject: Subject): boolean {
+  return growing.has(subject) || subject.startsWith('plant:');
+}
+
+/** Units in which a height is told without saying that it is one; in others "tall" or the like stands beside it. */
+const plainUnits: ReadonlySet<Quantity['unit']> = new Set<Quantity['unit']>(['cm', 'in', 'ft']);
+const lengths: ReadonlySet<Quantity['unit']> = new Set<Quantity['unit']>(['mm', 'cm', 'm', 'in', 'ft', 'yd']);
+
+/**
+ * The plant that a length is the height of: the one named right after it, else the nearest before it, else the first after it, else
+ * the one that the clause before spoke of. Null where it is no length, or something else is spoken of that may have one.
+ */
+export function plantOf({ at, quantity, isTall }: Amount, scan: Scan, carried: Subject | null): Subject | null {
+  if (!(isTall ? lengths : plainUnits).has(quantity.unit)) return null;
+  const subjects = scan.subjects.filter(({ subject }) => !['temperature', 'treatment'].includes(subject));
+  if (subjects.some(({ subject }) => !isPlant(subject))) return null;
+  const owner =
+    subjects.find((one) => one.at === at + 1 + Number(isTall)) ??
+    subjects.findLast((one) => one.at < at) ??
+    subjects.find((one) => one.at > at);
+  if (owner !== undefined) return namedAt(owner.at, subjects);
+  return scan.unknown === 0 && scan.cues.every(({ entry }) => entry.rows.length === 0) ? carried : null;
+}
+
+/** What is named at a place: the pack's own before what is built in. */
+function namedAt(place: number, subjects: Scan['subjects']): Subject | null {
+  const named = subjects.flatMap(({ at, subject }) => (at === place ? [subject] : []));
+  return named.find((subject) => subject.startsWith('plant:')) ?? named[0] ?? null;
+}
+
+/** The plant that a clause told to be there, by its words or as the answer of the open question. */
+export function plantTold({ rest, answer }: ClauseKind, { asked, pack }: UnderstandContext): Subject | null {
+  if (rest === null && answer?.isYes) {
+    const heights = Object.values(measuresFor(pack)).flatMap((measure) => measure ?? []);
+    const height = heights.find(({ grows = [] }) => grows.some((fact) => asked?.facts.includes(fact)));
+    return height?.heightOf?.[0] ?? null;
+  }
+  const last = rest?.subjects.findLast(({ subject }) => isPlant(subject));
+  return rest === null || last === undefined || rest.flags.has('not') ? null : namedAt(last.at, rest.subjects);
+}
+
+/** True where a clause denies something of a plant beside its height: "no cleavers over 8 cm" tells of neither. */
+export function deniesHeight(scan: Scan): boolean {
+  if (!(scan.flags.has('not') || scan.flags.has('scant'))) return false;
+  return scan.amounts.some((amount) => plantOf(amount, scan, null) !== null);
+}
+
+/** True for the height of this plant. */
+export function isHeightOf({ heightOf = [] }: Measure, plant: Subject): boolean {
+  return heightOf.includes(plant);
+}

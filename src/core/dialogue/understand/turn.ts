@@ -1,0 +1,74 @@
+import type { ClauseKind } from './clause-kind.ts';
+import { measuresFor } from './pack-words.ts';
+import { readClause } from './read-clause.ts';
+import type { ReaderContext } from './reader-context.ts';
+import type { Gathered, Left } from './said-after.ts';
+import type { Scan } from './scan.ts';
+
+/** What a clause is to a number put right in the same text: the word that takes it back, or the number in its place. */
+export type Turn = 'takes-back' | 'in-its-place';
+
+/** Finds "wind 9, no, 10" and "wind 9 sorry 10": a number, then words that take it back, then another number that says of what alone. */
+export function turnsOf(kinds: readonly ClauseKind[]): readonly (Turn | null)[] {
+  const turns: (Turn | null)[] = kinds.map(() => null);
+  for (let at = 1; at < kinds.length; at += 1) {
+    const isAfterNumber = turns[at - 1] === 'in-its-place' || (kinds[at - 1]?.rest?.amounts.length ?? 0) > 0;
+    if (!isAfterNumber) continue;
+    let last = at;
+    while (takesBack(kinds[last]) && kinds[last]?.rest === null) last += 1;
+    const isTaken = last > at ? !kinds[last]?.answer?.isYes : takesBack(kinds[last]);
+    if (!isTaken || !isBare(kinds[last]?.rest ?? null)) continue;
+    turns.fill('takes-back', at, last);
+    turns[last] = 'in-its-place';
+  }
+  return turns;
+}
+
+function takesBack(kind: ClauseKind | undefined): boolean {
+  if (kind === undefined || kind.intent !== null) return false;
+  return kind.corrects || (kind.answer !== null && kind.isPlain && !kind.answer.isYes);
+}
+
+function isBare(rest: Scan | null): boolean {
+  return rest?.amounts.length === 1 && rest.subjects.length === 0 && rest.unknown === 0 && rest.agoHours === undefined;
+}
+
+/** A number in place of another: its clause and context, which make it one of the same fact. */
+interface InPlace {
+  readonly rest: Scan;
+  readonly context: ReaderContext;
+}
+
+/** The number in place of the one before it, of its fact and, where it has none, in its unit; null where it can be none of that fact. */
+export function inPlaceOf(kind: ClauseKind, left: Left, context: ReaderContext, { offered }: Gathered): InPlace | null {
+  const before = left.reading?.found.at(-1);
+  const [amount] = kind.rest?.amounts ?? [];
+  if (kind.rest === null || amount === undefined || before?.reading.type !== 'number') return null;
+  if (offered.at(-1)?.fact !== before.fact) return null;
+  const unit = amount.quantity.unit ?? left.unit;
+  if (unit !== null && !Object.hasOwn(measuresFor(context.pack)[before.fact]?.units ?? {}, unit)) return null;
+  const rest = { ...kind.rest, amounts: [{ ...amount, quantity: { ...amount.quantity, unit } }] };
+  const own = { asked: [before.fact], bareFact: before.fact, carried: null, carriedDepthCm: before.depthCm ?? null };
+  return { rest, context: { ...context, ...own } };
+}
+
+/** Reads the number in place of the one before it: told as surely, of the same time. */
+export function readInPlace(
+  { rest, context }: InPlace,
+  quote: string,
+  left: Left,
+  kind: ClauseKind,
+  gathered: Gathered,
+): Left {
+  const reading = readClause(rest, context);
+  const last = gathered.offered.at(-1);
+  const isBareToo = kind.rest?.amounts[0]?.quantity.unit === null;
+  gathered.refused.push(...reading.refused);
+  if (reading.found.length === 0 || last === undefined) gathered.lost.push(quote);
+  gathered.offered.splice(-1, 1);
+  for (const one of reading.found) {
+    const doubtful = one.doubtful || (isBareToo && last?.doubtful === true);
+    gathered.offered.push({ ...last, ...one, doubtful, quote, replaces: true });
+  }
+  return { ...left, reading, kind, waiting: null };
+}
