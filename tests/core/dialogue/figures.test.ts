@@ -138,6 +138,13 @@ describe('the figure of the soil', () => {
     expect(of({ usualAirYears: 20 })?.description).toContain('the usual air of the place, by 20 past years, stands in');
   });
 
+  test('rounds no temperature onto the limit, neither in the sentence nor in the table', () => {
+    const near = [10.04, 9.96].map((valueC, index) => ({ ...coolingSoil[0]!, at: hoursOn(index * 24), valueC }));
+    const figure = of({ soilTemperature: near });
+    expect(figure?.description).toMatch(/^10\.04 C now, 9\.96 C on Friday 13 November\. .* the limit, 10\.0 C\.$/);
+    expect(figure?.table.rows.map(([, middle]) => middle)).toEqual(['10.04', '9.96']);
+  });
+
   test('says nothing of an end of the forecast that lies beyond the line', () => {
     const figure = of({ soilTemperature: coolingSoil.slice(0, 5) });
     expect(figure?.beyondFrom).toBeNull();

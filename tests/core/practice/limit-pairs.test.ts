@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { compiledFor } from '../../../src/core/dialogue/standing.ts';
 import { judgeDay } from '../../../src/core/practice/judge-day.ts';
 import { limitPairs } from '../../../src/core/practice/limit-pairs.ts';
+import { good } from '../compare/small-pack.ts';
 import { smallAt, smallWorld } from './small-world.ts';
 
 /** The ways in which one fact alone decides a rule of the small pack, a line each. */
@@ -64,6 +65,12 @@ describe('the ways to bring a rule to its limit', () => {
     `);
     const moved = found.map((one) => Object.keys(JSON.parse(one.slice(one.indexOf('with ') + 5)) as object).length);
     expect(moved).toEqual(moved.toSorted((a, b) => a - b));
+  });
+
+  test('of two ways that are both known on the plain day leave the other one unknown too', () => {
+    const known = pairs('too-dry', { ...good, 'soil.feel': 'moist', 'soil.fieldCapacityPercent': 70 });
+    expect(known.length).toBeGreaterThan(0);
+    for (const one of known) expect(one).toMatch(/null\}$/);
   });
 
   test('start from nothing known where the plain day knows nothing', () => {

@@ -12,9 +12,9 @@ function rule(id: string, title: string, met = ''): Rule {
 }
 
 /** What a text means among invented rules: the ids, the best first; "nothing" or "none". */
-function meant(text: string, rules: readonly Rule[], glossary: typeof world.pack.glossary = []): string {
+function meant(text: string, rules: readonly Rule[], glossary: typeof world.pack.glossary = [], code = 'en'): string {
   const pack = { ...world.pack, rules, glossary };
-  const found = matchReason(text, pack, world.definitionOf, catalogueOf('en'), practiceWordsOf('en'));
+  const found = matchReason(text, pack, world.definitionOf, catalogueOf(code), practiceWordsOf(code));
   if ('rule' in found) return found.rule;
   return 'perhaps' in found ? found.perhaps.join(' ') : Object.keys(found).join();
 }
@@ -77,4 +77,14 @@ test('a trade term counts for the rules that say it, by all its words', () => {
   expect(meant('hardpan', rules, [pan])).toBe('till');
   expect(meant('pflugsohle', rules, [pan])).toBe('none');
   expect(meant('hardpan', rules, [{ ...pan, forms: {} }])).toBe('none');
+});
+
+test('a word that only begins a phrase for "nothing", as German "sonst nichts", has forms like any other', () => {
+  const german = (id: string, title: string): Rule => ({
+    ...rule(id, ''),
+    text: { de: { title, met: '', unknown: '' } },
+  });
+  const rules = [german('rest', 'Sonst feucht'), german('frost', 'Frost'), german('hail', 'Hagel')];
+  expect(meant('sonstiges', rules, [], 'de')).toBe('rest');
+  expect(meant('sonst nichts', rules, [], 'de')).toBe('nothing');
 });

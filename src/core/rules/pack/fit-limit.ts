@@ -32,7 +32,7 @@ export function limitFits(
   if (precision !== undefined && Big(precision).times(10).lte(lastDecimalPlace(value))) return true;
   report('FACT_TOO_COARSE', place, {
     expected: `a step of at most ${lastDecimalPlace(value).div(10).toString()} for the limit ${show(value)}`,
-    came: `${fact} kept in steps of ${precision ?? 'no stated size'}`,
+    came: `${fact} kept in steps of ${precision}`,
     fact,
     parameter: parameter.id,
   });

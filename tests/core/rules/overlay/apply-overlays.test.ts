@@ -3,7 +3,7 @@ import { describeError } from '../../../../src/core/errors/coded-error.ts';
 import { applyOverlays } from '../../../../src/core/rules/overlay/apply-overlays.ts';
 import { brokenConditions } from './examples.ts';
 import { brokenOtherwise } from './other-examples.ts';
-import { apply, shipped } from './overlay-of.ts';
+import { apply, parameter, shipped } from './overlay-of.ts';
 import { brokenParameters } from './parameter-examples.ts';
 import { plain } from './plain-examples.ts';
 
@@ -19,6 +19,14 @@ describe('what loosens anything protected is refused', () => {
       for (const each of words) expect(message).toContain(each);
     },
   );
+});
+
+test('of two limits of one rule that are moved at once, the one that loosens it is blamed', () => {
+  const later = { validFrom: '2026-11-01' };
+  const parameters = [parameter('rainTotalLimitMm', 5), parameter('rainHourLimitMmPerH', 9, later)];
+  const { findings } = apply({ parameters });
+  const blamed = findings.filter(({ code }) => code === 'OVERLAY_PARAMETER_LOOSENED').map(({ pointer }) => pointer);
+  expect(new Set(blamed)).toEqual(new Set(['/parameters/1/value']));
 });
 
 describe('what tightens, adds, or changes practice alone is taken', () => {

@@ -97,10 +97,20 @@ describe('control achieved', () => {
     () => abbott(10, -1),
     () => hendersonTilton(counts(0, 1, 2, 3)),
     () => hendersonTilton(counts(1, 1, 2, 0)),
-    () => countLimits(2.5, 0.95),
-    () => countLimits(3, 1),
-    () => countLimits(Number.NaN, 0.95),
   ])('counts from which nothing follows are refused with their code (%#)', (call) => {
     expect(call).toThrow(outOfRange);
+  });
+
+  test.each([
+    [2.5, 0.95, 'a whole count of 0 to 10000', 'NaN'],
+    [-1, 0.95, 'a whole count of 0 to 10000', '-1'],
+    [10_001, 0.95, 'a whole count of 0 to 10000', '10001'],
+    [Number.NaN, 0.95, 'a whole count of 0 to 10000', 'NaN'],
+    [3, 0.4, 'a confidence of 0.5 to 0.999', '0.4'],
+    [3, 1, 'a confidence of 0.5 to 0.999', '1'],
+  ])('limits of a count of %d with confidence %d are refused: wanted is %s', (count, confidence, expected, came) => {
+    expect(() => countLimits(count, confidence)).toThrow(
+      expect.objectContaining({ code: 'SCIENCE_OUT_OF_RANGE', details: { expected, came } }),
+    );
   });
 });

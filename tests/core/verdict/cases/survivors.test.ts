@@ -3,7 +3,7 @@ import type { Change } from '../../../../src/core/rules/mutate/types.ts';
 import { loadPack } from '../../../../src/core/rules/pack/load-pack.ts';
 import type { AppliedOverlay, Pack, PackCase } from '../../../../src/core/rules/pack-types.ts';
 import { resolveCase } from '../../../../src/core/rules/resolve-case.ts';
-import type { Condition } from '../../../../src/core/rules/types.ts';
+import type { Condition, Rule } from '../../../../src/core/rules/types.ts';
 import { killOf } from '../../../../src/core/verdict/cases/kill.ts';
 import { traceCases } from '../../../../src/core/verdict/cases/trace-cases.ts';
 import { casesThatHold, someCaseNotices, tryRules } from '../../../../src/core/verdict/cases/try-rules.ts';
@@ -171,4 +171,20 @@ test('where only what is not known shows a change, the case that would notice it
     facts: { 'soil.feel': 'moist', 'soil.fieldCapacityPercent': null },
   });
   expect(found !== 'equal' && found.kill?.facts).toEqual(calm.facts);
+});
+
+test('where the plainest way is hidden by another rule of the day, the next one is the case', () => {
+  const both: Condition = {
+    any: [
+      { fact: 'treatment.alreadyApplied', is: 'yes' },
+      { fact: 'field.bufferMarked', is: 'yes' },
+    ],
+  };
+  const before = holdRule('both', both);
+  const stop: Rule = { ...holdRule('drained', { fact: 'treatment.alreadyApplied', is: 'yes' }), effect: 'stop' };
+  const change: Change = { kind: 'effect', before, after: { ...before, effect: 'stop' } };
+  const pack = mini({ rules: [before, stop] });
+  const found = killOf(change, { pack, cases: [resolveCase(calm, pack)], definitionOf: factDefinition });
+  expect(found).toMatchObject({ facts: { 'treatment.alreadyApplied': 'no', 'field.bufferMarked': 'yes' } });
+  expect(found).toMatchObject({ kill: { expect: { verdict: 'wait', met: ['both'] } } });
 });

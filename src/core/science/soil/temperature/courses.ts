@@ -15,8 +15,7 @@ export function possibleCourses(filtered: Filtered, of: SoilModelConstants, coun
     .map(({ quickC, slowC }) => ownLoadings(filtered, of, quickC, slowC));
   const steps = stepsOf(filtered, of);
   const courses = Array.from({ length: count }, () => oneCourse(of, root, through, steps, draw));
-  const days = filtered.memories.length - filtered.today;
-  for (let day = 0; day < days; day += 1) {
+  for (let day = 0; day < through.length; day += 1) {
     const mean = courses.reduce((sum, course) => sum + course[day]!, 0) / count;
     const sd = Math.sqrt(courses.reduce((sum, course) => sum + (course[day]! - mean) ** 2, 0) / count) || 1;
     for (const course of courses) course[day] = (course[day]! - mean) / sd;

@@ -28,7 +28,7 @@ export function fallThroughOf(input: SoilTemperatureInput, limitC: number): Soil
   );
   let fallen = 0;
   let rewarmed = 0;
-  const settledOn = new Float64Array(ahead.length);
+  const settledOn = new Float64Array(estimates.length + 1);
   for (const course of possibleCourses(filtered, soilConstants30cm, courseCount)) {
     const isBelow = estimates.map(({ valueC }, day) => valueC + course[day]! * spreads[day]! < limitC);
     const firstBelow = isBelow.indexOf(true);
@@ -37,7 +37,7 @@ export function fallThroughOf(input: SoilTemperatureInput, limitC: number): Soil
       fallen += 1;
       if (isBelow.slice(firstBelow, ahead.length).includes(false)) rewarmed += 1;
     }
-    if (lastAbove + 1 < ahead.length) settledOn[lastAbove + 1]! += 1;
+    settledOn[lastAbove + 1]! += 1;
   }
   const dayOfChance = (chance: number) => {
     let sum = 0;

@@ -195,6 +195,24 @@ describe('falling through the limit for good', () => {
     expect(course(() => 19, 18)).toMatchObject({ day10: null, day50: null, day90: null, chanceOfWarmingBack: 0 });
   });
 
+  test.each([
+    [334, null],
+    [335, '2026-10-21'],
+  ])('looks at three weeks past the last day, 9 November: usual heat from day %d on puts it at %s', (from, day) => {
+    const meanAirCByDayOfYear = Array.from({ length: 366 }, (_, index) => (index + 1 < from ? 2 : 60));
+    const climatology = { meanAirCByDayOfYear, spreadC: 1, years: 30, source: 'invented' };
+    const days = daysWith(Array.from({ length: 40 }, () => 2));
+    expect(fallThroughOf(asked({ days, readings: [reading(20, 4.5)], climatology }), 7)).toMatchObject({
+      ...{ day10: day, day50: day, day90: day },
+    });
+  });
+
+  test('is told for air that is known to be just 0 C on days ahead', () => {
+    const days = daysWith(Array.from({ length: 40 }, () => 0));
+    const found = fallThroughOf(asked({ days, readings: [reading(20, 3)], airKnownUntil: dayAt(39) }), 10);
+    expect(found).toMatchObject({ day10: '2026-10-21', day90: '2026-10-21', chanceOfWarmingBack: 0 });
+  });
+
   test('is surer to warm back where warm days follow cold ones', () => {
     const back = course((day) => (day < 26 ? 3 : 15), 10.2).chanceOfWarmingBack;
     expect(back).toBeGreaterThan(course((day) => (day < 26 ? 8 : 2), 10.2).chanceOfWarmingBack);
