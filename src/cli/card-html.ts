@@ -4,7 +4,7 @@ import { escapeHtml } from '../server/hand-over/shown-page.ts';
 /** Styles of a card on paper: one A4 page, black on white, marks told by words and edges. */
 const styles = `@page{size:A4;margin:10mm}
 body{max-width:190mm;margin:0 auto;font:7.2pt/1.2 system-ui,sans-serif;color:#000;background:#fff}
-h1{margin:0;font-size:13pt}h2{margin:0 0 .7mm;font-size:8.5pt;border-bottom:.3mm solid}p{margin:0 0 1mm}
+h1{margin:0;font-size:13pt}h2{margin:0 0 .7mm;font-size:8.5pt;break-after:avoid;border-bottom:.3mm solid}p{margin:0 0 1mm}
 .parts{columns:2;column-gap:6mm}section{margin:0 0 1.5mm}.parts li{break-inside:avoid}
 ul{margin:0;padding:0;list-style:none}li{margin:0 0 .7mm}
 .mark{display:inline-block;padding:0 .8mm;border:.3mm solid;font-weight:700;font-size:7pt}

@@ -42,7 +42,9 @@ describe('a number box', () => {
     '<5',
     'ten',
   ])('never makes a number of %j', (text) => {
-    expect(parseNumber(text, wind)).toEqual({ problem: expect.stringContaining(`"${text}" is not just a number`) });
+    expect(parseNumber(text, wind)).toEqual({
+      problem: `"${text}" is not just a number. For wind at the boom write only the number (in km/h), for example 9.2 or 9,2. Other units go in the box for your own words.`,
+    });
   });
 
   test('an empty box is no zero', () => {

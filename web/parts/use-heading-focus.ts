@@ -6,7 +6,7 @@ import type { PageState } from '../chat/page-state.ts';
 /**
  * Moves the focus, and the top of the screen, to the heading of a verdict or question that is new, once the person has done something. Never while text
  * stands in the box that is being typed in, and never on a reload. What was said in own words, and any line that comes without a new card, is
- * brought into view from the person's own line on.
+ * brought into view from the person's own line on. Where what was pressed is gone, as Undo is, the focus rests on the card that stands.
  */
 export function useHeadingFocus(
   inside: RefObject<HTMLElement>,
@@ -16,10 +16,13 @@ export function useHeadingFocus(
 ): void {
   const asked = question && `${question.id} ${question.ask}`;
   const line = entries.at(-1)?.id;
-  const before = useRef({ verdict: null as string | null, asked: null as string | null, line });
+  const before = useRef({ verdict: null as string | null, asked: null as string | null, line, isOwn: false });
   useEffect(() => {
     const was = before.current;
-    before.current = { verdict, asked, line };
+    const isOnCard = isFocused('[data-heading]');
+    /** True from what was said in own words on, also once the card that came of it has taken the focus. */
+    const isOwn = isFocused('.free-text') || (isOnCard && was.isOwn);
+    before.current = { verdict, asked, line, isOwn };
     if (!hasActed || isTyping()) return;
     const name =
       verdict !== null && verdict !== was.verdict
@@ -27,19 +30,25 @@ export function useHeadingFocus(
         : asked !== null && asked !== was.asked
           ? '[data-heading="question"]'
           : null;
-    const isInOwnWords = document.activeElement?.closest('.free-text') != null;
-    const heading = name === null ? null : inside.current?.querySelector<HTMLElement>(name);
-    heading?.focus({ preventScroll: true });
-    if (heading && !isInOwnWords) return heading.closest('section')?.scrollIntoView();
-    if (!heading && line === was.line) return;
-    lastSaid(inside.current)?.scrollIntoView({ block: isInOwnWords ? 'start' : 'nearest' });
+    const find = (selector: string) => inside.current?.querySelector<HTMLElement>(selector);
+    const heading = name === null ? null : find(name);
+    const isLost = document.activeElement === document.body && line !== was.line;
+    const rest = isLost ? (find('[data-heading="question"]') ?? find('[data-heading]')) : null;
+    (heading ?? rest)?.focus({ preventScroll: true });
+    if (heading && !isOwn) return heading.closest('section')?.scrollIntoView();
+    if (!heading && (line === was.line || (isOnCard && !isOwn))) return;
+    lastLine(inside.current, isOwn)?.scrollIntoView({ block: isOwn ? 'start' : 'nearest' });
   }, [verdict, asked, line]);
 }
 
-/** The person's last line in the log; the last line of all where none of theirs is shown. */
-function lastSaid(inside: HTMLElement | null): Element | null | undefined {
+/** The last line of the log; the person's own last one where that is wanted and shown. */
+function lastLine(inside: HTMLElement | null, isOwn: boolean): Element | undefined {
   const lines = [...(inside?.querySelectorAll('[role="log"] > .line') ?? [])];
-  return lines.findLast((one) => one.classList.contains('is-person')) ?? lines.at(-1);
+  return lines.findLast((one) => isOwn && one.classList.contains('is-person')) ?? lines.at(-1);
+}
+
+function isFocused(within: string): boolean {
+  return document.activeElement?.closest(within) != null;
 }
 
 function isTyping(): boolean {

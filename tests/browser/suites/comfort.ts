@@ -83,6 +83,20 @@ export function comfortSuite(): void {
       },
     );
 
+    test('taking back an answer shows what was taken back above the question that stands, which has the focus', async () => {
+      await onPage({}, async (page) => {
+        await chooseField(page, 'Mill Piece');
+        await answerOnce(page, fitDay);
+        await page.getByRole('button', { name: /^Undo: .*soil feels moist/ }).click();
+        const line = page.locator('.line', { hasText: /^Taken back: .*soil feels moist/ });
+        await line.waitFor();
+        await page.waitForFunction(() => document.activeElement?.matches('[data-heading="question"]'));
+        const [told, heading] = [await line.boundingBox(), await page.locator(questionHeading).boundingBox()];
+        expect(told!.y).toBeGreaterThanOrEqual(0);
+        expect(heading!.y + heading!.height).toBeLessThan(viewports[0].height * 0.8);
+      });
+    });
+
     test('text at twice its size fits 390 px without scrolling sideways, drawings and hand-over included', async () => {
       await onPage({}, async (page) => {
         const over = async () => {

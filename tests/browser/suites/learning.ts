@@ -35,6 +35,20 @@ async function printedPages(page: Page): Promise<number> {
   return pdf.match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
 }
 
+/** Headings of the card, on paper, that stand at the foot of a column without the first line of what they head. */
+async function lonelyHeadings(page: Page): Promise<(string | null)[]> {
+  await page.emulateMedia({ media: 'print' });
+  await page.setViewportSize({ width: 718, height: 1047 });
+  const lonely = await page.locator('.cab-parts section').evaluateAll((all) =>
+    all
+      .map((one) => [one.querySelector('h3'), one.querySelector('li')] as const)
+      .filter(([head, line]) => line!.getClientRects()[0]!.top < head!.getBoundingClientRect().bottom - 1)
+      .map(([head]) => head!.textContent),
+  );
+  await page.emulateMedia({ media: null });
+  return lonely;
+}
+
 /** The card as `loamward card --html` writes it. */
 async function writtenCard(language: string): Promise<string> {
   const folder = await mkdtemp(join(tmpdir(), 'loamward-card-'));
@@ -150,7 +164,7 @@ export function learningSuite(): void {
         await openPage(page, 'logic');
         const step = page.locator('.tour-steps > li').filter({ hasText: 'How does the soil feel in the hand?' });
         await step.locator('summary').click();
-        expect(await textOf(step)).toMatch(/Dry.*holds: soil too dry.*Then wait is sure/);
+        expect(await textOf(step)).toMatch(/Dry.*Holds: soil too dry.*Then wait is sure/);
         await step.getByRole('button', { name: 'Show it in the picture' }).click();
         await page.waitForFunction(() => document.activeElement?.id === 'node-question_soil-feel');
       });
@@ -188,7 +202,7 @@ export function learningSuite(): void {
           const name = classes.get(said) ?? names.find((one) => ![...classes.values()].includes(one)) ?? 'Dry';
           await page.getByRole('button', { name, exact: true }).click();
           const told = await textOf(page.locator('.hand-told'));
-          const right = /^(?:Right: |No\. This is )([^.,]+)/.exec(told)?.[1] ?? '';
+          const right = /^(?:Right: |No\. This is “)([^.,”]+)/.exec(told)?.[1] ?? '';
           classes.set(said, right);
           if (told.startsWith('No.')) expect(told).toContain(`${name} would be: `);
           if (turn === 3) {
@@ -215,6 +229,7 @@ export function learningSuite(): void {
       await page.locator('.cab-card').waitFor();
       expect(await page.locator('.cab-card li').count()).toBeGreaterThan(40);
       expect(await printedPages(page)).toBe(1);
+      expect(await lonelyHeadings(page)).toEqual([]);
       const written = await page.context().newPage();
       await written.setContent(await writtenCard(language));
       expect(await written.locator('li').count()).toBeGreaterThan(40);

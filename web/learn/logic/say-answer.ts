@@ -3,7 +3,7 @@ import type { Effect } from '../../../src/core/rules/types.ts';
 import type { AnswerShape, TourAnswer } from '../../../src/core/tour/types.ts';
 import { inLanguage } from '../../../src/core/units/texts.ts';
 import { showWhole } from '../../../src/core/words/numbers.ts';
-import { unitSuffix } from '../../../src/core/words/units.ts';
+import { capital, unitSuffix } from '../../../src/core/words/units.ts';
 import { learnWords } from '../../words.ts';
 import type { Lesson } from '../open-rules.ts';
 import { askOf, factNames, ruleNames } from './names.ts';
@@ -44,5 +44,5 @@ export function answerLines({ rules, after, closes }: TourAnswer, lesson: Lesson
       .map(({ rule, waitsFor }) => own.open(lesson.titleOf(rule), factNames(waitsFor, lesson))),
     ...(closes.length > 0 ? [own.closes(closes.map((id) => askOf(id, lesson)).join(' '))] : []),
     own.after[after],
-  ];
+  ].map(capital);
 }

@@ -82,7 +82,7 @@ export const learn: LearnWords = {
     ask: 'Welche Klasse ist das?',
     thumb: 'Was die Hand fühlt',
     right: (name) => `Richtig: ${name}.`,
-    wrong: (name, chosen) => `Nein. Das ist ${name}, nicht ${chosen}.`,
+    wrong: (name, chosen) => `Nein. Das ist „${name}“, nicht „${chosen}“.`,
     instead: (chosen, feel) => `${chosen} wäre: ${feel}`,
     means: (rules) => `Nach diesen Regeln erfüllt es: ${rules}.`,
     meansNothing: 'Nach diesen Regeln steht dem nichts im Weg.',

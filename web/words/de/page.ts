@@ -61,7 +61,7 @@ export const page: PageWords = {
     empty: (label) =>
       `Für ${label} ist nichts eingetragen. Tragen Sie eine Zahl ein oder drücken Sie „Weiß ich nicht“.`,
     notANumber: (label, unit, came) =>
-      `„${came}“ ist nicht nur eine Zahl. Schreiben Sie für ${label} nur eine Zahl${unit}, zum Beispiel 9,2 oder 9.2. Andere Einheiten gehören in das Feld für Ihre eigenen Worte.`,
+      `„${came}“ ist nicht nur eine Zahl. Schreiben Sie für ${label} nur die Zahl${unit && ` (in${unit})`}, zum Beispiel 9,2 oder 9.2. Andere Einheiten gehören in das Feld für Ihre eigenen Worte.`,
     twoWays: (came, whole, decimal) =>
       `„${came}“ lässt sich auf zwei Arten lesen. Schreiben Sie ${whole} oder ${decimal}.`,
     outside: (label, low, high, unit, came) => `${label} geht von ${low} bis ${high}${unit}; ${came} liegt außerhalb.`,

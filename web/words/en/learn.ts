@@ -80,7 +80,7 @@ export const learn = {
     ask: 'Which class is this?',
     thumb: 'What the hand feels',
     right: (name: string) => `Right: ${name}.`,
-    wrong: (name: string, chosen: string) => `No. This is ${name}, not ${chosen}.`,
+    wrong: (name: string, chosen: string) => `No. This is “${name}”, not “${chosen}”.`,
     instead: (chosen: string, feel: string) => `${chosen} would be: ${feel}`,
     means: (rules: string) => `By these rules it meets: ${rules}.`,
     meansNothing: 'By these rules nothing stands in the way of it.',

@@ -59,7 +59,7 @@ export const page = {
   number: {
     empty: (label: string) => `Nothing is filled in for ${label}. Fill in a number, or press "I don't know".`,
     notANumber: (label: string, unit: string, came: string) =>
-      `"${came}" is not just a number. For ${label} write only a number${unit}, for example 9.2 or 9,2. Other units go in the box for your own words.`,
+      `"${came}" is not just a number. For ${label} write only the number${unit && ` (in${unit})`}, for example 9.2 or 9,2. Other units go in the box for your own words.`,
     twoWays: (came: string, whole: string, decimal: string) =>
       `"${came}" can be read in two ways. Write ${whole}, or ${decimal}.`,
     outside: (label: string, low: string, high: string, unit: string, came: string) =>
