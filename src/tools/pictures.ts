@@ -50,7 +50,9 @@ const shots: readonly Shot[] = [
   {
     name: 'feel-phone',
     does: async (page) => {
-      await withDrawing(page, /feel/);
+      await chooseField(page, 'Mill Piece');
+      await page.locator('.question-part', { hasText: /feel/ }).getByText('How do I find out?').click();
+      await page.locator('.picture-table').first().waitFor();
       await page.locator('.picture-table thead').evaluate((one) => one.scrollIntoView());
     },
   },
@@ -108,6 +110,16 @@ const shots: readonly Shot[] = [
     },
   },
   {
+    name: 'practice-phone',
+    does: async (page) => {
+      await page.getByRole('link', { name: 'Practice days' }).first().click();
+      await page.getByRole('button', { name: 'Wait', exact: true }).click();
+      await page.locator('#own-reason').fill('the soil is too warm');
+      await page.keyboard.press('Enter');
+      await page.locator('#answer-heading').evaluate((one) => one.scrollIntoView());
+    },
+  },
+  {
     name: 'settings-phone',
     does: async (page) => {
       await page.getByRole('button', { name: 'Settings' }).click();
@@ -143,7 +155,10 @@ async function take(browser: Browser, url: string, shot: Shot): Promise<number> 
     await page.getByRole('heading', { name: 'Which field?' }).waitFor();
     await shot.does(page);
     await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
-    if (shot.media) await page.emulateMedia({ media: shot.media });
+    if (shot.media) {
+      await page.emulateMedia({ media: shot.media });
+      await page.evaluate(() => scrollTo(0, 0));
+    }
     await page.waitForFunction(() => document.fonts.status === 'loaded');
     const png = await page.screenshot();
     await writeFile(join(folder, `${shot.name}.png`), png);
