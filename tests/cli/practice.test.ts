@@ -4,9 +4,9 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { runCommandLine } from '../../src/cli/main.ts';
 import { parseDaySet } from '../../src/core/practice/files.ts';
-import { inventedDays } from '../../src/demo/invented-seasons.ts';
 import { shipped, shippedPacks } from '../cases/shipped-pack.ts';
 import { fakeIo } from './fake-io.ts';
+import { irishTable } from './irish-table.ts';
 
 const second = shippedPacks.find(({ pack }) => pack.id === 'fluroxypyr-winter-wheat')!.pack;
 let folder: string;
@@ -19,28 +19,6 @@ async function run(args: readonly string[], lines: readonly string[] = []) {
   const io = fakeIo({}, lines);
   const status = await runCommandLine(args, io);
   return { status, out: io.out(), err: io.err() };
-}
-
-const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
-
-/** Two invented years in the form of the daily tables of the Irish service (its KeyDaily.txt), wind and gusts in knots. */
-function invented(): string {
-  const rows = inventedDays(7, 2021, 2).map(({ iso, airMaxC, airMinC, rainMm, windKmh, gustKmh, referenceMm }) => {
-    const [year, month, day] = iso.split('-');
-    const knots = (kmh: number | null) => (kmh === null ? '' : kmh / 1.852);
-    return [
-      `${day}-${months[Number(month) - 1]}-${year}`,
-      airMaxC,
-      airMinC,
-      rainMm,
-      knots(windKmh),
-      knots(gustKmh),
-      referenceMm,
-    ].join();
-  });
-  const head =
-    'Station Name: INVENTED\nStation Height: 80 M\nLatitude:53.0 ,Longitude: -1.0\n\ndate,maxtp,mintp,rain,wdsp,hg,pe\n';
-  return `${head}${rows.join('\n')}\n`;
 }
 
 const field = {
@@ -162,7 +140,7 @@ describe('loamward practice', () => {
 
 describe('loamward practice days', () => {
   test('chooses days of a recorded season that the rules judge as they did in the replay, and practice opens them', async () => {
-    await writeFile(join(folder, 'invented.csv'), invented());
+    await writeFile(join(folder, 'invented.csv'), irishTable(7, 2021, 2));
     const facts = join(folder, 'field.json');
     await writeFile(facts, JSON.stringify(field));
     const out = join(folder, 'days.json');
@@ -170,16 +148,16 @@ describe('loamward practice days', () => {
     expect(made.err).toBe('');
     expect(made.out).toMatch(/^\d+ days written to /);
     const set = parseDaySet(JSON.parse(await readFile(out, 'utf8')), shipped.pack, out);
-    expect(set).toMatchObject({ place: 'INVENTED', season: 2021, pack: { hash: shipped.pack.hash } });
+    expect(set).toMatchObject({ place: 'TOP BROW (INVENTED)', season: 2021, pack: { hash: shipped.pack.hash } });
     expect(set.days.length).toBeGreaterThan(10);
     expect(new Set(set.days.map(({ rule }) => rule)).size).toBeGreaterThan(3);
     const practised = await run(['practice', '--days', out, '--once'], ['2', 'a']);
-    expect(practised.out).toContain('Days of real weather: INVENTED, season 2021');
+    expect(practised.out).toContain('Days of real weather: TOP BROW (INVENTED), season 2021');
     expect(practised.out).toContain('You decided: Wait.');
   });
 
   test('of a treatment without a season the days are of the whole year; under another treatment the set is refused', async () => {
-    await writeFile(join(folder, 'invented.csv'), invented());
+    await writeFile(join(folder, 'invented.csv'), irishTable(7, 2021, 2));
     const facts = join(folder, 'wheat-field.json');
     const { date: _day, ...field } = second.plainDay?.facts ?? {};
     await writeFile(facts, JSON.stringify(field));
@@ -203,7 +181,7 @@ describe('loamward practice days', () => {
     expect(set.pack).toEqual({ id: second.id, hash: second.hash });
     expect(set.days.length).toBeGreaterThan(5);
     const practised = await run(['practice', '--pack', second.id, '--days', out, '--once'], ['2', 'a']);
-    expect(practised.out).toContain('Days of real weather: INVENTED, season 2021');
+    expect(practised.out).toContain('Days of real weather: TOP BROW (INVENTED), season 2021');
     const misfit = await run(['practice', '--days', out, '--once'], ['2', 'a']);
     expect(misfit.err).toMatch(/^PRACTICE_FILE_MISFIT.*days of the treatment propyzamide-winter-oilseed-rape/);
   });

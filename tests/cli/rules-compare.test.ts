@@ -7,8 +7,8 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import * as z from 'zod';
 import { type ComparisonReport, reportSchema } from '../../src/cli/compare/report-schema.ts';
 import { runCommandLine } from '../../src/cli/main.ts';
-import { inventedDays } from '../../src/demo/invented-seasons.ts';
 import { fakeIo, root } from './fake-io.ts';
+import { irishTable } from './irish-table.ts';
 
 const pack = 'propyzamide-winter-oilseed-rape';
 const overlay = {
@@ -37,29 +37,9 @@ beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'loamward-compare-'));
   await mkdir(join(folder, 'weather'));
   await writeFile(join(folder, 'overlay.json'), JSON.stringify(overlay));
-  await writeFile(join(folder, 'weather', 'station.csv'), irishTable());
+  await writeFile(join(folder, 'weather', 'station.csv'), irishTable(5, 2016, 2));
 });
 afterAll(() => rm(folder, { recursive: true }));
-
-/** Two invented seasons in the form of an Irish daily table. */
-function irishTable(): string {
-  const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
-  const rows = inventedDays(5, 2016, 2).map(({ iso, airMinC, airMaxC, rainMm, windKmh, gustKmh, referenceMm }) => {
-    const [year = '', month = '', day = ''] = iso.split('-');
-    const knots = (kmh: number | null) => ((kmh ?? 0) / 1.852).toFixed(1);
-    return [
-      `${day}-${months[Number(month) - 1]}-${year}`,
-      airMaxC,
-      airMinC,
-      rainMm,
-      knots(windKmh),
-      knots(gustKmh),
-      referenceMm,
-    ].join();
-  });
-  const head = 'Station Name: TOP BROW (INVENTED)\nStation Height: 90 M\nLatitude:53.2 ,Longitude: -7.1\n\n';
-  return `${head}date,maxtp,mintp,rain,wdsp,hg,pe\n${rows.join('\n')}\n`;
-}
 
 /** Every tag of a text that is well-formed XML, with its attributes, the names around it and its text. Throws where one is not closed. */
 function tagsOf(xml: string) {

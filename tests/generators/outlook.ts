@@ -1,12 +1,14 @@
 import type {
   HourBlock,
   HourOutlook,
+  NeededChange,
   Outlook,
   SoilTemperaturePoint,
   SoilWaterDay,
   Window,
 } from '../../src/core/outlook/types.ts';
 import { type EpochSeconds, epochSeconds } from '../../src/core/units/brands.ts';
+import { number } from './small.ts';
 
 /** 12 November 2026, 10:00 at the field: the moment that invented outlooks look ahead from. */
 export const lookedAt = epochSeconds(Date.UTC(2026, 10, 12, 10) / 1000);
@@ -104,6 +106,22 @@ export function outlookWith(more: Partial<Outlook> = {}): Outlook {
     changes: [],
     smallestSet: [],
     spoiled: null,
+    ...more,
+  };
+}
+
+/** What a soil that is 0.8 C too warm for its limit of 10 C needs, some of it replaced. */
+export function soilTooWarm(more: Partial<NeededChange> = {}): NeededChange {
+  return {
+    rule: 'soil-too-warm',
+    fact: 'soil.temperature30cmC',
+    unit: 'C',
+    now: number(10.8),
+    how: 'reach',
+    to: 10,
+    by: -0.8,
+    lifts: 'days',
+    forecastAt: null,
     ...more,
   };
 }

@@ -39,3 +39,17 @@ export function holdRule(id: string, when: Condition): Rule {
     text: {},
   };
 }
+
+/** Ten facts that are yes or no. */
+export const tenSigns = [
+  'field.drained',
+  'field.organicSoil',
+  'field.bufferMarked',
+  'field.loosenedThisSeason',
+  'field.waterPlanAgreed',
+  'treatment.alreadyApplied',
+  'treatment.partnerInTank',
+  'crop.frostOnLeaves',
+  'weed.present',
+  'sun.daylight',
+] as const;

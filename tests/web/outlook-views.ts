@@ -14,10 +14,11 @@ import {
   hoursOn,
   lookedAt,
   outlookWith,
+  soilTooWarm,
   wettingSoil,
   windowWith,
 } from '../generators/outlook.ts';
-import { number, signsSeen } from '../generators/small.ts';
+import { signsSeen } from '../generators/small.ts';
 
 const cracks = [block('soil-cracked', 'days')];
 
@@ -73,17 +74,7 @@ export const fullOutlook: Outlook = outlookWith({
       lifts: 'days',
       forecastAt: null,
     },
-    {
-      rule: 'soil-too-warm',
-      fact: 'soil.temperature30cmC',
-      unit: 'C',
-      now: number(10.8),
-      how: 'reach',
-      to: 10,
-      by: -0.8,
-      lifts: 'days',
-      forecastAt: hoursOn(120),
-    },
+    soilTooWarm({ forecastAt: hoursOn(120) }),
   ],
 });
 

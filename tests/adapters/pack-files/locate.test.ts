@@ -1,34 +1,12 @@
-import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { locateFindings } from '../../../src/adapters/pack-files/locate.ts';
 import type { Finding } from '../../../src/core/rules/pack/findings.ts';
 import { checkPack } from '../../../src/core/rules/pack/load-pack.ts';
-import { miniPack } from '../../fixtures/mini-pack.ts';
-import { put, writtenOut } from '../../fixtures/thorough-pack.ts';
+import { type Broken, breakPack, brokenTopics } from '../../fixtures/broken-pack.ts';
+import { writtenOut } from '../../fixtures/thorough-pack.ts';
 
-interface Broken {
-  readonly name: string;
-  readonly file: string;
-  readonly at?: string;
-  readonly value?: unknown;
-  readonly text?: string;
-  readonly code: string;
-  readonly pointer: string;
-}
-
-const folder = new URL('../../fixtures/broken-packs/', import.meta.url);
-const examples = readdirSync(folder).flatMap(
-  (file) => JSON.parse(readFileSync(new URL(file, folder), 'utf8')) as Broken[],
-);
-
-function filesOf({ file, at = '', value, text }: Broken): Map<string, string> {
-  const parsed = miniPack();
-  if (at === '' && value === undefined) delete parsed[file];
-  else put(parsed, file, at, value);
-  const files = writtenOut(parsed);
-  if (text !== undefined) files.set(file, text);
-  return files;
-}
+const examples = brokenTopics.flatMap(([, table]) => table);
+const filesOf = (broken: Broken) => breakPack(broken, writtenOut);
 
 /** The part of a text from a line and column on, both counted from 1. */
 function from(text: string, { line, column }: { readonly line: number; readonly column: number }): string {

@@ -22,7 +22,6 @@ import {
 const { pack } = shipped;
 const world = { pack, forecast: null };
 const without = (...facts: Parameters<typeof fieldLess>[1][]): Told => started(pack, fieldLess(fitMorning, ...facts));
-const _last = (...told: Told[]) => lines(talk(told, world), pack).at(-1);
 
 describe('what a press amounts to in words', () => {
   test.each<[string, Told, string]>([

@@ -10,7 +10,6 @@ import { dryland, fieldLess, fitMorning } from './ready-field.ts';
 import { morning } from './talk.ts';
 
 const { pack } = shipped;
-const _world = { pack, forecast: null };
 const fresh: PlanState = { spent: new Set(), checkRest: false, wantsDose: false, forecast: 'failed' };
 type Values = Parameters<typeof fieldLess>[0];
 

@@ -112,15 +112,7 @@ describe('what is said', () => {
   });
 
   test('without anything to take is told so', () => {
-    const understand = () => ({
-      readings: [],
-      intents: [],
-      correction: false,
-      notUnderstood: [],
-      refused: [],
-      remarks: [],
-    });
-    expect(lines(talk([begin, said('hm')], { ...world, understand }), pack).at(-1)).toBe(
+    expect(lines(talk([begin, said('hm')], { ...world, understand: listener({ hm: {} }) }), pack).at(-1)).toBe(
       '- I found nothing to take from that. Say it in other words, or choose an answer.',
     );
   });

@@ -8,26 +8,11 @@ import { inventedForecast } from '../../../src/demo/invented-weather.ts';
 import { shipped } from '../../cases/shipped-pack.ts';
 import { heard, listener } from './listener.ts';
 import { fieldLess, fitMorning } from './ready-field.ts';
-import {
-  fieldOf,
-  line,
-  lines,
-  look,
-  morning,
-  pressed,
-  said,
-  stamp,
-  started,
-  type Told,
-  take,
-  talk,
-  undone,
-} from './talk.ts';
+import { fieldOf, line, look, morning, pressed, said, stamp, started, type Told, take, talk, undone } from './talk.ts';
 
 const { pack } = shipped;
 const world = { pack, forecast: null };
 const without = (...facts: Parameters<typeof fieldLess>[1][]): Told => started(pack, fieldLess(fitMorning, ...facts));
-const _last = (...told: Told[]) => lines(talk(told, world), pack).at(-1);
 
 describe('a view', () => {
   test('of nothing is empty', () => {

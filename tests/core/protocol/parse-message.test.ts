@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { ConversationView } from '../../../src/core/dialogue/view-types.ts';
 import { reportOf } from '../../../src/core/errors/coded-error.ts';
 import { errorTable } from '../../../src/core/errors/table.ts';
 import { parseClientMessage, parseServerMessage } from '../../../src/core/protocol/parse-message.ts';
+import { emptyView } from '../../web/views.ts';
 
 const stamp = { id: 'e1', at: 1_795_600_000, device: 'page', count: 1 };
 const answer = {
@@ -13,23 +13,6 @@ const answer = {
   choices: [],
   numbers: { 'soil.temperature30cmC': 9.2 },
   doesNotKnow: false,
-};
-
-const emptyView: ConversationView = {
-  language: 'en',
-  field: null,
-  packTitle: 'Pack',
-  entries: [],
-  earlier: 0,
-  question: null,
-  verdict: null,
-  outlook: null,
-  said: [],
-  fields: [],
-  terms: [],
-  now: '2026-11-12T10:00:00Z',
-  busy: null,
-  eventCount: 0,
 };
 
 describe('a message that is right', () => {

@@ -1,29 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import type { WordedReason } from '../../../src/core/dialogue/decision-types.ts';
 import type { ConversationView, VerdictView } from '../../../src/core/dialogue/view-types.ts';
 import { catalogueOf } from '../../../src/core/words/catalogue.ts';
 import { handOverOf, handOverText } from '../../../src/core/words/hand-over.ts';
 import { emptyView, plainVerdict } from '../../web/views.ts';
+import { reason } from './reason-of.ts';
 
 const words = catalogueOf('en');
-
-const reason = (rule: string, more: Partial<WordedReason> = {}): WordedReason => {
-  return {
-    rule,
-    effect: 'hold',
-    authority: 'practice',
-    lifts: 'hours',
-    outcome: 'met',
-    margin: null,
-    marginUnit: null,
-    title: `Title ${rule}`,
-    text: `Text ${rule}.`,
-    lift: `Lift ${rule}`,
-    margins: [],
-    marginText: null,
-    ...more,
-  };
-};
 
 function viewWith(verdict: Partial<VerdictView>, more: Partial<ConversationView> = {}): ConversationView {
   return { ...emptyView, ...more, verdict: { ...plainVerdict, ...verdict } };
@@ -57,7 +39,7 @@ describe('an answer handed over', () => {
   test('is, as text, this', () => {
     expect(handOverText(handOverOf(full, words)!)).toBe(
       [
-        'Residual herbicide on Mill Piece: does today suit?',
+        'Propyzamide on winter oilseed rape, Mill Piece: does today suit?',
         'INVENTED: farm, day and weather are made up. Nothing here is about a real field.',
         '',
         'Wait.',
@@ -97,7 +79,7 @@ describe('an answer handed over', () => {
 
   test('of a real field that has no name, by a stop: no label of what is invented, no dose', () => {
     const stopped = handOverOf(viewWith({ verdict: 'do-not-spray' }, { field: null }), words)!;
-    expect(stopped.title).toBe('Residual herbicide on a field without a name: does today suit?');
+    expect(stopped.title).toBe('Propyzamide on winter oilseed rape, a field without a name: does today suit?');
     expect(stopped.invented).toBeNull();
     expect(stopped.parts.map(({ id }) => id)).toEqual(['basis']);
   });

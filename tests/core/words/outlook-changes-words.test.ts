@@ -5,8 +5,8 @@ import { catalogueOf } from '../../../src/core/words/catalogue.ts';
 import { describeNeed } from '../../../src/core/words/outlook-changes.ts';
 import { describeFallThrough } from '../../../src/core/words/outlook-soil.ts';
 import { factDefinition } from '../../fixtures/core-facts.ts';
-import { lookedAt } from '../../generators/outlook.ts';
-import { number, signsSeen } from '../../generators/small.ts';
+import { lookedAt, soilTooWarm } from '../../generators/outlook.ts';
+import { signsSeen } from '../../generators/small.ts';
 
 const words = catalogueOf('en');
 const wording = { words, zone: 'Europe/London', definitionOf: factDefinition, titleOf: (rule: string) => rule };
@@ -49,19 +49,6 @@ describe('falling through the limit', () => {
 });
 
 describe('what would have to change', () => {
-  const change = (more: Partial<NeededChange>): NeededChange => ({
-    rule: 'soil-too-warm',
-    fact: 'soil.temperature30cmC',
-    unit: 'C',
-    now: number(10.8),
-    how: 'reach',
-    to: 10,
-    by: -0.8,
-    lifts: 'days',
-    forecastAt: null,
-    ...more,
-  });
-
   test('of a soil too warm beyond the forecast is told by the range of days with its chance', () => {
     const fallThrough = {
       limitC: 10,
@@ -70,7 +57,8 @@ describe('what would have to change', () => {
       day90: '2026-12-06',
       chanceOfWarmingBack: 0,
     };
-    const later = (more: Partial<NeededChange>) => describeNeed(change(more), wording, { at: lookedAt, fallThrough });
+    const later = (more: Partial<NeededChange>) =>
+      describeNeed(soilTooWarm(more), wording, { at: lookedAt, fallThrough });
     expect(later({})).toBe(
       'Soil temperature at 30 cm: 10.8 C; it has to fall by 0.8 C, to 10.0 C. That takes days. ' +
         'Not for sure within the forecast. The soil at 30 cm is likely to fall below 10 C for good between 29 November and ' +
@@ -82,10 +70,10 @@ describe('what would have to change', () => {
 
   test('is told in the fact’s unit, with what brings it and when', () => {
     const said = [
-      change({}),
-      change({ forecastAt: epochSeconds(lookedAt + 5 * 86_400) }),
-      change({ now: { known: false, reason: 'not-asked' }, by: null }),
-      change({
+      soilTooWarm({}),
+      soilTooWarm({ forecastAt: epochSeconds(lookedAt + 5 * 86_400) }),
+      soilTooWarm({ now: { known: false, reason: 'not-asked' }, by: null }),
+      soilTooWarm({
         fact: 'soil.surface',
         unit: null,
         now: signsSeen(['cracked']),
@@ -93,7 +81,7 @@ describe('what would have to change', () => {
         to: 'cracked',
         by: null,
       }),
-      change({
+      soilTooWarm({
         fact: 'field.bufferMarked',
         unit: null,
         now: { known: false, reason: 'not-asked' },
@@ -101,7 +89,7 @@ describe('what would have to change', () => {
         by: null,
         lifts: 'person',
       }),
-      change({ fact: 'date', unit: null, to: '2027-10-01', by: 320, lifts: 'season' }),
+      soilTooWarm({ fact: 'date', unit: null, to: '2027-10-01', by: 320, lifts: 'season' }),
     ].map((one) => describeNeed(one, wording, { at: lookedAt, fallThrough: null }));
     expect(said).toMatchInlineSnapshot(`
       [

@@ -4,31 +4,15 @@ import { catalogueOf } from '../../../src/core/words/catalogue.ts';
 import { describeLeast, describeNeed } from '../../../src/core/words/outlook-changes.ts';
 import { describeFallThrough } from '../../../src/core/words/outlook-soil.ts';
 import { factDefinition } from '../../fixtures/core-facts.ts';
-import { hoursOn, lookedAt } from '../../generators/outlook.ts';
+import { hoursOn, lookedAt, soilTooWarm } from '../../generators/outlook.ts';
 import { choice, number } from '../../generators/small.ts';
 
 const words = catalogueOf('en');
 const wording = { words, zone: 'Europe/London', definitionOf: factDefinition, titleOf: (rule: string) => rule };
 
-/** A soil that is 0.8 C too warm for its limit of 10 C. */
-function change(more: Partial<NeededChange> = {}): NeededChange {
-  return {
-    rule: 'soil-too-warm',
-    fact: 'soil.temperature30cmC',
-    unit: 'C',
-    now: number(10.8),
-    how: 'reach',
-    to: 10,
-    by: -0.8,
-    lifts: 'days',
-    forecastAt: null,
-    ...more,
-  };
-}
-
 describe('what has to change', () => {
   const told = (more: Partial<NeededChange>) =>
-    describeNeed(change(more), wording, { at: lookedAt, fallThrough: null });
+    describeNeed(soilTooWarm(more), wording, { at: lookedAt, fallThrough: null });
   const wind = { fact: 'wind.boomKmh', unit: 'km/h', now: number(12), to: 9.6, by: -2.4, lifts: 'hours' } as const;
   test.each<[string, Partial<NeededChange>, string]>([
     [
@@ -73,7 +57,7 @@ describe('what has to change', () => {
 
 describe('a fall of the soil later than the forecast', () => {
   const fallThrough: FallThrough = { limitC: 10, day10: null, day50: null, day90: null, chanceOfWarmingBack: 0 };
-  const told = (more: Partial<NeededChange>) => describeNeed(change(more), wording, { at: lookedAt, fallThrough });
+  const told = (more: Partial<NeededChange>) => describeNeed(soilTooWarm(more), wording, { at: lookedAt, fallThrough });
   test.each<[string, Partial<NeededChange>, boolean]>([
     ['the soil falls to that limit', {}, true],
     ['the soil falls to another limit', { to: 9 }, false],
@@ -89,10 +73,12 @@ describe('a fall of the soil later than the forecast', () => {
 
 test('the least that would turn the answer is named once each', () => {
   expect(describeLeast([], wording)).toBeNull();
-  expect(describeLeast([change(), change({ rule: 'other' })], wording)).toBe(
+  expect(describeLeast([soilTooWarm(), soilTooWarm({ rule: 'other' })], wording)).toBe(
     "The least that would turn today's answer, as far as it is known: soil temperature at 30 cm.",
   );
-  expect(describeLeast([change(), change({ fact: 'soil.feel' })], wording)).toContain(' and feel of the soil');
+  expect(describeLeast([soilTooWarm(), soilTooWarm({ fact: 'soil.feel' })], wording)).toContain(
+    ' and feel of the soil',
+  );
 });
 
 describe('the soil through its limit', () => {

@@ -8,27 +8,10 @@ import { headlineOf } from '../../../src/core/words/headline.ts';
 import { jobsOf, liftBeside, notJudged } from '../../../src/core/words/jobs.ts';
 import { whyOf } from '../../../src/core/words/why.ts';
 import { factDefinition } from '../../fixtures/core-facts.ts';
+import { reason } from './reason-of.ts';
 
 const words = catalogueOf('en');
 
-/** A reason named by one letter: what holds is met unless said otherwise. */
-function reason(rule: string, more: Partial<WordedReason> = {}): WordedReason {
-  return {
-    rule,
-    effect: 'hold',
-    authority: 'practice',
-    lifts: 'hours',
-    outcome: 'met',
-    margin: null,
-    marginUnit: null,
-    title: `Title ${rule}`,
-    text: `Text ${rule}.`,
-    lift: `Lift ${rule}.`,
-    margins: [],
-    marginText: null,
-    ...more,
-  };
-}
 const person = { lifts: 'person' } as const;
 const unknown = { outcome: 'unknown' } as const;
 const seasonStop = { effect: 'stop', lifts: 'season' } as const;

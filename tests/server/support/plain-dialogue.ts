@@ -3,6 +3,7 @@ import type { ConversationEvent, Effect, StartedEvent } from '../../../src/core/
 import { isSameEvent } from '../../../src/core/dialogue/same-event.ts';
 import type { ConversationView } from '../../../src/core/dialogue/view-types.ts';
 import { codedError, reportOf } from '../../../src/core/errors/coded-error.ts';
+import { emptyView } from '../../web/views.ts';
 
 /** A conversation that only remembers: enough to test what carries it. Texts ask for effects and faults by their words. */
 export interface PlainState {
@@ -49,7 +50,7 @@ export function plainDialogue(padding = 0): Dialogue<PlainState> {
     viewOf: ({ events }) => {
       const started = events.findLast((event): event is StartedEvent => event.kind === 'started');
       const view: ConversationView = {
-        language: 'en',
+        ...emptyView,
         field: started?.field
           ? {
               id: started.field.id,
@@ -60,15 +61,6 @@ export function plainDialogue(padding = 0): Dialogue<PlainState> {
           : null,
         packTitle: 'x'.repeat(padding),
         entries: events.map((event) => ({ kind: 'said', id: event.id, text: textOf(event) })),
-        earlier: 0,
-        question: null,
-        verdict: null,
-        outlook: null,
-        said: [],
-        fields: [],
-        terms: [],
-        now: '2026-11-12T10:00:00Z',
-        busy: null,
         eventCount: events.length,
       };
       return view;

@@ -13,6 +13,3 @@ export const availablePercentOfFeel: Readonly<Record<FeelClass, readonly [number
   'at-capacity': [100, 100],
   saturated: [100, Number.POSITIVE_INFINITY],
 };
-
-/** Every class of feel, from dry to saturated. */
-export const feelClasses = Object.keys(availablePercentOfFeel) as readonly FeelClass[];

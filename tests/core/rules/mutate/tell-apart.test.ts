@@ -9,7 +9,7 @@ import type { CompiledRule, Condition, Rule } from '../../../../src/core/rules/t
 import { factDefinition, ofCore } from '../../../fixtures/core-facts.ts';
 import { generatedParameters, ruleSet } from '../../../generators/conditions.ts';
 import { resolvedFacts } from '../../../generators/facts.ts';
-import { holdRule } from '../../../generators/small.ts';
+import { holdRule, tenSigns } from '../../../generators/small.ts';
 
 const compile = (rule: Rule): CompiledRule =>
   compileRules({ ...ofCore, rules: [rule], parameters: generatedParameters }, '2026-11-06').rules[0]!;
@@ -88,17 +88,7 @@ describe('every way in which facts can come out', () => {
 });
 
 describe('facts that can come out in more than a million ways', () => {
-  const facts = [
-    ...[
-      'field.drained',
-      'field.organicSoil',
-      'field.bufferMarked',
-      'field.loosenedThisSeason',
-      'field.waterPlanAgreed',
-    ],
-    ...['treatment.alreadyApplied', 'treatment.partnerInTank', 'crop.frostOnLeaves', 'weed.present', 'sun.daylight'],
-  ];
-  const yes = (count: number): Condition => ({ all: facts.slice(0, count).map((fact) => ({ fact, is: 'yes' })) });
+  const yes = (count: number): Condition => ({ all: tenSigns.slice(0, count).map((fact) => ({ fact, is: 'yes' })) });
 
   test('are gone through in plain values alone, ten of four ways each, and what shows there is told', () => {
     const { ways: found, whole } = ways(yes(10), yes(9));

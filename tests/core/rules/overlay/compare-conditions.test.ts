@@ -6,7 +6,7 @@ import { comparisonsIn } from '../../../../src/core/rules/reads.ts';
 import type { Condition } from '../../../../src/core/rules/types.ts';
 import { factDefinition, ofCore } from '../../../fixtures/core-facts.ts';
 import { generatedParameters } from '../../../generators/conditions.ts';
-import { holdRule } from '../../../generators/small.ts';
+import { holdRule, tenSigns } from '../../../generators/small.ts';
 
 const compiled = (...conditions: Condition[]) =>
   compileRules(
@@ -72,30 +72,20 @@ describe('a changed condition against the shipped one', () => {
     expect(compared(shipped, changed)).toEqual(found);
   });
 
-  const facts = [
-    ...[
-      'field.drained',
-      'field.organicSoil',
-      'field.bufferMarked',
-      'field.loosenedThisSeason',
-      'field.waterPlanAgreed',
-    ],
-    ...['treatment.alreadyApplied', 'treatment.partnerInTank', 'crop.frostOnLeaves', 'weed.present', 'sun.daylight'],
-  ];
   const yes = (fact: string): Condition => ({ fact, is: 'yes' });
 
   test('of more than a million combinations is looked through in plain values, and a breach among them is told', () => {
-    expect(compared({ any: facts.map(yes) }, { any: facts.slice(1).map(yes) })).toEqual([
-      Object.fromEntries(facts.map((fact) => [fact, fact === 'field.drained' ? 'yes' : 'no'])),
+    expect(compared({ any: tenSigns.map(yes) }, { any: tenSigns.slice(1).map(yes) })).toEqual([
+      Object.fromEntries(tenSigns.map((fact) => [fact, fact === 'field.drained' ? 'yes' : 'no'])),
       'met',
       'not-met',
     ]);
   });
 
   test('of which none shows one cannot be proved, and the number of combinations is told', () => {
-    const [first = '', ...rest] = facts;
+    const [first, ...rest] = tenSigns;
     const turned: Condition = { any: [{ not: { fact: first, isNot: 'yes' } }, ...rest.map(yes)] };
-    expect(compared({ any: facts.map(yes) }, turned)).toEqual({ kind: 'unprovable', combinations: 4 ** 10 });
+    expect(compared({ any: tenSigns.map(yes) }, turned)).toEqual({ kind: 'unprovable', combinations: 4 ** 10 });
   });
 });
 

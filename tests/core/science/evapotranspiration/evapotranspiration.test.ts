@@ -22,19 +22,8 @@ import { radiationFromTemperature } from '../../../../src/core/science/evapotran
 import { extraterrestrialRadiation } from '../../../../src/core/science/evapotranspiration/sky.ts';
 import { metresPerSecond } from '../../../../src/core/units/brands.ts';
 import { between, expectWithin, fao56, outOfRange, type PublishedCall, publishedCallTitle } from '../published.ts';
+import { uccle } from './examples.ts';
 
-/** Uccle, 6 July: FAO-56 Example 18. */
-const uccle: StationDay = {
-  latitude: 50.8,
-  elevationM: 100,
-  dayOfYear: 187,
-  highestC: 21.5,
-  lowestC: 12.3,
-  humidity: { highestPercent: 84, lowestPercent: 63 },
-  wind: metresPerSecond(10 / 3.6),
-  windHeightM: 10,
-  sun: { sunshineH: 9.25 },
-};
 const uccleActual = () => dailyVapourPressure(uccle.highestC, uccle.lowestC, uccle.humidity);
 const uccleSaturation = () => meanSaturationVapourPressure(uccle.highestC, uccle.lowestC);
 

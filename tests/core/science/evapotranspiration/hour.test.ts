@@ -13,19 +13,8 @@ import {
 import { extraterrestrialRadiation } from '../../../../src/core/science/evapotranspiration/sky.ts';
 import { metresPerSecond } from '../../../../src/core/units/brands.ts';
 import { between, expectWithin, fao56, outOfRange, type PublishedCall, publishedCallTitle } from '../published.ts';
+import { afternoon } from './examples.ts';
 
-/** N'Diaye, 1 October, 14 to 15 h local time, one hour behind UTC: FAO-56 Example 19. */
-const afternoon: WeatherHour = {
-  latitude: 16.217,
-  longitude: -16.25,
-  dayOfYear: 274,
-  middleUtcH: 15.5,
-  elevationM: 8,
-  temperatureC: 38,
-  vapourPressureKPa: vapourPressureOfAir(38, 52),
-  windAt2m: metresPerSecond(3.3),
-  solarRadiation: 2.45,
-};
 /** The same place, 2 to 3 h at night. */
 const night: WeatherHour = {
   ...afternoon,

@@ -1,36 +1,14 @@
 import { expect, test } from 'vitest';
 import type { Change } from '../../../../src/core/rules/mutate/types.ts';
-import { loadPack } from '../../../../src/core/rules/pack/load-pack.ts';
 import type { AppliedOverlay, Pack, PackCase } from '../../../../src/core/rules/pack-types.ts';
 import { resolveCase } from '../../../../src/core/rules/resolve-case.ts';
 import type { Condition, Rule } from '../../../../src/core/rules/types.ts';
 import { killOf } from '../../../../src/core/verdict/cases/kill.ts';
 import { traceCases } from '../../../../src/core/verdict/cases/trace-cases.ts';
-import { casesThatHold, someCaseNotices, tryRules } from '../../../../src/core/verdict/cases/try-rules.ts';
+import { casesThatHold, someCaseNotices } from '../../../../src/core/verdict/cases/try-rules.ts';
 import { factDefinition } from '../../../fixtures/core-facts.ts';
-import { filesOf, miniPack } from '../../../fixtures/mini-pack.ts';
-import { holdRule } from '../../../generators/small.ts';
-
-/** The mini pack with a root depth that soil can have. */
-function mini(more: Partial<Pack> = {}): Pack {
-  const { pack } = loadPack(filesOf(miniPack()));
-  const parameters = pack.parameters.map((one) => (one.id === 'deficitDepthM' ? { ...one, value: 0.3 } : one));
-  return { ...pack, parameters, ...more };
-}
-const calm: PackCase = {
-  file: 'cases/a.json',
-  name: 'a calm day',
-  at: '2026-11-06T09:00:00Z',
-  facts: {
-    'field.country': 'GB-ENG',
-    'wind.boomKmh': 5,
-    'soil.feel': 'moist',
-    'soil.surface': [],
-    'soil.temperature30cmC': 8,
-  },
-  expect: { verdict: 'spray-today' },
-};
-const trying = (cases: readonly PackCase[], pack = mini()) => tryRules(pack, cases, factDefinition);
+import { holdRule, tenSigns } from '../../../generators/small.ts';
+import { calm, mini, trying } from './calm-day.ts';
 
 function sayChange({ kind, before, after }: Change): string {
   if ('value' in after) return `limit ${before.id}: ${JSON.stringify(after.value)}`;
@@ -131,18 +109,8 @@ test('a limit by which facts are worked out too is tried on facts worked out ane
 });
 
 test('what cannot be gone through whole is never called equal', () => {
-  const facts = [
-    ...[
-      'field.drained',
-      'field.organicSoil',
-      'field.bufferMarked',
-      'field.loosenedThisSeason',
-      'field.waterPlanAgreed',
-    ],
-    ...['treatment.alreadyApplied', 'treatment.partnerInTank', 'crop.frostOnLeaves', 'weed.present', 'sun.daylight'],
-  ];
-  const [first, ...rest] = facts.map((fact): Condition => ({ fact, is: 'yes' })) as [Condition, ...Condition[]];
-  const turned: Condition = { not: { fact: facts[0] ?? '', isNot: 'yes' } };
+  const [first, ...rest] = tenSigns.map((fact): Condition => ({ fact, is: 'yes' })) as [Condition, ...Condition[]];
+  const turned: Condition = { not: { fact: tenSigns[0], isNot: 'yes' } };
   const change = (count: number): readonly [Pack, Change] => {
     const before = holdRule('many', { any: [first, ...rest.slice(0, count)] });
     const pack = mini({ rules: [before] });

@@ -1,49 +1,28 @@
 import { describe, expect, test } from 'vitest';
 import { applyChange } from '../../../../src/core/rules/mutate/types.ts';
-import { loadPack } from '../../../../src/core/rules/pack/load-pack.ts';
 import type { PackCase } from '../../../../src/core/rules/pack-types.ts';
 import { resolveCase } from '../../../../src/core/rules/resolve-case.ts';
 import { caseHolds } from '../../../../src/core/verdict/cases/judge-case.ts';
 import { affectedBy, traceCases } from '../../../../src/core/verdict/cases/trace-cases.ts';
-import { tryRules } from '../../../../src/core/verdict/cases/try-rules.ts';
 import { shipped } from '../../../cases/shipped-pack.ts';
-import { factDefinition } from '../../../fixtures/core-facts.ts';
-import { filesOf, miniPack } from '../../../fixtures/mini-pack.ts';
+import { miniPack } from '../../../fixtures/mini-pack.ts';
+import { calm as calmDay, mini, trying } from './calm-day.ts';
 
-/** The mini pack with a root depth that soil can have. */
-function load(parsed: Record<string, unknown>) {
-  const { pack } = loadPack(filesOf(parsed));
-  const parameters = pack.parameters.map((one) => (one.id === 'deficitDepthM' ? { ...one, value: 0.3 } : one));
-  return { ...pack, parameters };
-}
-const mini = load(miniPack());
-const trying = (cases: readonly PackCase[], pack = mini) => tryRules(pack, cases, factDefinition);
-const calm: PackCase = {
-  file: 'cases/a.json',
-  name: 'a calm day',
-  at: '2026-11-06T09:00:00Z',
-  facts: {
-    'field.country': 'GB-ENG',
-    'wind.boomKmh': 5,
-    'soil.feel': 'moist',
-    'soil.surface': [],
-    'soil.temperature30cmC': 8,
-  },
-  expect: { verdict: 'spray-today', notMet: ['too-dry'] },
-};
+const whole = mini();
+const calm: PackCase = { ...calmDay, expect: { verdict: 'spray-today', notMet: ['too-dry'] } };
 const holds = (pack: Parameters<typeof traceCases>[0], one: PackCase) =>
-  traceCases(pack, [resolveCase(one, mini)]).every(({ trace }) => caseHolds(trace, one));
+  traceCases(pack, [resolveCase(one, whole)]).every(({ trace }) => caseHolds(trace, one));
 
 describe('changes that no case notices', () => {
-  const tried = () => trying([calm]);
+  const tried = () => trying([calm], whole);
 
   test('are found, and the case that is offered for each holds now and fails after the change', () => {
     const { survivors, changes, failing } = tried();
     expect(failing).toEqual([]);
     expect(survivors.length).toBeGreaterThan(changes / 2);
     for (const { change, kill } of survivors) {
-      expect(kill && holds(mini, kill)).toBe(true);
-      expect(kill && holds(applyChange(mini, change), kill)).toBe(false);
+      expect(kill && holds(whole, kill)).toBe(true);
+      expect(kill && holds(applyChange(whole, change), kill)).toBe(false);
     }
   });
 
@@ -67,7 +46,7 @@ test('a rule that says something twice has a change that no facts tell apart, li
   const parsed = structuredClone(miniPack()) as Record<string, { rules: { id: string; when: unknown }[] }>;
   const rule = parsed['a.rules.json']!.rules.find(({ id }) => id === 'too-windy')!;
   rule.when = { any: [rule.when, rule.when] };
-  const { equal } = trying([calm], load(parsed));
+  const { equal } = trying([calm], mini({}, parsed));
   const members = equal.filter(({ kind, before }) => kind === 'member' && before.id === 'too-windy');
   expect(members).toHaveLength(1);
 });
@@ -102,12 +81,12 @@ describe('what a case says beyond the verdict is judged', () => {
 });
 
 test('a change of a rule affects it and all that name it, through others too', () => {
-  const { rules } = mini;
+  const { rules } = whole;
   const change = { kind: 'effect', before: rules.find(({ id }) => id === 'too-dry')!, after: rules[0]! } as const;
-  expect([...affectedBy(mini, change)].sort()).toEqual(['too-dry', 'warm-and-dry']);
+  expect([...affectedBy(whole, change)].sort()).toEqual(['too-dry', 'warm-and-dry']);
 });
 
 test('a case without a moment is refused', () => {
   const { at: _, ...undated } = calm;
-  expect(() => resolveCase(undated, mini)).toThrow(expect.objectContaining({ code: 'CASE_MISFIT' }));
+  expect(() => resolveCase(undated, whole)).toThrow(expect.objectContaining({ code: 'CASE_MISFIT' }));
 });
