@@ -41,12 +41,12 @@ export interface HandOver {
 
 /** The verdict that stands, for somebody else; null where none stands. */
 export function handOverOf(view: ConversationView, words: HandOverCatalogue): HandOver | null {
-  const { verdict, field } = view;
+  const { verdict, field, packTitle } = view;
   if (verdict === null) return null;
   const said = words.handOver;
   const handOver: Omit<HandOver, 'terms'> = {
     language: words.language,
-    title: said.title(field?.name ?? said.ownField),
+    title: said.title(packTitle, field?.name ?? said.ownField),
     invented: field?.invented ? said.invented : null,
     verdict: verdict.verdict,
     headline: verdict.headline,

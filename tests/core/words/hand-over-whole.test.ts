@@ -39,7 +39,7 @@ describe('an answer handed over', () => {
   test('is, as text, this', () => {
     expect(handOverText(handOverOf(full, words)!)).toBe(
       [
-        'Propyzamide on winter oilseed rape, Mill Piece: does today suit?',
+        'A pack, Mill Piece: does today suit?',
         'INVENTED: farm, day and weather are made up. Nothing here is about a real field.',
         '',
         'Wait.',
@@ -79,7 +79,7 @@ describe('an answer handed over', () => {
 
   test('of a real field that has no name, by a stop: no label of what is invented, no dose', () => {
     const stopped = handOverOf(viewWith({ verdict: 'do-not-spray' }, { field: null }), words)!;
-    expect(stopped.title).toBe('Propyzamide on winter oilseed rape, a field without a name: does today suit?');
+    expect(stopped.title).toBe('A pack, a field without a name: does today suit?');
     expect(stopped.invented).toBeNull();
     expect(stopped.parts.map(({ id }) => id)).toEqual(['basis']);
   });

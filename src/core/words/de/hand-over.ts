@@ -2,7 +2,7 @@ import type { Catalogue } from '../catalogue.ts';
 
 /** An answer handed over: printed, sent as text, shown under a link. */
 export const handOverWords: Catalogue['handOver'] = {
-  title: (field) => `Bodenherbizid auf ${field}: Passt der heutige Tag?`,
+  title: (treatment, field) => `${treatment}, ${field}: Passt der heutige Tag?`,
   ownField: 'einem Feld ohne Namen',
   invented: 'ERFUNDEN: Betrieb, Tag und Wetter sind ausgedacht. Nichts hier betrifft ein wirkliches Feld.',
   given: (time) => `Gegeben um ${time}.`,

@@ -1,6 +1,6 @@
 /** An answer handed over: printed, sent as text, shown under a link. */
 export const handOverWords = {
-  title: (field: string) => `Residual herbicide on ${field}: does today suit?`,
+  title: (treatment: string, field: string) => `${treatment}, ${field}: does today suit?`,
   ownField: 'a field without a name',
   invented: 'INVENTED: farm, day and weather are made up. Nothing here is about a real field.',
   given: (time: string) => `Given at ${time}.`,
