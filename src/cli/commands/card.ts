@@ -8,20 +8,20 @@ import { cardText, sayCard } from '../../core/words/say-card.ts';
 import { cardHtml } from '../card-html.ts';
 import { type Command, textOption } from '../command.ts';
 import { languageOption, wordsFor } from '../language.ts';
-import { firstPack, loadNamedPack } from '../packs.ts';
+import { packOf, packOption } from '../pack-option.ts';
 
 /** `loamward card`: the one-page card for the cab, as text or as a page to print. */
 export const card: Command = {
   name: 'card',
   summary: 'Prints a one-page card for the cab: limits, hand test, cautions.',
   options: {
-    pack: { type: 'string', value: 'PACK', help: `folder under rules/, or a path (${firstPack})` },
+    pack: packOption,
     language: languageOption,
     html: { type: 'string', value: 'FILE', help: 'file to write' },
   },
   examples: ['npx loamward card', 'npx loamward card --language de --html card.html'],
   run: async (parsed, io) => {
-    const { pack } = await loadNamedPack(io, textOption(parsed, 'pack') ?? firstPack);
+    const { pack } = await packOf(parsed, io);
     const words = wordsFor(parsed, io);
     const now = epochSeconds(io.now());
     const today = localDate(now, pack.zone);

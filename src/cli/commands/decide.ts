@@ -18,7 +18,8 @@ import type { Io } from '../io.ts';
 import { readJsonFile, readNamedFile } from '../json-file.ts';
 import { languageOption, wordsFor } from '../language.ts';
 import { overlayOption } from '../overlay-option.ts';
-import { firstPack, layLocal, loadNamedPack } from '../packs.ts';
+import { packOf, packOption } from '../pack-option.ts';
+import { layLocal } from '../packs.ts';
 import { wholeOutlookLines } from '../terminal/outlook-text.ts';
 import { whatIfText } from '../what-if-text.ts';
 
@@ -27,7 +28,7 @@ export const decide: Command = {
   name: 'decide',
   summary: 'Judges a file of facts once: spray today, wait or do not spray.',
   options: {
-    pack: { type: 'string', value: 'PACK', help: `folder under rules/, or a path (${firstPack})` },
+    pack: packOption,
     facts: { type: 'string', value: 'FILE', help: 'flat JSON object of fact ids and values; - for standard input' },
     forecast: { type: 'string', value: 'FILE', help: 'forecast as JSON: the service’s reply or our own form' },
     fetched: { type: 'string', value: 'INSTANT', help: 'when that forecast was fetched, where the file does not say' },
@@ -51,8 +52,7 @@ export const decide: Command = {
   run: async (parsed, io) => {
     const file = textOption(parsed, 'facts');
     if (file === undefined) throw codedError('OPTION_VALUE', { expected: '--facts FILE', came: 'no --facts' });
-    const name = textOption(parsed, 'pack') ?? firstPack;
-    const loaded = await loadNamedPack(io, name);
+    const loaded = await packOf(parsed, io);
     const words = wordsFor(parsed, io);
     const shipped: DecideRequest = {
       pack: loaded.pack,

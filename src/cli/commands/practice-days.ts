@@ -16,7 +16,7 @@ import { practiceWordsOf } from '../../core/words/practice-words.ts';
 import { type Command, type Parsed, textOption } from '../command.ts';
 import { readJsonFile } from '../json-file.ts';
 import { languageOption, wordsFor } from '../language.ts';
-import { firstPack, loadNamedPack } from '../packs.ts';
+import { packOf, packOption } from '../pack-option.ts';
 
 /** Days that a set holds at most. */
 const mostDays = 30;
@@ -37,7 +37,7 @@ export const practiceDays: Command = {
     season: { type: 'string', value: 'YEAR', help: 'year in which the season opened' },
     facts: { type: 'string', value: 'FILE', help: 'flat JSON object of what holds on the field all season' },
     out: { type: 'string', value: 'FILE', help: 'file to write' },
-    pack: { type: 'string', value: 'PACK', help: `folder under rules/, or a path (${firstPack})` },
+    pack: packOption,
     language: languageOption,
   },
   examples: ['npx loamward practice days --data weather/ --season 2024 --facts field.json --out days.json'],
@@ -47,7 +47,7 @@ export const practiceDays: Command = {
     if (!Number.isInteger(season) || season < 1000) {
       throw codedError('OPTION_VALUE', { expected: '--season with a year', came: year ?? '' });
     }
-    const { pack } = await loadNamedPack(io, textOption(parsed, 'pack') ?? firstPack);
+    const { pack } = await packOf(parsed, io);
     const given = await readJsonFile(io, facts ?? '');
     const rules = rulesFor(season, pack);
     const station = stationWith(readStations(folder ?? ''), textOption(parsed, 'station'), season, rules.dates);

@@ -6,7 +6,7 @@ import { practiceWordsOf } from '../../core/words/practice-words.ts';
 import { type Command, textOption } from '../command.ts';
 import { readJsonFile } from '../json-file.ts';
 import { languageOption, wordsFor } from '../language.ts';
-import { firstPack, loadNamedPack } from '../packs.ts';
+import { packOf, packOption } from '../pack-option.ts';
 import { practise } from '../terminal/practise.ts';
 
 /** `loamward practice`: days to decide on, made from the rules or from a file, in the terminal. */
@@ -14,7 +14,7 @@ export const practice: Command = {
   name: 'practice',
   summary: 'Puts practice days, one by one: decide first, then see what the rules say and by how much.',
   options: {
-    pack: { type: 'string', value: 'PACK', help: `folder under rules/, or a path (${firstPack})` },
+    pack: packOption,
     days: { type: 'string', value: 'FILE', help: 'days of real weather, as loamward practice days writes them' },
     progress: { type: 'string', value: 'FILE', help: 'file to which every answer is added; it is read first' },
     seed: { type: 'string', value: 'N', help: 'other days for another number' },
@@ -26,7 +26,7 @@ export const practice: Command = {
     'npx loamward practice --days season-2024.json --language de',
   ],
   run: async (parsed, io) => {
-    const { pack } = await loadNamedPack(io, textOption(parsed, 'pack') ?? firstPack);
+    const { pack } = await packOf(parsed, io);
     const words = wordsFor(parsed, io);
     const speech = { words, practice: practiceWordsOf(words.language) };
     const world: PracticeWorld = { pack, plain: pack.plainDay ?? null, definitionOf: definitionsOf(pack.facts) };

@@ -5,7 +5,7 @@ import type { FactId, FactRegistry } from '../../core/facts/registry/index.ts';
 import type { Catalogue } from '../../core/words/catalogue.ts';
 import { type Command, type Parsed, textOption } from '../command.ts';
 import { languageOption, wordsFor } from '../language.ts';
-import { firstPack, loadNamedPack } from '../packs.ts';
+import { packOf, packOption } from '../pack-option.ts';
 
 /** `loamward understand`: what the chat would take from a text. */
 export const understandCommand: Command = {
@@ -15,7 +15,7 @@ export const understandCommand: Command = {
     text: { type: 'string', value: 'TEXT', help: 'what a person typed or spoke' },
     asked: { type: 'string', value: 'FACT', help: 'the fact that the open question asks for' },
     previous: { type: 'string', value: 'FACT', help: 'the fact spoken of before, which a correction means' },
-    pack: { type: 'string', value: 'PACK', help: `treatment pack, by id or path; ${firstPack} where none is named` },
+    pack: packOption,
     language: { ...languageOption, help: 'language of the text; that of the system without it' },
     json: { type: 'boolean', help: 'print one JSON object' },
   },
@@ -29,7 +29,7 @@ export const understandCommand: Command = {
     if (text === undefined || text.trim() === '') {
       throw codedError('OPTION_VALUE', { expected: '--text TEXT', came: 'no text' });
     }
-    const { pack } = await loadNamedPack(io, textOption(parsed, 'pack') ?? firstPack);
+    const { pack } = await packOf(parsed, io);
     const asked = factOption(parsed, 'asked', pack.facts);
     const previous = factOption(parsed, 'previous', pack.facts);
     const question = asked === null ? null : (pack.questions.find(({ facts }) => facts.includes(asked)) ?? null);

@@ -25,16 +25,7 @@ export function soilTemperatureAhead(
     context.trusted === null || limitC === null ? null : soilInputOf(context, context.trusted, daysAfterForecast);
   if (soil === null || limitC === null) return { soilTemperature: [], usualAirYears: null, fallThrough: null };
   const soilTemperature = soilTemperaturePath(soil, limitC).map(
-    ({ at, valueC, low80C, high80C, low95C, high95C, chanceBelow, beyondForecast }): SoilTemperaturePoint => ({
-      at,
-      valueC,
-      low80C,
-      high80C,
-      low95C,
-      high95C,
-      chanceBelow,
-      beyondForecast,
-    }),
+    ({ iso: _, sdC: __, ...point }): SoilTemperaturePoint => point,
   );
   return {
     soilTemperature,

@@ -1,6 +1,8 @@
 import type { FactId } from '../facts/registry/index.ts';
 import type { Resolved, Unknown } from '../facts/types.ts';
 import type { Authority, Effect, Lifts } from '../rules/types.ts';
+import type { SoilFallThrough, SoilTemperatureDay } from '../science/soil/temperature/types.ts';
+import type { DayOfWater } from '../science/water/daily-balance.ts';
 import type { EpochSeconds } from '../units/brands.ts';
 
 /**
@@ -83,45 +85,25 @@ export interface SureStretch extends Span {
   readonly sureness: number;
 }
 
-/** Soil temperature at 30 cm at one moment: middle, the band that holds 80 % and 95 %, and the chance of being below the limit. */
-export interface SoilTemperaturePoint {
-  readonly at: EpochSeconds;
-  readonly valueC: number;
-  readonly low80C: number;
-  readonly high80C: number;
-  readonly low95C: number;
-  readonly high95C: number;
-  /** Chance of being below the pack's upper limit, 0 to 1. */
-  readonly chanceBelow: number;
-  /** Climatology of the place has taken over from the forecast. */
-  readonly beyondForecast: boolean;
-}
+/** Soil temperature at 30 cm at one moment, as the model gives it for the noon of a day. */
+export type SoilTemperaturePoint = Omit<SoilTemperatureDay, 'iso' | 'sdC'>;
 
-/** When the soil falls through the limit for good, as a range of days with its chance. */
-export interface FallThrough {
-  readonly limitC: number;
-  /** ISO days at the field by which it has fallen for good with a chance of 10, 50 and 90 %; null where later than looked at. */
-  readonly day10: string | null;
-  readonly day50: string | null;
-  readonly day90: string | null;
-  /** Chance that, once below, it warms back above within the days looked at, 0 to 1. */
-  readonly chanceOfWarmingBack: number;
-}
+/** When the soil falls through the limit for good, as a range of ISO days at the field with its chance. */
+export type FallThrough = SoilFallThrough;
 
 /** Water in the soil on one day, against what the texture holds. */
-export interface SoilWaterDay {
-  /** ISO day at the field. */
-  readonly day: string;
-  readonly rainMm: number;
-  readonly etMm: number;
-  /** Below field capacity, mm; 0 at field capacity. With the band from rain and start. */
-  readonly deficitMm: number;
-  readonly deficitLowMm: number;
-  readonly deficitHighMm: number;
-  readonly surplusMm: number;
-  readonly fieldCapacityPercent: number;
-  readonly availableWaterPercent: number;
-}
+export type SoilWaterDay = Pick<
+  DayOfWater,
+  | 'day'
+  | 'rainMm'
+  | 'etMm'
+  | 'deficitMm'
+  | 'deficitLowMm'
+  | 'deficitHighMm'
+  | 'surplusMm'
+  | 'fieldCapacityPercent'
+  | 'availableWaterPercent'
+>;
 
 /** The smallest change of one fact that lifts a blocking rule. */
 export interface NeededChange {

@@ -34,10 +34,12 @@ export interface BalanceInput {
 
 /** Water in the soil at the end of one day (mm over the depth looked at), with the band from rain, start and texture. */
 export interface DayOfWater {
+  /** ISO day at the field. */
   readonly day: string;
   readonly rainMm: number;
   /** Used by the crop or bare soil. */
   readonly etMm: number;
+  /** Below field capacity; 0 at field capacity. */
   readonly deficitMm: number;
   readonly deficitLowMm: number;
   readonly deficitHighMm: number;

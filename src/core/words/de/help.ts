@@ -43,7 +43,6 @@ export const helpWords: PhraseTable = {
   'folder under rules/, or a path ({})': 'Ordner unter rules/, oder ein Pfad ({})',
   'treatment pack, by id or path; asked for where there are several':
     'Regelpaket, mit Kennung oder Pfad; gefragt wird, wo es mehrere gibt',
-  'treatment pack, by id or path; {} where none is named': 'Regelpaket, mit Kennung oder Pfad; ohne Angabe {}',
   'flat JSON object of fact ids and values; - for standard input':
     'flaches JSON-Objekt aus Kennungen und Werten; - für die Standardeingabe',
   'forecast as JSON: the service’s reply or our own form':

@@ -69,9 +69,10 @@ export interface SoilTemperatureDay {
   readonly beyondForecast: boolean;
 }
 
-/** When the soil falls through a limit for good; days are null where later than the days looked at. */
+/** When the soil falls through a limit for good. */
 export interface SoilFallThrough {
   readonly limitC: number;
+  /** ISO days by which it has fallen for good with a chance of 10, 50 and 90 %; null where later than the days looked at. */
   readonly day10: string | null;
   readonly day50: string | null;
   readonly day90: string | null;

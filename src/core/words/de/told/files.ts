@@ -114,7 +114,6 @@ export const filePhrases: Readonly<Record<string, string>> = {
   'no lift sentence in advice': 'kein Satz "lift" in einem Rat',
   'no lifts in advice': 'kein "lifts" in einem Rat',
   'no operator': 'kein Operator',
-  'no stated size': 'keiner genannten Größe',
   'no such case': 'kein solcher Fall',
   'no text': 'kein Text',
   'no words after {}': 'keine Wörter nach {}',
