@@ -68,12 +68,19 @@ export function readAmounts(scan: Scan, context: ReaderContext): Amounts {
     const doubtful = isOfThing || found.doubtful || context.isDoubtful || quantity.bound === 'near';
     const namedCm = fact === soilTemperature ? (depthCm ?? context.carriedDepthCm) : null;
     const wrongDepth = fact === soilTemperature ? depthRefusal(scan, namedCm, isSpan, context.hasHour) : null;
-    const reading = wrongDepth ?? readingOfAmount(fact, quantity, context.isDoubtful, context.pack);
+    const told = isUpTo(amount, fact, scan, context) ? ({ ...quantity, bound: 'most' } as const) : quantity;
+    const reading = wrongDepth ?? readingOfAmount(fact, told, context.isDoubtful, context.pack);
     if (reading === null) lost += 1;
     else if ('code' in reading) refused.push(reading);
     else readings.push({ fact, reading, doubtful, at: amount.at, ...elsewhere(namedCm) });
   }
   return { readings, refused, lost, denied, depthCm };
+}
+
+/** True for a height after a word of ranges alone: German "bis 10 cm". */
+function isUpTo({ at, quantity }: Amount, fact: FactId, { wordAt, language }: Scan, { pack }: ReaderContext): boolean {
+  const isHeight = measuresFor(pack)[fact]?.heightOf !== undefined;
+  return isHeight && quantity.bound === null && language.units.range.has(wordAt(at - 1));
 }
 
 const turned = { below: 'least', most: 'above', above: 'most', least: 'below' } as const;
@@ -126,9 +133,10 @@ function depthRefusal(scan: Scan, depthCm: number | null, isSpan: boolean, hasHo
   return refusalOfDepth(depthCm, hasHour);
 }
 
-function withSpeedUnit({ quantity, at }: Amount, scan: Scan, { speedUnit }: ReaderContext): Quantity {
+function withSpeedUnit({ quantity, at }: Amount, scan: Scan, { speedUnit, carried }: ReaderContext): Quantity {
   if (quantity.unit !== null) return quantity;
-  const subject = nearest(scan, at).find((one) => one === 'wind' || one === 'gust');
+  const spoken = [...nearest(scan, at), carried];
+  const subject = spoken.find((one) => one === 'wind' || one === 'gust');
   const earlier = scan.amounts.findLast((one) => one.at < at && isSpeed(one.quantity));
   const unit = earlier?.quantity.unit ?? speedUnit;
   return subject !== undefined && unit !== null ? { ...quantity, unit } : quantity;
@@ -194,13 +202,25 @@ function factOf(
     isClear
   )
     return { fact: soilTemperature, doubtful: false };
-  const alone = unit === null ? undefined : table.find((row) => holds(row) && row[1].alone?.includes(unit));
+  const alone =
+    unit === null || isNode(quantity, context, scan)
+      ? undefined
+      : table.find((row) => holds(row) && row[1].alone?.includes(unit));
   if (alone) return { fact: alone[0], doubtful: !isClear };
+  const most = isClear && quantity.bound === 'most' ? table.find((row) => row[1].limit && holds(row)) : undefined;
+  if (most && unit !== null && subjects.length === 0)
+    return { fact: most[0], doubtful: !context.asked.includes(most[0]) };
   const asked = askedFact(unit, context);
   if (asked === null || (!isClear && !isTold(at, scan))) return null;
   const { of = [], heightOf = [], ahead, anyTime = ahead } = measuresFor(context.pack)[asked] ?? {};
   const isForeign = subjects.some((subject) => !of.includes(subject) && !heightOf.includes(subject));
   return isForeign || (isAhead && anyTime !== true) ? null : { fact: asked, doubtful: !isClear };
+}
+
+/** True for a word of speed that may count nodes, where the pack asks for a stage of growth: German "zwei Knoten". */
+function isNode({ unitWord }: Quantity, { pack, asked }: ReaderContext, { language }: Scan): boolean {
+  if (language.units.nodes?.has(unitWord) !== true || asked.includes('wind.boomKmh')) return false;
+  return Object.values(measuresFor(pack)).some((measure) => measure?.stage);
 }
 
 /** True where the subject leaves open what was meant: which unit of speed, or at which depth. */

@@ -29,7 +29,7 @@ export function splitClauses(items: readonly Item[], language: Language): readon
     current = [];
   };
   for (const [at, item] of items.entries()) {
-    if (isTurn(items, at, language)) close(',');
+    if (isTurn(items, at, current.length, language)) close(',');
     if (item.kind === 'break') {
       close(item.text);
       if (item.text === '?') markQuestion(clauses);
@@ -46,14 +46,16 @@ export function splitClauses(items: readonly Item[], language: Language): readon
   return clauses;
 }
 
-/** True where a number is put right in one breath: between two numbers stands nothing but "no", "sorry" or the like, with at most two more words after the first: "20 m off no 25". */
-function isTurn(items: readonly Item[], from: number, { answers, books }: Language): boolean {
-  const number = [1, 2, 3].find((back) => items[from - back]?.kind !== 'word') ?? 0;
-  if (number === 0 || items[from - number]?.kind !== 'quantity') return false;
+/** True where a number is put right in one breath: between two numbers stands nothing but "no", "sorry" or the like: "20 m off no 25". */
+function isTurn(items: readonly Item[], from: number, open: number, { answers, books, little }: Language): boolean {
   const wordAt = (at: number) => {
     const item = items[at];
     return item?.kind === 'word' ? item.text : '';
   };
+  const between = wordAt(from - 1);
+  const isLength = [little.off, little.tall, little.depth].some((words) => words.has(between));
+  const back = isLength ? 2 : 1;
+  if (items[from - back]?.kind !== 'quantity' || open < back) return false;
   let at = from;
   for (;;) {
     const isNo = answers.plain.has(wordAt(at)) && books.shortAnswers.longestAt(wordAt, at)?.value === 'no';
@@ -62,7 +64,11 @@ function isTurn(items: readonly Item[], from: number, { answers, books }: Langua
     at += length;
   }
   const after = at > from && items[at]?.kind === 'break' ? at + 1 : at;
-  return at > from && items[after]?.kind === 'quantity';
+  if (at === from || items[after]?.kind === 'quantity') return at > from;
+  const unit = books.unitsAfter.longestAt(wordAt, after);
+  return (
+    unit !== null && items[after + unit.length]?.kind !== 'word' && items[after + unit.length]?.kind !== 'quantity'
+  );
 }
 
 /** "So" where a clause of its own begins: "it was 9, so I'd say 8.8". */

@@ -76,6 +76,8 @@ export interface UnitWords {
   readonly rangeLeads: ReadonlySet<string>;
   /** Words between 1 and the run of a slope ("1 in 20"). */
   readonly oneIn: ReadonlySet<string>;
+  /** Words of a unit of speed that also name the nodes of a stem. */
+  readonly nodes?: ReadonlySet<string>;
   /** The word of inches that means another thing too, and is inches only where it must be; '' where there is none. */
   readonly inches: string;
 }
@@ -97,6 +99,14 @@ export interface LittleWords {
   readonly depth: ReadonlySet<string>;
   /** Words after a length that make it the height of what grows. */
   readonly tall: ReadonlySet<string>;
+  /** Forms of "is" that may stand within the name of a fact, parted by `|`: "leaves are wet". */
+  readonly being: string;
+  /** Words of the names of facts with what says that it is not so: "wet" and "dry". */
+  readonly opposites: Readonly<Record<string, string>>;
+  /** Words beside a height that leave it that of the plant told of before: "they are". */
+  readonly ofIt: ReadonlySet<string>;
+  /** Words after a length that say how far off something is. */
+  readonly off: ReadonlySet<string>;
   /** Words before a length that make it a depth. */
   readonly depthBefore: ReadonlySet<string>;
   /** Words whose full stop ends no sentence. */
@@ -159,6 +169,8 @@ export interface LanguageWords {
     Readonly<Partial<Record<'ended' | 'spread' | 'mostly', Patterns>>>;
   /** Words that may stand within a phrase without changing it: articles, and words of degree. */
   readonly gaps?: ReadonlySet<string>;
+  /** Crops, each by all its names. */
+  readonly crops?: readonly Patterns[];
   /** Words that say nothing of a fact, parted by blanks. */
   readonly filler: string;
   /** Phrases that say nothing of a fact. */

@@ -80,6 +80,8 @@ export function mergeReadings(offered: readonly Offered[]): {
     kept = kept.filter((other) => !weaker.includes(other));
     if (relations.every((relation, at) => relation === 'apart' || weaker.includes(rivals[at]!))) kept.push(one);
   }
+  const lost = new Set(dropped);
+  kept = kept.filter((one) => !isToldWithLost(one, lost));
   return { readings: kept.map(({ replaces: _, ...reading }) => reading), dropped };
 }
 
@@ -103,6 +105,14 @@ function eitherOfTwo(a: Offered, b: Offered): Offered | null {
   const most = Math.max(high, second);
   const span = { low, high: most, value: Number(((low + most) / 2).toPrecision(12)) };
   return { ...a, reading: { type: 'number', ...span }, quote: `${a.quote}, ${b.quote}` };
+}
+
+/** Facts that one answer tells together, as the amount and the heaviest hour of the rain to come. */
+const together: readonly (readonly string[])[] = [['rain.next48hMm', 'rain.next48hMaxMmPerH']];
+
+/** True for what words told of which another half contradicted what was said. */
+function isToldWithLost({ fact, quote }: Offered, lost: ReadonlySet<string>): boolean {
+  return lost.has(quote) && together.some((facts) => facts.includes(fact));
 }
 
 const keyOf = ({ fact, agoHours = 0, depthCm = 30 }: Offered) => `${fact} ${agoHours} ${depthCm}`;

@@ -7,9 +7,10 @@ import { wordsText } from './clauses.ts';
 import { plantOfHeight, thingsOf } from './heights.ts';
 import { type Language, languageFrom } from './language.ts';
 import { languageOf } from './languages.ts';
-import type { SaidUnit, Subject } from './lexicon-types.ts';
+import type { SaidUnit } from './lexicon-types.ts';
 import { type Measure, measures } from './measures.ts';
-import type { WordRow } from './rows.ts';
+import { cropsNamed, withoutCrops } from './pack-crop.ts';
+import { isYesNo, rowsOf, subjectOf } from './pack-rows.ts';
 
 type Measures = Readonly<Partial<Record<FactId, Measure>>>;
 
@@ -27,7 +28,7 @@ export function languageFor(pack: Pack, code: string | undefined): Language {
   const known = languages.get(pack) ?? new Map<string, Language>();
   languages.set(pack, known);
   const key = code ?? 'en';
-  const ready = known.get(key) ?? withPackWords(base, ownFacts(pack), reached, key);
+  const ready = known.get(key) ?? withPackWords(base, ownFacts(pack), reached, key, pack.title[key] ?? '');
   known.set(key, ready);
   return ready;
 }
@@ -56,15 +57,12 @@ function ownFacts(pack: Pack): (readonly [FactId, FactDefinition])[] {
   });
 }
 
-function subjectOf(id: FactId): Subject {
-  return `fact:${id}`;
-}
-
 function withPackWords(
   base: Language,
   own: readonly (readonly [FactId, FactDefinition])[],
   reached: Parameters<typeof isFactOf>[0],
   code: string,
+  title: string,
 ): Language {
   const plain = (text: string) => wordsText(text, base).replaceAll('|', ' ').replaceAll('?', '');
   const named = ({ words, labels, label }: FactDefinition) =>
@@ -77,37 +75,18 @@ function withPackWords(
     const names = own.flatMap(([thing, one]) => (things.includes(thing) ? named(one) : []));
     return names.length === 0 ? [] : [[plantOfHeight(id), names] as const];
   });
-  const rows = own.flatMap(([id, definition]) => rowsOf(id, definition, code, plain, named(definition)));
+  const rows = own.flatMap(([id, definition]) => rowsOf(id, definition, code, plain, named(definition), base));
+  const crops = cropsNamed(plain(title), base);
   return languageFrom({
     ...base,
+    flags: { ...base.flags, block: withoutCrops(base.flags.block, crops) },
     rows: [...base.rows.filter(({ fact }) => isFactOf(reached, fact)), ...rows],
-    subjects: { ...base.subjects, ...Object.fromEntries([...subjects, ...plants]) },
+    subjects: {
+      ...base.subjects,
+      crop: [...(base.subjects.crop ?? []), ...crops],
+      ...Object.fromEntries([...subjects, ...plants]),
+    },
   });
-}
-
-/** A fact of yes and no is said by its words alone, and denied by "no" before them; a sign and a choice by their labels. */
-function rowsOf(
-  fact: FactId,
-  definition: FactDefinition,
-  code: string,
-  plain: (text: string) => string,
-  named: readonly string[],
-): WordRow[] {
-  if (isYesNo(definition)) {
-    return [{ fact, means: { kind: 'choices', choices: ['yes'] }, of: ['none'], say: named, strong: true }];
-  }
-  const labels = Object.entries(definition.choiceLabels ?? {});
-  return labels.map(([choice, label]) => {
-    const say = [...new Set([plain(label[code] ?? choice), plain(choice.replaceAll('-', ' '))])];
-    if (definition.type === 'signs') {
-      return { fact, means: { kind: 'sign', sign: choice }, of: ['none', subjectOf(fact)], say };
-    }
-    return { fact, means: { kind: 'choices', choices: [choice] }, of: [subjectOf(fact)], say };
-  });
-}
-
-function isYesNo({ type, choices = [] }: FactDefinition): boolean {
-  return type === 'choice' && choices.length === 2 && choices.includes('yes') && choices.includes('no');
 }
 
 /** How a number of a pack's own is said: of its words, in its unit or one that can be converted into it. */

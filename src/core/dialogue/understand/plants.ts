@@ -31,7 +31,7 @@ export function plantOf({ at, quantity, isTall }: Amount, scan: Scan, carried: S
     subjects.findLast((one) => one.at < at) ??
     subjects.find((one) => one.at > at);
   if (owner !== undefined) return namedAt(owner.at, subjects);
-  return scan.unknown === 0 && scan.cues.every(({ entry }) => entry.rows.length === 0) ? carried : null;
+  return carried !== null && isOfPlantBefore(scan) ? carried : null;
 }
 
 /** What is named at a place: the pack's own before what is built in. */
@@ -40,15 +40,33 @@ function namedAt(place: number, subjects: Scan['subjects']): Subject | null {
   return named.find((subject) => subject.startsWith('plant:')) ?? named[0] ?? null;
 }
 
+/** The plant that a clause says to be there by "yes" to the open question. */
+export function plantAnswered({ answer }: ClauseKind, { asked, pack }: UnderstandContext): Subject | null {
+  if (!answer?.isYes) return null;
+  const heights = Object.values(measuresFor(pack)).flatMap((measure) => measure ?? []);
+  const height = heights.find(({ grows = [] }) => grows.some((fact) => asked?.facts.includes(fact)));
+  return height?.heightOf?.[0] ?? null;
+}
+
 /** The plant that a clause told to be there, by its words or as the answer of the open question. */
-export function plantTold({ rest, answer }: ClauseKind, { asked, pack }: UnderstandContext): Subject | null {
-  if (rest === null && answer?.isYes) {
-    const heights = Object.values(measuresFor(pack)).flatMap((measure) => measure ?? []);
-    const height = heights.find(({ grows = [] }) => grows.some((fact) => asked?.facts.includes(fact)));
-    return height?.heightOf?.[0] ?? null;
-  }
-  const last = rest?.subjects.findLast(({ subject }) => isPlant(subject));
-  return rest === null || last === undefined || rest.flags.has('not') ? null : namedAt(last.at, rest.subjects);
+export function plantTold(kind: ClauseKind, context: UnderstandContext): Subject | null {
+  const { rest } = kind;
+  if (rest === null) return plantAnswered(kind, context);
+  const last = rest.subjects.findLast(({ subject }) => isPlant(subject));
+  return last === undefined || rest.flags.has('not') ? null : namedAt(last.at, rest.subjects);
+}
+
+/** True where a clause says nothing beside the height that could be of another thing. */
+function isOfPlantBefore({ clause, cues, amounts, language }: Scan): boolean {
+  const isDoubt = (at: number) =>
+    cues.some(({ from, to, entry }) => from <= at && at < to && entry.flags.includes('doubt'));
+  return clause.items.every((item, at) => {
+    if (item.kind === 'quantity') return amounts.some((one) => one.at === at);
+    return (
+      item.kind === 'word' &&
+      (isDoubt(at) || language.little.tall.has(item.text) || language.little.ofIt.has(item.text))
+    );
+  });
 }
 
 /** True where a clause denies something of a plant beside its height: "no cleavers over 8 cm" tells of neither. */

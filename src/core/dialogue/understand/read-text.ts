@@ -6,11 +6,23 @@ import type { Language } from './language.ts';
 import { listsUnderNot } from './lists.ts';
 import { type FactReading, readingsOfAnswer } from './meanings.ts';
 import { mergeReadings } from './merge.ts';
+import { isNoMore, isOnlyDoubt, isOnlyEnded, isOnlyLeaning, isUnsureOf } from './only.ts';
 import { measuresFor } from './pack-words.ts';
-import { plantTold } from './plants.ts';
+import { plantAnswered, plantTold } from './plants.ts';
 import { isEmpty, readClause } from './read-clause.ts';
 import type { ReaderContext } from './reader-context.ts';
-import { agoOf, dateBack, depthBack, doubtBack, endBack, type Gathered, type Left, spreadBack } from './said-after.ts';
+import {
+  agoOf,
+  dateBack,
+  depthBack,
+  doubtBack,
+  doubtedAhead,
+  endBack,
+  type Gathered,
+  isPartLost,
+  type Left,
+  spreadBack,
+} from './said-after.ts';
 import { inPlaceOf, readInPlace, type Turn, turnsOf } from './turn.ts';
 import type { Intent, UnderstandContext, Understanding } from './types.ts';
 
@@ -26,7 +38,7 @@ export function readText(
   const held = listsUnderNot(kinds);
   const turns = turnsOf(kinds);
   const gathered: Gathered = { offered: [], refused: [], intents: [], lost: [] };
-  let left: Left = { reading: null, kind: null, agoHours: undefined, speedUnit: null, unit: null, waiting: null };
+  let left: Left = { reading: null, kind: null, agoHours: undefined, speedUnit: null, amounts: [], waiting: null };
   kinds.forEach((kind, at) => {
     const quote = text.slice(kind.clause.start, kind.clause.end);
     left = readOne(
@@ -38,7 +50,11 @@ export function readText(
     );
   });
   if (left.waiting !== null) gathered.lost.push(left.waiting);
-  const { readings, dropped } = mergeReadings(gathered.offered);
+  const merged = mergeReadings(gathered.offered);
+  const { dropped } = merged;
+  const lostPieces = new Set(gathered.lost);
+  const isPart = kinds.some((kind) => isPartLost(kind, text, lostPieces));
+  const readings = isPart ? merged.readings.map((one) => doubtedAhead(one, context.pack)) : merged.readings;
   const intents = [...new Set(gathered.intents)];
   if (intents.includes('start-again')) removeUndo(intents);
   const contradicts = intents.includes('yes') && intents.includes('no');
@@ -72,6 +88,7 @@ function readOne(kind: ClauseKind, quote: string, left: Left, around: Around, ga
   const { context, correction } = around;
   const replaces =
     kind.corrects ||
+    around.turn === 'in-its-place' ||
     (correction.isNoSpent && kind.answer !== null) ||
     left.kind?.corrects === true ||
     isSpentNo(left, correction);
@@ -80,7 +97,8 @@ function readOne(kind: ClauseKind, quote: string, left: Left, around: Around, ga
       ...found.map((one) => ({ ...one, quote, replaces, ...agoOf(one.fact, agoHours, context.pack.facts) })),
     );
   const next: Left = { ...left, reading: null, kind, waiting: null };
-  if (around.turn === 'takes-back' && left.reading?.found.at(-1)?.reading.type === 'number') return { ...left, kind };
+  if (around.turn === 'takes-back' && left.reading !== null && left.reading.found.length > 0)
+    return { ...left, kind: { ...kind, corrects: true } };
   const inPlace = around.turn === null ? null : inPlaceOf(kind, left, readerContext(kind, left, around), gathered);
   if (inPlace !== null) return readInPlace(inPlace, quote, left, kind, gathered);
   if (left.waiting !== null && kind.rest === null) gathered.lost.push(left.waiting);
@@ -102,6 +120,7 @@ function readOne(kind: ClauseKind, quote: string, left: Left, around: Around, ga
     doubtBack(gathered, left);
     return { ...next, agoHours: left.agoHours };
   }
+  if (isNoMore(kind, left, context) && endBack(gathered, left, quote)) return { ...next, agoHours: undefined };
   const isLostAnswer =
     kind.answer !== null &&
     !(correction.isNoSpent && !kind.answer.isYes) &&
@@ -128,7 +147,8 @@ function readOne(kind: ClauseKind, quote: string, left: Left, around: Around, ga
     doubtBack(gathered, left);
     return { ...next, agoHours: left.agoHours };
   }
-  if (isOnlyEnded(kind) && endBack(gathered, left)) return { ...next, reading: left.reading, agoHours: left.agoHours };
+  if (isOnlyEnded(kind) && endBack(gathered, left, quote))
+    return { ...next, reading: left.reading, agoHours: left.agoHours };
   if (depthBack(gathered, reading, left, context)) return { ...next, reading: left.reading, agoHours: left.agoHours };
   const isOnlyTime = isEmpty(kind.rest) && kind.rest.agoHours !== undefined;
   if (isOnlyTime) dateBack(gathered, kind.rest.agoHours, context.pack);
@@ -140,8 +160,8 @@ function readOne(kind: ClauseKind, quote: string, left: Left, around: Around, ga
   if (left.waiting !== null && !isSettled) gathered.lost.push(left.waiting);
   if (reading.isLost || isLostAnswer) gathered.lost.push(quote);
   const speedUnit = reading.speedUnit ?? left.speedUnit;
-  const unit = kind.rest.amounts.at(-1)?.quantity.unit ?? null;
-  return { reading, kind, agoHours, speedUnit, unit, waiting: isWaiting && !isSettled ? quote : null };
+  const { amounts } = kind.rest;
+  return { reading, kind, agoHours, speedUnit, amounts, waiting: isWaiting && !isSettled ? quote : null };
 }
 
 function isSpentNo({ kind }: Left, { isNoSpent }: Correction): boolean {
@@ -150,29 +170,6 @@ function isSpentNo({ kind }: Left, { isNoSpent }: Correction): boolean {
 
 function isEmptyKind(kind: ClauseKind | null): boolean {
   return kind !== null && kind.rest !== null && isEmpty(kind.rest);
-}
-
-/** True where "not sure" is said of what the clause before told, and not of the open question. */
-function isUnsureOf({ intent }: ClauseKind, { reading }: Left, { asked }: UnderstandContext): boolean {
-  if (intent !== 'dont-know' || reading === null || reading.found.length === 0) return false;
-  return asked === null || reading.found.some(({ fact }) => asked.facts.includes(fact));
-}
-
-/** True where a clause says no more than that the person is not sure: "clay, I think". */
-function isOnlyDoubt({ rest }: ClauseKind): boolean {
-  if (rest === null || !rest.flags.has('doubt') || rest.unknown + rest.amounts.length > 0) return false;
-  return rest.cues.every(({ entry }) => entry.flags.some((flag) => flag === 'doubt' || flag === 'filler'));
-}
-
-/** True where a clause says no more than that something is there no more: "but it's gone". */
-function isOnlyEnded({ rest }: ClauseKind): boolean {
-  if (rest === null || !rest.flags.has('ended') || rest.unknown + rest.amounts.length > 0) return false;
-  return rest.cues.every(({ entry }) => entry.flags.some((flag) => flag === 'ended' || flag === 'filler'));
-}
-
-/** True where an unsure answer is said of what the clause before told: "9, probably". */
-function isOnlyLeaning({ answer }: ClauseKind, { reading }: Left): boolean {
-  return answer !== null && !answer.isSure && reading !== null && reading.found.length > 0;
 }
 
 function readerContext(kind: ClauseKind, left: Left, { context, correction, isNegatedList }: Around): ReaderContext {
@@ -189,7 +186,7 @@ function readerContext(kind: ClauseKind, left: Left, { context, correction, isNe
     asked: facts,
     bareFact: correction.corrects ? corrected : only,
     carried: left.reading?.dangling ?? null,
-    carriedPlant: left.kind === null ? null : plantTold(left.kind, context),
+    carriedPlant: plantAnswered(kind, context) ?? (left.kind === null ? null : plantTold(left.kind, context)),
     carriedDepthCm: left.reading?.danglingDepthCm ?? null,
     isDoubtful: (isAfterAnd && left.kind?.rest?.flags.has('doubt') === true) || isAfterNot,
     isNegatedList,
@@ -201,7 +198,7 @@ function readerContext(kind: ClauseKind, left: Left, { context, correction, isNe
 /** Takes yes or no as the answer of the open question, or of a reading back; false where it answers nothing. */
 function takeAnswer(
   { isYes, isSure }: NonNullable<ClauseKind['answer']>,
-  { context }: Around,
+  { context, turn }: Around,
   gathered: Gathered,
   offer: (found: readonly (FactReading & { doubtful: boolean })[], agoHours: undefined) => void,
 ): boolean {
@@ -216,6 +213,7 @@ function takeAnswer(
     return true;
   }
   if (!isSure || (!confirming && asked !== null)) return false;
+  if (turn !== null) return true;
   gathered.intents.push(isYes ? 'yes' : 'no');
   return true;
 }

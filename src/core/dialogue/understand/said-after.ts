@@ -6,8 +6,9 @@ import { depthRefusal, soilTemperature } from './depth-refusal.ts';
 import type { Offered } from './merge.ts';
 import type { ClauseReading } from './read-clause.ts';
 import type { ReaderContext } from './reader-context.ts';
+import type { Amount } from './scan.ts';
 import { isToCome } from './time-span.ts';
-import type { Intent, UnderstandContext, Understanding } from './types.ts';
+import type { Intent, UnderstandContext, Understanding, UnderstoodReading } from './types.ts';
 
 /** What the clauses of a text have given so far. */
 export interface Gathered {
@@ -23,8 +24,8 @@ export interface Left {
   readonly kind: ClauseKind | null;
   readonly agoHours: number | undefined;
   readonly speedUnit: ReaderContext['speedUnit'];
-  /** Unit of the last number, or null. */
-  readonly unit: ReaderContext['speedUnit'];
+  /** The numbers of the clause before. */
+  readonly amounts: readonly Amount[];
   /** The words of a clause that spoke of something without saying anything of it; lost unless the next one says it. */
   readonly waiting: string | null;
 }
@@ -36,11 +37,17 @@ export function doubtBack({ offered }: Gathered, { reading }: Left): void {
     offered[at] = { ...offered[at]!, doubtful: true };
 }
 
-/** "There was a puddle, but it's gone": the signs said just before are there no more. */
-export function endBack({ offered }: Gathered, { reading }: Left): boolean {
+/** "There was a puddle, but it's gone", "drains were running, not now": what was said just before is there no more. */
+export function endBack({ offered }: Gathered, { reading }: Left, quote: string): boolean {
   const last = offered.at(-1);
-  if (last?.reading.type !== 'signs' || reading?.found.length !== 1 || last.fact !== reading.found[0]?.fact)
-    return false;
+  if (last === undefined || reading?.found.length !== 1 || last.fact !== reading.found[0]?.fact) return false;
+  if (last.reading.type === 'choice' && last.reading.possible.join() === 'yes') {
+    const { agoHours, ...now } = last;
+    if (agoHours === undefined) offered.pop();
+    offered.push({ ...now, reading: { type: 'choice', possible: ['no'] }, quote, doubtful: true });
+    return true;
+  }
+  if (last.reading.type !== 'signs') return false;
   const { present, absent } = last.reading;
   if (present.length === 0) return false;
   offered[offered.length - 1] = { ...last, reading: { ...last.reading, present: [], absent: [...absent, ...present] } };
@@ -89,6 +96,17 @@ export function dateBack({ offered, lost }: Gathered, agoHours: number | undefin
     else if ((agoHours ?? 0) > 0 && isToCome(one.fact, pack)) lost.push(one.quote);
     else offered.push({ ...one, ...agoOf(one.fact, agoHours, pack.facts) });
   }
+}
+
+/** True where a clause told a number of what is to come that nothing was made of: "3 more tomorrow". */
+export function isPartLost({ clause, rest }: ClauseKind, text: string, lost: ReadonlySet<string>): boolean {
+  if (rest === null || rest.amounts.length === 0 || !rest.flags.has('ahead')) return false;
+  return lost.has(text.slice(clause.start, clause.end));
+}
+
+/** What was told of the time to come beside a part that was not understood may be too little: it is read back. */
+export function doubtedAhead(one: UnderstoodReading, pack: Pack): UnderstoodReading {
+  return isToCome(one.fact, pack) && one.reading.type === 'number' ? { ...one, doubtful: true } : one;
 }
 
 /** An hour or more ago, where the fact does not hold for the season. */

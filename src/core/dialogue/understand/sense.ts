@@ -33,6 +33,12 @@ export function readSenses(scan: Scan, context: ReaderContext): { senses: readon
       count > 1 || (isScant && !isThereOrNot(row.fact, context.pack))
         ? []
         : readingsOfRow(row, count === 1, context.pack);
+    const earlier = senses.findIndex(({ fact, reading }) => fact === row.fact && reading.type === 'choice');
+    if (readings.length === 0 && earlier >= 0 && isPutRight(cue, scan)) {
+      const right = readingsOfRow(row, false, context.pack);
+      senses.splice(earlier, 1, ...right.map((one) => ({ ...one, doubtful: true, isStrong: true, isOfSubject: true })));
+      continue;
+    }
     if (readings.length === 0) lost += 1;
     const isEither = row.means.kind === 'sign' && !row.means.isAbsent && count === 0 && scan.flags.has('or');
     const doubtful = isEither || isScant || (row.doubtful === true && count === 0);
@@ -46,6 +52,11 @@ export function readSenses(scan: Scan, context: ReaderContext): { senses: readon
     );
   }
   return { senses, lost };
+}
+
+/** True where a plain "no" right before a choice puts another in its place: "moist no wet". */
+function isPutRight({ from }: Cue, { wordAt, language }: Scan): boolean {
+  return language.answers.plain.has(wordAt(from - 1));
 }
 
 /** True for a "never" or "none" that is an answer alone, where what it denies follows: "never drained". */

@@ -1,9 +1,11 @@
+import type { FactId } from '../../facts/registry/index.ts';
 import type { ClauseKind } from './clause-kind.ts';
+import type { SaidUnit } from './lexicon-types.ts';
 import { measuresFor } from './pack-words.ts';
 import { readClause } from './read-clause.ts';
 import type { ReaderContext } from './reader-context.ts';
 import type { Gathered, Left } from './said-after.ts';
-import type { Scan } from './scan.ts';
+import type { Amount, Scan } from './scan.ts';
 
 /** What a clause is to a number put right in the same text: the word that takes it back, or the number in its place. */
 export type Turn = 'takes-back' | 'in-its-place';
@@ -13,11 +15,11 @@ export function turnsOf(kinds: readonly ClauseKind[]): readonly (Turn | null)[] 
   const turns: (Turn | null)[] = kinds.map(() => null);
   for (let at = 1; at < kinds.length; at += 1) {
     const isAfterNumber = turns[at - 1] === 'in-its-place' || (kinds[at - 1]?.rest?.amounts.length ?? 0) > 0;
-    if (!isAfterNumber) continue;
     let last = at;
     while (takesBack(kinds[last]) && kinds[last]?.rest === null) last += 1;
     const isTaken = last > at ? !kinds[last]?.answer?.isYes : takesBack(kinds[last]);
-    if (!isTaken || !isBare(kinds[last]?.rest ?? null)) continue;
+    if (!isTaken || !((isAfterNumber && isBare(kinds[last]?.rest ?? null)) || isOfSame(kinds[at - 1], kinds[last])))
+      continue;
     turns.fill('takes-back', at, last);
     turns[last] = 'in-its-place';
   }
@@ -29,7 +31,31 @@ function takesBack(kind: ClauseKind | undefined): boolean {
   return kind.corrects || (kind.answer !== null && kind.isPlain && !kind.answer.isYes);
 }
 
+/** True where a clause is a unit alone: the "mph" of "12 km/h, no, mph". */
+function isUnit({ clause: { items }, language, wordAt }: Scan): boolean {
+  return language.books.unitsAfter.longestAt(wordAt, 0)?.length === items.length;
+}
+
+/** The number before in the unit that a clause is alone. */
+function inUnit({ language, wordAt }: Scan, before: Amount | undefined): Amount | null {
+  const unit = language.books.unitsAfter.longestAt(wordAt, 0);
+  if (before === undefined || unit === null) return null;
+  return { ...before, quantity: { ...before.quantity, unit: unit.value, unitWord: wordAt(unit.length - 1) } };
+}
+
+/** True where both clauses choose of one fact, the later one without a "not": "moist, no, wet". */
+function isOfSame(before: ClauseKind | undefined, after: ClauseKind | undefined): boolean {
+  const facts = choicesOf(before?.rest ?? null);
+  return after?.rest?.flags.has('not') === false && choicesOf(after.rest).some((fact) => facts.includes(fact));
+}
+
+function choicesOf(rest: Scan | null): readonly FactId[] {
+  const rows = rest?.cues.flatMap(({ entry }) => entry.rows) ?? [];
+  return rows.flatMap(({ fact, means }) => (means.kind === 'sign' ? [] : [fact]));
+}
+
 function isBare(rest: Scan | null): boolean {
+  if (rest !== null && isUnit(rest)) return true;
   return rest?.amounts.length === 1 && rest.subjects.length === 0 && rest.unknown === 0 && rest.agoHours === undefined;
 }
 
@@ -42,12 +68,19 @@ interface InPlace {
 /** The number in place of the one before it, of its fact and, where it has none, in its unit; null where it can be none of that fact. */
 export function inPlaceOf(kind: ClauseKind, left: Left, context: ReaderContext, { offered }: Gathered): InPlace | null {
   const before = left.reading?.found.at(-1);
-  const [amount] = kind.rest?.amounts ?? [];
-  if (kind.rest === null || amount === undefined || before?.reading.type !== 'number') return null;
+  if (kind.rest === null || before?.reading.type !== 'number') return null;
+  const amount = kind.rest.amounts[0] ?? inUnit(kind.rest, left.amounts.at(-1));
+  if (amount === null) return null;
   if (offered.at(-1)?.fact !== before.fact) return null;
-  const unit = amount.quantity.unit ?? left.unit;
-  if (unit !== null && !Object.hasOwn(measuresFor(context.pack)[before.fact]?.units ?? {}, unit)) return null;
-  const rest = { ...kind.rest, amounts: [{ ...amount, quantity: { ...amount.quantity, unit } }] };
+  const isOfFact = (unit: SaidUnit | null) =>
+    unit === null || Object.hasOwn(measuresFor(context.pack)[before.fact]?.units ?? {}, unit);
+  const unit = amount.quantity.unit ?? left.amounts.map(({ quantity }) => quantity.unit).findLast(isOfFact) ?? null;
+  if (!isOfFact(unit)) return null;
+  const rest = {
+    ...kind.rest,
+    ...(kind.rest.amounts.length === 0 ? { unknown: 0, unknownAt: [] } : {}),
+    amounts: [{ ...amount, quantity: { ...amount.quantity, unit } }],
+  };
   const own = { asked: [before.fact], bareFact: before.fact, carried: null, carriedDepthCm: before.depthCm ?? null };
   return { rest, context: { ...context, ...own } };
 }

@@ -11,7 +11,7 @@ export const answerWords: AnswerWords = {
     hat er|es, haben wir, gibt es, ja habe ich, habe ich, das ist richtig, oh ja, j, jaja, ja schon, schon
   `,
   no: words`
-    nein, nö, noch gar|überhaupt nicht, nee, ne, nä, nein nein, nicht, noch nicht, gar nicht, überhaupt nicht, auf keinen fall, nein noch nicht,
+    nicht mehr, jetzt nicht mehr, nein, nö, noch gar|überhaupt nicht, nee, ne, nä, nein nein, nicht, noch nicht, gar nicht, überhaupt nicht, auf keinen fall, nein noch nicht,
     keineswegs, keinesfalls, niemals, nie, nix, nichts, gar nichts, überhaupt nichts, kein*, gar|überhaupt
     kein*, noch kein*, noch nichts, stimmt nicht, das stimmt nicht, falsch, das ist falsch, nicht richtig, nope,
     ist es|er|sie nicht, sind sie nicht, haben wir nicht, hat er|es nicht, gibt es nicht, tut es|er nicht, tun sie nicht,

@@ -7,6 +7,7 @@ const end = '(?![\\p{L}\\d])';
 const ofDay =
   '(?: ?(?:morgens|früh|in der früh|vormittags?|mittags?|nachmittags?|abends?|nachts|am (?:morgen|vormittag|mittag|nachmittag|abend)))?';
 const part = '(?:heute|gestern|vorgestern) (?:früh|morgen|vormittag|mittag|nachmittag|abend)';
+const measured = '(?:gemessen|abgelesen|nachgesehen|geguckt|geschaut)';
 const patterns: readonly RegExp[] = [
   new RegExp(`${lead}(?<hour>\\d{1,2})[:.](?<minute>[0-5]\\d) ?uhr${ofDay}${end}`, 'gu'),
   new RegExp(`${lead}(?<hour>\\d{1,2}):(?<minute>[0-5]\\d)${end}`, 'gu'),
@@ -15,6 +16,8 @@ const patterns: readonly RegExp[] = [
   new RegExp(`${lead}(?<shift>halb|viertel nach|viertel vor|dreiviertel) ${hour}(?: uhr)?${ofDay}${end}`, 'gu'),
   new RegExp(`${lead}(?<midnight>mitternacht)${end}`, 'gu'),
   new RegExp(`${lead}(?<noon>zu mittag|mittags|heute mittag|(?<=gestern )mittag)${end}`, 'gu'),
+  new RegExp(`(?<=${measured} )um ${hour}${end}(?! ?(?:cm|c|grad|zentimeter)${end}|[.,]\\d)`, 'gu'),
+  new RegExp(`(?<![\\p{L}\\d])um ${hour}(?= ${measured}${end})`, 'gu'),
   new RegExp(`(?<=${part} )um ${hour}${end}(?! ?(?:cm|c|grad|zentimeter)${end}|[.,]\\d)`, 'gu'),
 ];
 

@@ -12,7 +12,7 @@ import { placeWords } from './place.ts';
 import { retell, retellNumber } from './retell.ts';
 import { soilWords } from './soil.ts';
 import { properWords, spell } from './spelling.ts';
-import { subjectWords } from './subjects.ts';
+import { cropNames, subjectWords } from './subjects.ts';
 import { supposing } from './supposing.ts';
 import * as units from './units.ts';
 import { weatherWords } from './weather.ts';
@@ -29,6 +29,7 @@ export const words: LanguageWords = {
   rows: [...soilWords, ...drainWords, ...fieldWords, ...placeWords, ...cropWords, ...weatherWords, ...windWords],
   subjects: subjectWords,
   flags: flagWords,
+  crops: cropNames,
   filler: fillerWords,
   ago: agoWords,
   agoUnits,
@@ -63,6 +64,7 @@ export const words: LanguageWords = {
     rangeLeads: units.rangeLeads,
     oneIn: new Set(['zu']),
     inches: '',
+    nodes: new Set(['knoten']),
   },
   supposing,
   clock: clockWords,

@@ -77,3 +77,17 @@ export const subjectWords: Readonly<Record<Subject, readonly string[]>> = {
   depth: words`tief, tiefe`,
   treatment: words`propyzamid, wirkstoff, der wirkstoff`,
 };
+
+/** Crops, each by all its names. */
+export const cropNames: readonly (readonly string[])[] = [
+  words`weizen, weizens, winterweizen, winterweizens, sommerweizen, weizenbestand`,
+  words`gerste, wintergerste, sommergerste`,
+  words`hafer, winterhafer, sommerhafer`,
+  words`roggen, winterroggen`,
+  words`triticale`,
+  words`mais`,
+  words`bohnen, ackerbohnen`,
+  words`erbsen`,
+  words`kartoffeln`,
+  words`rüben, zuckerrüben`,
+];

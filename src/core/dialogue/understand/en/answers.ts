@@ -12,7 +12,7 @@ export const answerWords: AnswerWords = {
     all of it|them, too right, course, very much so, very much, absolutely is|does|are, 100 percent, without|no doubt, im afraid so, sadly yes
   `,
   no: words`
-    no, nope, not as yet, nah, nay, naw, n, negative, no way, not at all, not yet, not a bit, certainly|definitely|absolutely
+    not any more, not anymore, no longer, no, nope, not as yet, nah, nay, naw, n, negative, no way, not at all, not yet, not a bit, certainly|definitely|absolutely
     not, it isnt, its not, it is not, theyre not, they arent, they are not, there isnt, there arent, there is not,
     there are none, it hasnt, we havent, i havent, it doesnt, they dont, we dont, i dont, it wasnt, it didnt, we
     didnt, not today, not now, false, thats wrong, wrong, no sir, none, not that i can see|tell|spot|find, not that ive seen|noticed|found, not that i know of,

@@ -12,7 +12,7 @@ import * as numbers from './numbers.ts';
 import { rainWords } from './rain.ts';
 import { soilWords } from './soil.ts';
 import { properWords, spell } from './spelling.ts';
-import { subjectWords } from './subjects.ts';
+import { cropNames, subjectWords } from './subjects.ts';
 import { supposing } from './supposing.ts';
 import { surfaceWords } from './surface.ts';
 import * as units from './units.ts';
@@ -26,6 +26,7 @@ export const words: LanguageWords = {
   subjects: subjectWords,
   flags: flagWords,
   gaps: gapWords,
+  crops: cropNames,
   filler: fillerWords,
   fillerPhrases,
   ago: agoWords,

@@ -13,6 +13,12 @@ export const littleWords: LittleWords = {
   atDepth: set('at'),
   depth: set('deep down depth below'),
   tall: set('tall high long'),
+  being: 'is|are|was|were|still|has|been',
+  opposites: { wet: 'dry' },
+  ofIt: set(
+    'they theyre it its them some most mostly all are is only just up to at now already still growing grown getting got but in places yes yeah yep aye',
+  ),
+  off: set('off away'),
   depthBefore: set('depth'),
   abbreviations: set('approx deg temp abt c ca'),
   mayLeadNumber: set('bbch gs at force'),

@@ -51,3 +51,17 @@ export const subjectWords: Readonly<Record<Subject, readonly string[]>> = {
   depth: words`deep, depth, down`,
   treatment: words`propyzamide, the active`,
 };
+
+/** Crops, each by all its names. */
+export const cropNames: readonly (readonly string[])[] = [
+  words`wheat, winter wheat, spring wheat`,
+  words`barley, winter barley, spring barley`,
+  words`oats, winter oats, spring oats`,
+  words`rye, winter rye`,
+  words`triticale`,
+  words`maize`,
+  words`beans, winter beans, spring beans`,
+  words`peas`,
+  words`potatoes`,
+  words`beet, sugar beet`,
+];

@@ -133,6 +133,7 @@ export const boundsBefore: readonly (readonly [
   ['cant|cannot|wont|couldnt be less|under|below|colder|lower than?', 'least'],
   ['its|gone|come|came|risen|went|crept|back|now|got|been up|down to', 'near'],
   ['c|ca', 'near'],
+  ['picked|picks|picking up to', 'near'],
   ['cooled|dropped|fallen|warmed|risen|climbed|come|gone|crept|sunk|fell|went|came down|up|off? to', 'near'],
   ['easily|comfortably|clearly|safely|way|far under|below', 'below'],
   ['easily|comfortably|clearly|safely|way|far over|above', 'above'],
