@@ -20,7 +20,7 @@ import { RuleCard } from './rule-card.tsx';
 import { inventedSeason, parseWeatherFile, type SeasonWeather } from './season.ts';
 import { type Bench, fetchBench } from './server.ts';
 import { SpeechContext, speechOfPage, useSpeech } from './speech.ts';
-import { besideDraft, tryDraft } from './try-draft.ts';
+import { besideDraft, sharedIn, tryDraft } from './try-draft.ts';
 import { useSettled } from './use-settled.ts';
 
 /** Quiet after typing before what it changes is worked out, ms. */
@@ -102,6 +102,7 @@ function Work({ server, memory, onReload }: WorkProps) {
   const settled = useSettled(draft, settlesAfterMs);
   const tried = useMemo(() => tryDraft(server, settled, language), [server, settled]);
   const beside = useMemo(() => besideDraft(server, draft), [server, opened, head.id, head.validFrom]);
+  const shared = useMemo(() => sharedIn(server, draft), [server, draft]);
   const shown = useMemo(() => benchRules(beside.pack, beside.cases, today), [beside, today]);
   const openWeather = (text: string, file: string) => {
     try {
@@ -124,9 +125,14 @@ function Work({ server, memory, onReload }: WorkProps) {
       <Begin bench={server} isBegun={tried.kind !== 'unchanged'} onBegin={change} />
       <section aria-labelledby="bench-changes">
         <h2 id="bench-changes">{bench.changes.heading}</h2>
-        <Changes draft={draft} onChange={change} pack={beside.pack} today={today} />
+        <Changes draft={draft} onChange={change} pack={beside.pack} today={today} shared={shared} />
         <div aria-live="polite">
-          <Outcome tried={tried} weather={weather} today={today} />
+          <Outcome
+            tried={tried}
+            weather={weather}
+            today={today}
+            onShareOut={draft.sharesOut ? null : () => change({ ...draft, sharesOut: true })}
+          />
         </div>
         <div class="choices">
           <FileButton label={bench.season.open} onText={openWeather} />

@@ -1,10 +1,12 @@
+import canonicalize from 'canonicalize';
 import type { Overlay } from '../../src/core/rules/overlay/parse-overlay.ts';
 import type { OverlayContent } from '../../src/core/rules/overlay/schema.ts';
-import type { Pack } from '../../src/core/rules/pack-types.ts';
+import type { Pack, Question } from '../../src/core/rules/pack-types.ts';
 import type { Parameter } from '../../src/core/units/parameter.ts';
 import { inLanguage, type Source, sourceIn } from '../../src/core/units/texts.ts';
 import type { Memory } from '../chat/memory.ts';
 import type { Bench } from './server.ts';
+import { sharedAnswers } from './shared-answers.ts';
 
 /** What is said of an overlay as a whole. */
 export interface DraftHead {
@@ -25,6 +27,8 @@ export interface Draft {
   readonly limits: Readonly<Record<string, Parameter['value']>>;
   /** What was typed of a value and cannot be read as one yet, by parameter. */
   readonly typed: Readonly<Record<string, string>>;
+  /** True where answers that lie on both sides of a new limit are shared out between two. Absent in what was kept before there was this. */
+  readonly sharesOut?: boolean;
   /** The overlay that it goes on with; null for a new one. */
   readonly opened: OverlayContent | null;
   /** Hash of the overlay in the server's folder that it takes the place of. */
@@ -44,6 +48,8 @@ export function openDraft({ content }: Overlay, pack: Pack, language: string, re
   const { id, title, author, place, reason, layer, validFrom } = content.overlay;
   const known = new Set(pack.parameters.map((one) => one.id));
   const own = (content.parameters ?? []).filter((one) => known.has(one.id) && one.validFrom === undefined);
+  const limits = Object.fromEntries(own.map((one) => [one.id, one.value as Parameter['value']]));
+  const { opened, sharesOut } = withoutShared(content, limits, pack);
   return {
     head: {
       id,
@@ -54,15 +60,35 @@ export function openDraft({ content }: Overlay, pack: Pack, language: string, re
       layer,
       validFrom,
     },
-    limits: Object.fromEntries(own.map((one) => [one.id, one.value as Parameter['value']])),
+    limits,
     typed: {},
-    opened: content,
+    ...(sharesOut ? { sharesOut } : {}),
+    opened,
     replaces,
   };
 }
 
-/** The file of an overlay as the draft stands: what it was opened with stays, but for the head and the limits changed here. */
-export function contentOf({ head, limits, opened }: Draft, pack: Pack, language: string): object {
+/** What was opened without the questions that the bench shares out by itself where these limits hold: they then follow the limits. */
+function withoutShared(content: OverlayContent, limits: Draft['limits'], pack: Pack) {
+  const { questions = [], ...others } = content;
+  const made = new Map(
+    sharedAnswers(pack, { limits, opened: null }).map(({ question }) => [question.id, canonicalize(question)]),
+  );
+  const own = questions.filter((one) => made.get(one.id) !== canonicalize(one));
+  const opened = own.length === 0 ? others : { ...others, questions: own };
+  return { opened, sharesOut: own.length < questions.length };
+}
+
+/**
+ * The file of an overlay as the draft stands: what it was opened with stays, but for the head, the limits changed here and the
+ * questions given.
+ */
+export function contentOf(
+  { head, limits, opened }: Draft,
+  pack: Pack,
+  language: string,
+  shared: readonly Question[] = [],
+): object {
   const texts = (text: string) => Object.fromEntries(pack.languages.map((code) => [code, text]));
   const { title, reason, ...rest } = head;
   const before = opened?.overlay;
@@ -70,6 +96,7 @@ export function contentOf({ head, limits, opened }: Draft, pack: Pack, language:
     was !== undefined && sourceIn(was, language) === is ? was : null;
   const {
     parameters: written = [],
+    questions: asked = [],
     overlay: _head,
     hash: _hash,
     ...others
@@ -82,6 +109,7 @@ export function contentOf({ head, limits, opened }: Draft, pack: Pack, language:
     return { ...was, value };
   });
   const parameters = [...kept, ...changed];
+  const questions = [...asked.filter(({ id }) => !shared.some((one) => one.id === id)), ...shared];
   return {
     overlay: {
       ...before,
@@ -91,6 +119,7 @@ export function contentOf({ head, limits, opened }: Draft, pack: Pack, language:
       pack: before?.pack ?? { id: pack.id, from: pack.version },
     },
     ...(parameters.length === 0 ? {} : { parameters }),
+    ...(questions.length === 0 ? {} : { questions }),
     ...others,
   };
 }

@@ -3,11 +3,11 @@ import type { ErrorReport } from '../../src/core/errors/coded-error.ts';
 import { parseOverlay } from '../../src/core/rules/overlay/parse-overlay.ts';
 import { errorIn } from '../../src/core/words/errors.ts';
 import { showDay } from '../../src/core/words/times.ts';
-import { contentOf, type Draft } from './draft.ts';
+import type { Draft } from './draft.ts';
 import { headTexts } from './head-form.tsx';
 import { type Bench, writeOverlay } from './server.ts';
 import { useSpeech } from './speech.ts';
-import { faultsOf, type Tried } from './try-draft.ts';
+import { faultsOf, fileOf, type Tried } from './try-draft.ts';
 import { readValue } from './values.ts';
 
 interface HandOutProps {
@@ -32,7 +32,7 @@ export function HandOut({ bench: server, draft, tried, isSettled, onWritten }: H
     return limit !== undefined && 'problem' in readValue(text, limit, bench) ? [id] : [];
   });
   const isReady = isSettled && tried.kind === 'sound' && missing.length + faults.length + unread.length === 0;
-  const content = () => contentOf(draft, server.shipped, language);
+  const content = () => fileOf(server, draft, language);
   const tell = (error: ErrorReport | null) => {
     if (error === null) return setSaid(bench.out.notReached);
     const { says, expected, came, next } = errorIn(error, words);
@@ -42,7 +42,7 @@ export function HandOut({ bench: server, draft, tried, isSettled, onWritten }: H
   };
   const exportIt = () => {
     const file = `${draft.head.id}.json`;
-    download(file, fileOf(content()));
+    download(file, sealed(content()));
     setSaid(bench.out.exported(file));
   };
   const save = async () => {
@@ -83,7 +83,7 @@ export function HandOut({ bench: server, draft, tried, isSettled, onWritten }: H
 }
 
 /** The file with its content hash, by which a change on the way is recognised. */
-function fileOf(content: object): string {
+function sealed(content: object): string {
   const { overlay } = parseOverlay('overlay.json', JSON.stringify(content));
   return `${JSON.stringify({ ...content, ...(overlay ? { hash: overlay.hash } : {}) }, null, 2)}\n`;
 }

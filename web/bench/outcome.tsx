@@ -14,11 +14,13 @@ interface OutcomeProps {
   readonly tried: Tried;
   readonly weather: SeasonWeather;
   readonly today: string;
+  /** Shares out the answers that lie on both sides of a new limit; null where the draft does so already. */
+  readonly onShareOut: (() => void) | null;
 }
 
 /** What comes of the draft: why it is refused, or what changes on the cases and on last season. */
-export function Outcome({ tried, weather, today }: OutcomeProps) {
-  if (tried.kind === 'refused') return <Refused findings={tried.findings} />;
+export function Outcome({ tried, weather, today, onShareOut }: OutcomeProps) {
+  if (tried.kind === 'refused') return <Refused findings={tried.findings} onShareOut={onShareOut} />;
   if (tried.kind === 'unchanged') return null;
   return (
     <>
@@ -28,9 +30,16 @@ export function Outcome({ tried, weather, today }: OutcomeProps) {
   );
 }
 
-function Refused({ findings }: { readonly findings: readonly Finding[] }) {
+interface RefusedProps extends Pick<OutcomeProps, 'onShareOut'> {
+  readonly findings: readonly Finding[];
+}
+
+function Refused({ findings, onShareOut }: RefusedProps) {
   const { words, bench } = useSpeech();
-  const errors = findings.filter(({ severity }) => severity === 'error');
+  const keyOf = ({ code, pointer, rule, parameter }: Finding) => [code, pointer, rule, parameter].join(' ');
+  const byKey = new Map(findings.filter(({ severity }) => severity === 'error').map((one) => [keyOf(one), one]));
+  const errors = [...byKey.values()];
+  const isAstride = errors.some(({ code }) => code === 'CHOICE_STRADDLES_LIMIT');
   return (
     <div class="bench-refused" data-refused="yes">
       <h3>{bench.refused.heading}</h3>
@@ -39,7 +48,7 @@ function Refused({ findings }: { readonly findings: readonly Finding[] }) {
         {errors.map((finding) => {
           const { code, says, expected, came, next, parameter, rule } = errorIn(finding, words);
           return (
-            <li key={`${code} ${finding.pointer}`}>
+            <li key={keyOf(finding)}>
               <b>{says}</b> <code>{[code, rule, parameter].filter(Boolean).join(' · ')}</code>
               <br />
               {bench.refused.expected}: {expected}
@@ -51,6 +60,11 @@ function Refused({ findings }: { readonly findings: readonly Finding[] }) {
           );
         })}
       </ul>
+      {isAstride && onShareOut && (
+        <button type="button" class="button" onClick={onShareOut}>
+          {bench.shared.offer}
+        </button>
+      )}
     </div>
   );
 }

@@ -1,10 +1,12 @@
 import { type CasesCompared, compareOnCases, type Side } from '../../src/core/compare/index.ts';
 import { applyOverlays } from '../../src/core/rules/overlay/apply-overlays.ts';
 import { type Overlay, parseOverlay } from '../../src/core/rules/overlay/parse-overlay.ts';
+import type { SharedOut } from '../../src/core/rules/overlay/share-out.ts';
 import type { Finding } from '../../src/core/rules/pack/findings.ts';
 import type { Pack } from '../../src/core/rules/pack-types.ts';
 import { contentOf, type Draft, filledIn } from './draft.ts';
 import type { Bench } from './server.ts';
+import { sharedAnswers } from './shared-answers.ts';
 
 /** What comes of a draft: nothing changed, refused with what shows why, or both rule sets and what the cases say. */
 export type Tried =
@@ -28,12 +30,23 @@ export function besideDraft({ shipped, cases, overlays, today }: Bench, { head, 
   return applied.ok ? { pack: applied.pack, cases: [...cases, ...applied.cases] } : { pack: shipped, cases };
 }
 
+/** The questions that the draft shares out at its limits, if it does: what is asked under the server's other overlays. */
+export function sharedIn(bench: Bench, draft: Draft): readonly SharedOut[] {
+  return draft.sharesOut ? sharedAnswers(besideDraft(bench, draft).pack, draft) : [];
+}
+
+/** The file of the overlay as the draft stands, with the questions that it shares out. */
+export function fileOf(bench: Bench, draft: Draft, language: string): object {
+  const shared = sharedIn(bench, draft).map(({ question }) => question);
+  return contentOf(draft, bench.shipped, language, shared);
+}
+
 /** Lays the draft over the rules, checks it as the server would, and runs every case under both. */
 export function tryDraft(bench: Bench, draft: Draft, language: string): Tried {
   const before = besideDraft(bench, draft);
   if (draft.opened === null && Object.keys(draft.limits).length === 0) return { kind: 'unchanged', before };
   const filled = filledIn(draft);
-  const text = JSON.stringify(contentOf(filled, bench.shipped, language));
+  const text = JSON.stringify(fileOf(bench, filled, language));
   const { overlay, findings } = parseOverlay('overlay.json', text);
   if (!overlay) return { kind: 'refused', before, findings };
   const others = othersThan(bench.overlays, draft.opened?.overlay.id ?? draft.head.id);
@@ -46,7 +59,7 @@ export function tryDraft(bench: Bench, draft: Draft, language: string): Tried {
 
 /** What keeps a draft from being handed out though its changes are sound: the faults of its file. */
 export function faultsOf(bench: Bench, draft: Draft, language: string): readonly Finding[] {
-  const { findings } = parseOverlay('overlay.json', JSON.stringify(contentOf(draft, bench.shipped, language)));
+  const { findings } = parseOverlay('overlay.json', JSON.stringify(fileOf(bench, draft, language)));
   return findings.filter(({ severity }) => severity === 'error');
 }
 

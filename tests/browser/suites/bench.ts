@@ -135,6 +135,7 @@ export function benchSuite(): void {
           await page.getByLabel('soilTemperatureMaxC').first().fill('7');
           const choice = page.getByRole('combobox', { name: 'Treatment' });
           await choice.selectOption('Fluroxypyr on winter wheat');
+          await page.locator('.bench summary', { hasText: /^Too cold$/ }).waitFor({ state: 'attached' });
           await page.locator('.bench summary', { hasText: /^Weather$/ }).click();
           await page.locator('.bench summary', { hasText: /^Too cold$/ }).click();
           expect(await page.getByLabel('soilTemperatureMaxC').count()).toBe(0);
@@ -151,12 +152,42 @@ export function benchSuite(): void {
           });
           await choice.focus();
           await choice.selectOption('Propyzamide on winter oilseed rape');
-          await page.locator('.bench summary', { hasText: /^Soil$/ }).waitFor();
+          await page.locator('.bench summary', { hasText: /^Soil too warm$/ }).waitFor({ state: 'attached' });
           expect(await choice.evaluate((one) => one === document.activeElement)).toBe(true);
           await page.locator('.bench summary', { hasText: /^Soil$/ }).click();
           await page.locator('.bench summary', { hasText: /^Soil too warm$/ }).click();
           expect(await page.getByLabel('soilTemperatureMaxC').first().inputValue()).toBe('7');
           expect(await page.getByLabel('Reason').inputValue()).toBe('');
+        });
+      },
+    );
+
+    test.each(viewports)(
+      'at $width a limit that lies in the middle of an answer is taken once its parts are offered, by one press, and given back by another',
+      async (viewport) => {
+        await onPage({ viewport, acceptDownloads: true }, async (page) => {
+          await openRule(page, 'Weather', 'Too windy');
+          await fillHead(page);
+          await page.getByLabel('windMostKmh').first().fill('8');
+          const refused = page.locator('[data-refused]');
+          await refused.waitFor();
+          expect(await textOf(refused)).toMatch(/CHOICE_STRADDLES_LIMIT · windMostKmh/);
+          await page.getByRole('button', { name: 'Share the answers out at the new limit' }).press('Enter');
+          await outcome(page).first().waitFor();
+          expect(await refused.count()).toBe(0);
+          const shared = page.locator('.bench-shared');
+          expect(await textOf(shared)).toContain(
+            '“Gentle breeze” becomes “Gentle breeze, up to 8 km/h” and “Gentle breeze, over 8 km/h”.',
+          );
+          expect(await findings(page)).toEqual([]);
+          const exportIt = page.getByRole('button', { name: 'Export as a file' });
+          const [download] = await Promise.all([page.waitForEvent('download'), exportIt.click()]);
+          const { questions } = JSON.parse(await readFile(await download.path(), 'utf8'));
+          expect(questions.map(({ id }: { id: string }) => id)).toEqual(['wind']);
+          await page.reload();
+          await page.getByRole('button', { name: 'Take back the shared answers' }).click();
+          await refused.waitFor();
+          expect(await exportIt.isDisabled()).toBe(true);
         });
       },
     );

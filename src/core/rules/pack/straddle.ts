@@ -48,11 +48,11 @@ export function checkStraddle(
   report: Report,
 ): void {
   if (reading.type !== 'number') return;
-  const [low, high] = bandOf(reading);
-  for (const { op, parameter, value } of limits) {
-    const limitIsAbove = op === 'below' || op === 'atLeast';
-    const straddles = limitIsAbove ? low < value && value <= high : low <= value && value < high;
-    if (!straddles) continue;
+  const band = bandOf(reading);
+  const [low, high] = band;
+  for (const limit of limits) {
+    const { op, parameter, value } = limit;
+    if (!straddles(band, limit)) continue;
     report('CHOICE_STRADDLES_LIMIT', place, {
       expected: `a band on one side of ${parameter} = ${value} (${op})`,
       came: `${low} to ${high}, in answer ${answer.choice} of question ${answer.question}`,
@@ -60,4 +60,15 @@ export function checkStraddle(
       parameter,
     });
   }
+}
+
+/** True where a closed band does not lie wholly on one side of a limit. */
+export function straddles([low, high]: readonly [number, number], limit: Pick<NumberLimit, 'op' | 'value'>): boolean {
+  const { value } = limit;
+  return isLowerSide(limit) ? low <= value && value < high : low < value && value <= high;
+}
+
+/** True where the limit's own value lies with the numbers below it. */
+export function isLowerSide({ op }: Pick<NumberLimit, 'op'>): boolean {
+  return op === 'atMost' || op === 'above';
 }

@@ -15,6 +15,20 @@ export const benchWords: BenchWords = {
     further: 'Der geöffnete Zusatz ergänzt oder ersetzt noch weitere Einträge; sie bleiben in ihm.',
     undo: (id) => `${id} zurücknehmen`,
   },
+  shared: {
+    offer: 'Die Antworten an der neuen Grenze teilen',
+    one: (question, whole, parts) => `${question} Aus „${whole}“ wird ${parts}.`,
+    part: (words) => `„${words}“`,
+    and: 'und',
+    tell: 'Sehen Sie zu, dass sich die Teile auf dem Feld unterscheiden lassen. Wer eine Zahl eintippt oder misst, braucht keine Antwort zum Drücken.',
+    undo: 'Die geteilten Antworten zurücknehmen',
+    ends: {
+      'up-to': (value) => `bis ${value}`,
+      under: (value) => `unter ${value}`,
+      over: (value) => `über ${value}`,
+      from: (value) => `${value} oder mehr`,
+    },
+  },
   refused: {
     heading: 'Das geht nicht',
     lead: 'Regeln von Gesetz, Gebrauchsanleitung, Wasser und Sicherheit lassen sich nur verschärfen. Dies zeigt, dass die Änderung eine lockern würde, oder was an ihr nicht stimmt:',

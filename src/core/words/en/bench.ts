@@ -13,6 +13,20 @@ export const benchWords = {
     further: 'The overlay that you opened also adds or replaces other entries; they stay in it.',
     undo: (id: string) => `Take back ${id}`,
   },
+  shared: {
+    offer: 'Share the answers out at the new limit',
+    one: (question: string, whole: string, parts: string) => `${question} “${whole}” becomes ${parts}.`,
+    part: (words: string) => `“${words}”`,
+    and: 'and',
+    tell: 'See that whoever answers can tell the parts apart in the field. A number that is typed or measured needs no answer to press.',
+    undo: 'Take back the shared answers',
+    ends: {
+      'up-to': (value: string) => `up to ${value}`,
+      under: (value: string) => `under ${value}`,
+      over: (value: string) => `over ${value}`,
+      from: (value: string) => `${value} or more`,
+    },
+  },
   refused: {
     heading: 'This cannot be done',
     lead: 'Rules of law, label, water and safety may only get tighter. This is what shows that the change would loosen one, or what is wrong with it:',
