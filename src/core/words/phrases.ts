@@ -7,7 +7,7 @@ import { describeReading } from './values.ts';
 /** Looks a fact up in the registry; handed in, since sentences read only types of the rest. */
 export type DefinitionOf = (id: FactId) => FactDefinition;
 
-/** What was said of one fact, as said back: "soil at 30 cm 9.2 C", "drains not running". */
+/** What was said of one fact, as said back: "soil at 30 cm 9.2 C", "drains not running", "crop under stress: no". */
 export function phraseOf(id: FactId, reading: Reading, definitionOf: DefinitionOf, words: Catalogue): string {
   const definition = definitionOf(id);
   if (reading.type === 'does-not-know') return words.phrases.notKnown(labelOf(id, definitionOf, words));
@@ -17,7 +17,8 @@ export function phraseOf(id: FactId, reading: Reading, definitionOf: DefinitionO
   if (id === 'soil.temperatureTrendCPerDay' && reading.type === 'number' && reading.low !== undefined) {
     return trendOf(reading, words);
   }
-  return `${shortName(id, definition, words)} ${describeReading(definition, reading, words)}`;
+  const isYesNo = only === 'yes' || only === 'no';
+  return `${shortName(id, definition, words)}${isYesNo ? ':' : ''} ${describeReading(definition, reading, words)}`;
 }
 
 /** A trend that was told in words, in words. */

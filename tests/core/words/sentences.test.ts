@@ -77,6 +77,20 @@ describe('a value', () => {
   ])('of %s is said back as it was given', (id, reading, text) => {
     expect(phraseOf(id, reading, factDefinition, words)).toBe(text);
   });
+
+  test.each([
+    ['en', ['no'], 'crop under stress: no'],
+    ['de', ['yes'], 'Kultur unter Stress: ja'],
+    ['en', ['yes', 'no'], 'crop under stress yes or no'],
+  ])(
+    'of a yes or no that a pack brings is said back with its name, a colon between (%s)',
+    (language, possible, text) => {
+      const labels = { en: 'crop under stress', de: 'Kultur unter Stress' };
+      const definition = { ...factDefinition('soil.drainsRunning'), labels };
+      const said = phraseOf('crop.stressed', { type: 'choice', possible }, () => definition, catalogueOf(language));
+      expect(said).toBe(text);
+    },
+  );
 });
 
 describe('where a value came from', () => {
