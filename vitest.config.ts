@@ -7,6 +7,9 @@ const shared = {
   setupFiles: 'tests/setup.ts',
 };
 
+/** A test that comes to its end without a single check fails: a loop over nothing proves nothing. */
+const expectsSomething = { expect: { requireAssertions: true } };
+
 const ofBrowser = ['tests/browser/**/*.test.ts'];
 const ofPseudo = ['tests/pseudo/**/*.test.{ts,tsx}'];
 
@@ -21,6 +24,7 @@ export default defineConfig({
       {
         test: {
           ...shared,
+          ...expectsSomething,
           name: 'quick',
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: [...ofBrowser, ...ofPseudo],
@@ -30,7 +34,14 @@ export default defineConfig({
         },
       },
       {
-        test: { ...shared, name: 'other words', include: ofPseudo, maxWorkers: 2, sequence: { groupOrder: 0 } },
+        test: {
+          ...shared,
+          ...expectsSomething,
+          name: 'other words',
+          include: ofPseudo,
+          maxWorkers: 2,
+          sequence: { groupOrder: 0 },
+        },
       },
       {
         test: { ...shared, name: 'browser', include: ofBrowser, maxWorkers: 1, sequence: { groupOrder: 1 } },

@@ -47,17 +47,18 @@ describe.each(entries)('the entry of %s', (id, definition) => {
     if (goodFor.kind === 'hours' && goodFor.untilRainMm) expect(unitOf(goodFor.untilRainMm)).toBe('mm');
     expect(definition.profile === true).toBe(goodFor.kind === 'season');
   });
+});
 
-  test('is kept at least ten times finer than every limit that reads it', () => {
-    for (const rule of rules) {
-      for (const comparison of comparisonsOf(rule.when, new Map())) {
-        const value = parameterOfId.get(parameterOf(comparison) ?? '')?.value;
-        if (comparison.fact !== id || typeof value !== 'number') continue;
-        const steps = value / ((precision ?? Number.NaN) * 10);
-        expect(Math.abs(steps - Math.round(steps)), `${rule.id} at ${value}`).toBeLessThan(1e-9);
-      }
-    }
-  });
+const numberLimits = rules.flatMap((rule) =>
+  comparisonsOf(rule.when, new Map()).flatMap((comparison) => {
+    const value = parameterOfId.get(parameterOf(comparison) ?? '')?.value;
+    return typeof value === 'number' ? [[comparison.fact, value, rule.id] as const] : [];
+  }),
+);
+
+test.each(numberLimits)('%s is kept at least ten times finer than the limit %d of %s', (fact, value) => {
+  const steps = value / ((factDefinition(fact).precision ?? Number.NaN) * 10);
+  expect(Math.abs(steps - Math.round(steps))).toBeLessThan(1e-9);
 });
 
 test('what nobody can see now, and only that, resolves to the cautious end of its band', () => {
