@@ -1,5 +1,6 @@
 import './register.ts';
 import { type ComponentChild, render } from 'preact';
+import { act } from 'preact/test-utils';
 import { describe, expect, test, vi } from 'vitest';
 import { reportOf } from '../../src/core/errors/coded-error.ts';
 import { catalogueOf } from '../../src/core/words/catalogue.ts';
@@ -58,10 +59,9 @@ const ids = decoratedPack.rules.map(({ id }) => id);
 const asItIs = new Set([...ids, ...firstLines, ...otherLines, 'England', ...languages.map(nameOfLanguage)]);
 
 /** Draws a part of the page, and gives what in it is not of the made-up language. */
-async function leftIn(part: ComponentChild, waitMs = 0): Promise<string[]> {
+async function leftIn(part: ComponentChild): Promise<string[]> {
   const root = tinyNode('div');
-  render(part, root as never);
-  if (waitMs > 0) await new Promise((done) => setTimeout(done, waitMs));
+  await act(() => render(part, root as never));
   const texts = readTexts(root);
   expect(texts.length).toBeGreaterThan(0);
   render(null, root as never);
@@ -120,7 +120,7 @@ describe('the page in a language made up on the spot', () => {
   });
 
   test('nor of what is handed over', async () => {
-    expect(await leftIn(<Panel view={withVerdict} token="t" isOnline={false} />, 5)).toEqual([]);
+    expect(await leftIn(<Panel view={withVerdict} token="t" isOnline={false} />)).toEqual([]);
   });
 
   test.each(pictureIds)('nor of the drawing %s', async (id) => {
