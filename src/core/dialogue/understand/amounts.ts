@@ -80,7 +80,7 @@ export function readAmounts(scan: Scan, context: ReaderContext): Amounts {
 /** True for a height after a word of ranges alone: German "bis 10 cm". */
 function isUpTo({ at, quantity }: Amount, fact: FactId, { wordAt, language }: Scan, { pack }: ReaderContext): boolean {
   const isHeight = measuresFor(pack)[fact]?.heightOf !== undefined;
-  return isHeight && quantity.bound === null && language.units.range.has(wordAt(at - 1));
+  return isHeight && quantity.bound === null && language.units.upTo?.has(wordAt(at - 1)) === true;
 }
 
 const turned = { below: 'least', most: 'above', above: 'most', least: 'below' } as const;

@@ -76,6 +76,8 @@ export interface UnitWords {
   readonly rangeLeads: ReadonlySet<string>;
   /** Words between 1 and the run of a slope ("1 in 20"). */
   readonly oneIn: ReadonlySet<string>;
+  /** Words of ranges that say "up to" where no number stands before them. */
+  readonly upTo?: ReadonlySet<string>;
   /** Words of a unit of speed that also name the nodes of a stem. */
   readonly nodes?: ReadonlySet<string>;
   /** The word of inches that means another thing too, and is inches only where it must be; '' where there is none. */

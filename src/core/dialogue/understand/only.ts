@@ -1,5 +1,6 @@
 import type { ClauseKind } from './clause-kind.ts';
 import type { Entry } from './lexicon-types.ts';
+import type { ClauseReading } from './read-clause.ts';
 import type { Left } from './said-after.ts';
 import type { UnderstandContext } from './types.ts';
 
@@ -35,4 +36,10 @@ export function isNoMore(
 /** True where an unsure answer is said of what the clause before told: "9, probably". */
 export function isOnlyLeaning({ answer }: ClauseKind, { reading }: Left): boolean {
   return answer !== null && !answer.isSure && reading !== null && reading.found.length > 0;
+}
+
+/** True unless the clause before named a depth alone and this one tells of no soil: "boom at 50 cm, wind 6". */
+export function isOfDepth({ found, refused }: ClauseReading, { reading: before }: Left): boolean {
+  if (before === null || before.danglingDepthCm === null || before.dangling === 'soil') return true;
+  return refused.length > 0 || found.some(({ fact }) => fact.startsWith('soil.') || fact.startsWith('field.'));
 }

@@ -71,8 +71,19 @@ function isOfPlantBefore({ clause, cues, amounts, language }: Scan): boolean {
 
 /** True where a clause denies something of a plant beside its height: "no cleavers over 8 cm" tells of neither. */
 export function deniesHeight(scan: Scan): boolean {
-  if (!(scan.flags.has('not') || scan.flags.has('scant'))) return false;
-  return scan.amounts.some((amount) => plantOf(amount, scan, null) !== null);
+  const denials = scan.cues.filter(({ entry: { flags } }) => flags.includes('not') || flags.includes('scant'));
+  if (denials.length === 0) return false;
+  return scan.amounts.some((amount) => {
+    if (plantOf(amount, scan, null) === null) return false;
+    const last = Math.max(amount.at, ...scan.subjects.flatMap(({ at, subject }) => (isPlant(subject) ? [at] : [])));
+    return denials.some(({ from }) => from < last);
+  });
+}
+
+/** True where "no" stands right before a height and its plant, or a plant and its height, so that it may deny either: "no 8 cm cleavers". */
+export function mayDenyHeight({ answer, isPlain, rest }: ClauseKind): boolean {
+  if (answer === null || answer.isYes || !isPlain || rest === null) return false;
+  return rest.amounts.some((amount) => plantOf(amount, rest, null) !== null);
 }
 
 /** True for the height of this plant. */

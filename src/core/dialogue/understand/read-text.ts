@@ -1,4 +1,5 @@
 import { definitionIn } from '../../facts/registry/index.ts';
+import { doubtedBeside, numbersLost } from './beside-lost.ts';
 import { answerChoice, type ClauseKind, kindOf } from './clause-kind.ts';
 import type { Clause } from './clauses.ts';
 import { type Correction, correctedFact, correctedNumber, correctionOf } from './correction.ts';
@@ -6,23 +7,12 @@ import type { Language } from './language.ts';
 import { listsUnderNot } from './lists.ts';
 import { type FactReading, readingsOfAnswer } from './meanings.ts';
 import { mergeReadings } from './merge.ts';
-import { isNoMore, isOnlyDoubt, isOnlyEnded, isOnlyLeaning, isUnsureOf } from './only.ts';
+import { isNoMore, isOfDepth, isOnlyDoubt, isOnlyEnded, isOnlyLeaning, isUnsureOf } from './only.ts';
 import { measuresFor } from './pack-words.ts';
-import { plantAnswered, plantTold } from './plants.ts';
+import { mayDenyHeight, plantAnswered, plantTold } from './plants.ts';
 import { isEmpty, readClause } from './read-clause.ts';
 import type { ReaderContext } from './reader-context.ts';
-import {
-  agoOf,
-  dateBack,
-  depthBack,
-  doubtBack,
-  doubtedAhead,
-  endBack,
-  type Gathered,
-  isPartLost,
-  type Left,
-  spreadBack,
-} from './said-after.ts';
+import { agoOf, dateBack, depthBack, doubtBack, endBack, type Gathered, type Left, spreadBack } from './said-after.ts';
 import { inPlaceOf, readInPlace, type Turn, turnsOf } from './turn.ts';
 import type { Intent, UnderstandContext, Understanding } from './types.ts';
 
@@ -52,9 +42,8 @@ export function readText(
   if (left.waiting !== null) gathered.lost.push(left.waiting);
   const merged = mergeReadings(gathered.offered);
   const { dropped } = merged;
-  const lostPieces = new Set(gathered.lost);
-  const isPart = kinds.some((kind) => isPartLost(kind, text, lostPieces));
-  const readings = isPart ? merged.readings.map((one) => doubtedAhead(one, context.pack)) : merged.readings;
+  const besides = numbersLost(kinds, text, new Set(gathered.lost));
+  const readings = merged.readings.map((one) => doubtedBeside(one, besides, context));
   const intents = [...new Set(gathered.intents)];
   if (intents.includes('start-again')) removeUndo(intents);
   const contradicts = intents.includes('yes') && intents.includes('no');
@@ -121,6 +110,10 @@ function readOne(kind: ClauseKind, quote: string, left: Left, around: Around, ga
     return { ...next, agoHours: left.agoHours };
   }
   if (isNoMore(kind, left, context) && endBack(gathered, left, quote)) return { ...next, agoHours: undefined };
+  if (mayDenyHeight(kind)) {
+    gathered.lost.push(quote);
+    return next;
+  }
   const isLostAnswer =
     kind.answer !== null &&
     !(correction.isNoSpent && !kind.answer.isYes) &&
@@ -157,7 +150,7 @@ function readOne(kind: ClauseKind, quote: string, left: Left, around: Around, ga
   if (reading.doesNotKnow) gathered.intents.push('dont-know');
   const isSettled = reading.found.length > 0 || reading.refused.length > 0;
   const isWaiting = reading.dangling !== null || reading.danglingDepthCm !== null;
-  if (left.waiting !== null && !isSettled) gathered.lost.push(left.waiting);
+  if (left.waiting !== null && !(isSettled && isOfDepth(reading, left))) gathered.lost.push(left.waiting);
   if (reading.isLost || isLostAnswer) gathered.lost.push(quote);
   const speedUnit = reading.speedUnit ?? left.speedUnit;
   const { amounts } = kind.rest;

@@ -8,7 +8,7 @@ import type { ClauseReading } from './read-clause.ts';
 import type { ReaderContext } from './reader-context.ts';
 import type { Amount } from './scan.ts';
 import { isToCome } from './time-span.ts';
-import type { Intent, UnderstandContext, Understanding, UnderstoodReading } from './types.ts';
+import type { Intent, UnderstandContext, Understanding } from './types.ts';
 
 /** What the clauses of a text have given so far. */
 export interface Gathered {
@@ -96,17 +96,6 @@ export function dateBack({ offered, lost }: Gathered, agoHours: number | undefin
     else if ((agoHours ?? 0) > 0 && isToCome(one.fact, pack)) lost.push(one.quote);
     else offered.push({ ...one, ...agoOf(one.fact, agoHours, pack.facts) });
   }
-}
-
-/** True where a clause told a number of what is to come that nothing was made of: "3 more tomorrow". */
-export function isPartLost({ clause, rest }: ClauseKind, text: string, lost: ReadonlySet<string>): boolean {
-  if (rest === null || rest.amounts.length === 0 || !rest.flags.has('ahead')) return false;
-  return lost.has(text.slice(clause.start, clause.end));
-}
-
-/** What was told of the time to come beside a part that was not understood may be too little: it is read back. */
-export function doubtedAhead(one: UnderstoodReading, pack: Pack): UnderstoodReading {
-  return isToCome(one.fact, pack) && one.reading.type === 'number' ? { ...one, doubtful: true } : one;
 }
 
 /** An hour or more ago, where the fact does not hold for the season. */

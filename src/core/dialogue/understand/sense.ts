@@ -39,7 +39,7 @@ export function readSenses(scan: Scan, context: ReaderContext): { senses: readon
       senses.splice(earlier, 1, ...right.map((one) => ({ ...one, doubtful: true, isStrong: true, isOfSubject: true })));
       continue;
     }
-    if (readings.length === 0) lost += 1;
+    if (readings.length === 0 && !(earlier >= 0 && count === 1)) lost += 1;
     const isEither = row.means.kind === 'sign' && !row.means.isAbsent && count === 0 && scan.flags.has('or');
     const doubtful = isEither || isScant || (row.doubtful === true && count === 0);
     senses.push(

@@ -37,7 +37,7 @@ export const answerWords: AnswerWords = {
   `,
   correct: words`
     entschuldigung, sorry, ich meinte|meine, ich? meinte, korrektur, berichtigung, moment, halt, ach nein, ach so,
-    verzeihung, quatsch, vertippt, versprochen, ich? habe|hab? mich vertippt|versprochen|verlesen|vertan|geirrt, verlesen, vertan, doch
+    verzeihung, quatsch, vertippt, versprochen, ich? habe|hab? mich vertippt|versprochen|verlesen|vertan|geirrt, verlesen, vertan, tippfehler, schreibfehler, doch
     nicht, falsch, stattdessen, ich wollte sagen, nein moment, nein halt, nein doch, eigentlich, besser gesagt, beziehungsweise,
     mein fehler, muss heißen, soll heißen, ich? korrigiere, tut mir leid, nein sorry, nein entschuldigung, ich habe mich geirrt
   `,

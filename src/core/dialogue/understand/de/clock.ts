@@ -18,6 +18,10 @@ const patterns: readonly RegExp[] = [
   new RegExp(`${lead}(?<noon>zu mittag|mittags|heute mittag|(?<=gestern )mittag)${end}`, 'gu'),
   new RegExp(`(?<=${measured} )um ${hour}${end}(?! ?(?:cm|c|grad|zentimeter)${end}|[.,]\\d)`, 'gu'),
   new RegExp(`(?<![\\p{L}\\d])um ${hour}(?= ${measured}${end})`, 'gu'),
+  new RegExp(
+    `(?<=(?<!\\p{L})(?:heute|gestern|vorgestern) )um ${hour}${end}(?! ?(?:cm|c|grad|zentimeter)${end}|[.,]\\d)`,
+    'gu',
+  ),
   new RegExp(`(?<=${part} )um ${hour}${end}(?! ?(?:cm|c|grad|zentimeter)${end}|[.,]\\d)`, 'gu'),
 ];
 

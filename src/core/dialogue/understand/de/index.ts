@@ -64,6 +64,7 @@ export const words: LanguageWords = {
     rangeLeads: units.rangeLeads,
     oneIn: new Set(['zu']),
     inches: '',
+    upTo: new Set(['bis']),
     nodes: new Set(['knoten']),
   },
   supposing,
