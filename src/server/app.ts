@@ -49,7 +49,10 @@ export interface AppMeans {
   readonly log?: Log;
 }
 
-/** Makes the server without listening. Close it by `app.close()`: chat clients are told (1001) and gone within 2 s. */
+/**
+ * Makes the server without listening. Close it by `app.close()`: chat clients are told (1001) and gone within 2 s. The rules stay
+ * open: whoever opened them closes them.
+ */
 export async function buildApp(means: AppMeans): Promise<FastifyInstance> {
   const { clock, packs, store, settings, newId, forecastService } = means;
   const {
@@ -121,9 +124,9 @@ export async function buildApp(means: AppMeans): Promise<FastifyInstance> {
       treatments: treatmentOffers(inForce(), fields, language),
     }),
   });
-  rules.listen(() => chat.tell({ type: 'rules' }));
+  const stopListening = rules.listen(() => chat.tell({ type: 'rules' }));
   app.addHook('preClose', async () => {
-    rules.close();
+    stopListening();
     await chat.close();
   });
   app.get('/health', async (_request, reply) => {

@@ -11,7 +11,7 @@ import { faultName, type Log, silentLog } from './log.ts';
 import type { ServerSettings } from './settings.ts';
 
 /** Closing is cut short after this long, ms: twice what the chat needs. */
-export const hardStopMs = 5000;
+const hardStopMs = 5000;
 
 /** What a start needs; the clock, ids and store are the machine's own where none are given. */
 export type StartOptions = Omit<AppMeans, 'clock' | 'newId' | 'store'> &

@@ -70,7 +70,7 @@ export async function startPageServer(
   let passed = 0;
   const clock = { now: () => epochSeconds(Date.now() / 1000 + passed) };
   const source = (pack: string, other: string): PackSource => ({
-    read: rulesReader({ pack: join(root, 'rules', pack), overlays: [overlays], otherPacks: [other] }, (zone) =>
+    read: rulesReader({ pack: join(root, 'rules', pack), overlays: [overlays], otherPacks: () => [other] }, (zone) =>
       localDate(clock.now(), zone),
     ),
     watch: (onChange) => onceQuiet(systemWatcher, systemTimers)([overlays], onChange),
@@ -78,14 +78,15 @@ export async function startPageServer(
   const openRules = () =>
     openRuleBook({
       ...source(rape, wheat),
-      others: [{ id: wheat, ...source(wheat, rape) }],
+      others: { find: async () => [{ id: wheat, ...source(wheat, rape) }], watch: () => () => {} },
       now: clock.now,
       timers: systemTimers,
       log: silentLog,
     });
-  const open = async (port: number): Promise<StartedServer> =>
-    startServer({
-      ...(benchWrites ? { rules: await openRules() } : {}),
+  const open = async (port: number): Promise<StartedServer> => {
+    const rules = benchWrites ? await openRules() : null;
+    const started = await startServer({
+      ...(rules === null ? {} : { rules }),
       settings: { ...standardServerSettings, overlays, benchWrites, port, messagesPerSecond: 1e6, messageBurst: 1e6 },
       packs,
       store,
@@ -93,6 +94,12 @@ export async function startPageServer(
       webRoot,
       forecastService: { forecastFor: (point) => forecastFor(point) },
     });
+    const close = async (): Promise<void> => {
+      await started.close();
+      rules?.close();
+    };
+    return { ...started, close };
+  };
   let server = await open(0);
   return {
     url: () => server.url,

@@ -4,22 +4,31 @@ import { expect, test } from 'vitest';
 import { runCommandLine } from '../../src/cli/main.ts';
 import { fakeIo } from './fake-io.ts';
 
-/** Runs serve until its address is out, asks for its health, then stops it. */
-async function served(env: Readonly<Record<string, string>>): Promise<{ status: number; url: string; health: number }> {
+/** Runs serve until its address is out, asks for its health, then stops it; tells how many folders were followed then, and after. */
+async function served(env: Readonly<Record<string, string>>) {
   const io = fakeIo();
   let url = '';
   let health = 0;
+  let open = 0;
+  let watched = 0;
   const status = await runCommandLine(['serve', '--json'], {
     ...io,
     env: { LOAMWARD_FORECAST: 'off', ...env },
     write: (text) => {
       url = JSON.parse(text).url;
     },
+    watch: () => {
+      open += 1;
+      return () => {
+        open -= 1;
+      };
+    },
     untilStopped: async () => {
       health = (await fetch(`${url}/health`)).status;
+      watched = open;
     },
   });
-  return { status, url, health };
+  return { status, url, health, watched, left: open };
 }
 
 test('serve prints its address on loopback and answers there', async () => {
@@ -40,14 +49,16 @@ test('serve on a port that was set and is taken ends with PORT_TAKEN', async () 
   expect(io.err()).toContain('PORT_TAKEN');
 });
 
-test('serve takes any free port where none was set and the usual one is taken', async () => {
+test('serve takes any free port where none was set and the usual one is taken, and goes on following its rule files', async () => {
   const other = createServer();
   const tookIt = await new Promise<boolean>((resolve) => {
     other.once('error', () => resolve(false));
     other.listen(8080, '127.0.0.1', () => resolve(true));
   });
-  const { status, url, health } = await served({});
+  const { status, url, health, watched, left } = await served({});
   if (tookIt) other.close();
   expect([status, health]).toEqual([0, 200]);
+  expect(watched).toBeGreaterThan(0);
+  expect(left).toBe(0);
   expect(url).not.toMatch(/:8080$/);
 });

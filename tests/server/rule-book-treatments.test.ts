@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { dialogueOver } from '../../src/adapters/conversation/dialogue-over.ts';
+import { quietMs } from '../../src/adapters/folder-watcher.ts';
 import { springPack } from '../fixtures/spring-pack.ts';
 import { openChat } from './support/chat-client.ts';
 import { openRuleFiles, overlayWith, type RuleFiles, writePack } from './support/rule-files.ts';
@@ -114,6 +115,53 @@ describe('rules of two treatments', () => {
         { pack: { id: 'spring-pack', version: '1.0.0' }, rules: { refused: { error: { code: 'RULES_NOT_JSON' } } } },
       ],
     });
+  });
+
+  test('a pack that is added while it runs comes once its files are sound, with the overlays that wait for it', async () => {
+    const files = await openRuleFiles();
+    const { url } = await serverOver(files);
+    expect(await offeredAt(url)).toEqual([rape]);
+    await files.put('spring.json', overlayWith('windMostKmh', 12, forSpring));
+    await files.settle();
+    expect(files.rules.refused()?.error).toMatchObject({ code: 'OVERLAY_PACK_MISFIT', file: 'spring.json' });
+
+    await writePack(files.secondFolder, { ...springFiles, 'cautions.json': '{' });
+    await files.settle();
+    expect(await offeredAt(url)).toEqual([rape]);
+    expect(files.rules.refused()).toBeNull();
+    expect(files.rules.others().map(({ id, refused }) => [id, refused?.error.code])).toEqual([
+      ['spring-pack', 'RULES_NOT_JSON'],
+    ]);
+
+    await writePack(files.secondFolder, springFiles);
+    await files.settle();
+    expect(inForce(files)).toEqual([
+      [rape, []],
+      ['spring-pack', ['spring-farm']],
+    ]);
+    expect(await offeredAt(url)).toEqual([rape, 'spring-pack']);
+    expect(files.log.map(({ event, pack }) => [event, pack])).toEqual([
+      ['rules-refused', rape],
+      ['rules-refused', 'spring-pack'],
+      ['rules-taken', 'spring-pack'],
+    ]);
+  });
+
+  test('a pack is found by what the machine tells of its folder, and no more once the server stops', async () => {
+    const files = await openRuleFiles();
+    const taken = new Promise<void>((resolve) => files.rules.listen(resolve));
+    await writePack(files.secondFolder, springFiles);
+    files.stir();
+    files.time.advance(quietMs);
+    await taken;
+    expect(inForce(files)).toEqual([
+      [rape, []],
+      ['spring-pack', []],
+    ]);
+    files.rules.close();
+    await writePack(files.secondFolder.replace('spring', 'autumn'), springFiles);
+    await files.rules.look();
+    expect(files.rules.others().map(({ id }) => id)).toEqual(['spring-pack']);
   });
 
   test('files of the second that say another id are not taken', async () => {

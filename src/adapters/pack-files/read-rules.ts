@@ -13,8 +13,8 @@ import { readPackFolder } from './read-pack-folder.ts';
 export interface RuleSources {
   readonly pack: string;
   readonly overlays: readonly string[];
-  /** Ids of the other packs there are: overlays that name one of them are left to it. */
-  readonly otherPacks?: readonly string[];
+  /** Ids of the other packs there are when it is asked: overlays that name one of them are left to it. */
+  readonly otherPacks?: () => readonly string[];
 }
 
 /** The folders to watch: those named, and those in which files that are named lie. */
@@ -45,20 +45,22 @@ export type RulesRead =
  * has changed. Reading rejects with RULES_FILE_UNREADABLE.
  */
 export function rulesReader(
-  { pack: folder, overlays: paths, otherPacks = [] }: RuleSources,
+  { pack: folder, overlays: paths, otherPacks = () => [] }: RuleSources,
   dayIn: (zone: string) => string,
 ): () => Promise<RulesRead> {
   const check = remembered(checkThoroughly);
   const lay = remembered(layOver);
   return async () => {
-    const files = await readPackFolder(folder);
-    const day = dayIn(zoneIn(files));
-    const checked = check(files, day);
+    const texts = await readPackFolder(folder);
+    const day = dayIn(zoneIn(texts));
+    const checked = check(texts, day);
     if (!checked.ok || hasError(checked.findings)) return { ok: false, findings: checked.findings };
     const read = await readOverlays(paths);
     if (hasError(read.findings)) return { ok: false, findings: read.findings };
-    const own = read.overlays.filter(({ content }) => !otherPacks.includes(content.overlay.pack.id));
-    return lay(read.files, day, checked, own);
+    const others = otherPacks();
+    const own = read.overlays.filter(({ content }) => !others.includes(content.overlay.pack.id));
+    const files = new Map([...read.files].filter(([name]) => own.some(({ file }) => file === name)));
+    return lay(files, day, checked, own);
   };
 }
 

@@ -3,7 +3,6 @@ import { systemTimers } from '../../adapters/clock.ts';
 import { createForecastService } from '../../adapters/openmeteo/forecast-service.ts';
 import { settingsFromEnvironment } from '../../adapters/openmeteo/settings.ts';
 import { systemMeans } from '../../adapters/openmeteo/system-means.ts';
-import { foldersOf, rulesReader } from '../../adapters/pack-files/read-rules.ts';
 import { isLoamwardError } from '../../core/errors/coded-error.ts';
 import { jsonLog } from '../../server/log.ts';
 import { type StartedServer, type StartOptions, startServer } from '../../server/main.ts';
@@ -13,8 +12,8 @@ import type { Command } from '../command.ts';
 import type { Io } from '../io.ts';
 import { languageOption, wordsFor } from '../language.ts';
 import { overlayOption } from '../overlay-option.ts';
-import { packFolder, packIds, today } from '../packs.ts';
 import { buildPage } from '../page-build.ts';
+import { ruleSources } from '../rule-sources.ts';
 import { versionOf } from '../version.ts';
 
 /** `loamward serve`: builds the page where needed and serves it until stopped. */
@@ -33,46 +32,27 @@ export const serve: Command = {
     const settings = serverSettingsFrom(io.env);
     const overlays = [...(parsed.lists['overlay'] ?? []), ...(settings.overlays === null ? [] : [settings.overlays])];
     const log = jsonLog(io.writeError, io.now);
-    const [first, ...others] = await rulesOf(io, overlays);
-    const rules = await openRuleBook({
-      ...first,
-      others,
-      now: io.now,
-      timers: systemTimers,
-      log,
-    });
-    await buildPage(io.root);
-    const server = await startSomewhere(io, {
-      settings,
-      packs: rules.packs(),
-      rules,
-      coreVersion: await versionOf(io),
-      forecastService: createForecastService({ ...systemMeans, settings: forecast }),
-      webRoot: join(io.root, 'dist', 'web'),
-      log,
-    });
-    io.write(parsed.options['json'] ? `${JSON.stringify({ url: server.url })}\n` : `${server.url}\n`);
-    await io.untilStopped();
-    await server.close();
-    return 0;
+    const rules = await openRuleBook({ ...ruleSources(io, overlays), now: io.now, timers: systemTimers, log });
+    try {
+      await buildPage(io.root);
+      const server = await startSomewhere(io, {
+        settings,
+        packs: rules.packs(),
+        rules,
+        coreVersion: await versionOf(io),
+        forecastService: createForecastService({ ...systemMeans, settings: forecast }),
+        webRoot: join(io.root, 'dist', 'web'),
+        log,
+      });
+      io.write(parsed.options['json'] ? `${JSON.stringify({ url: server.url })}\n` : `${server.url}\n`);
+      await io.untilStopped();
+      await server.close();
+      return 0;
+    } finally {
+      rules.close();
+    }
   },
 };
-
-/** The packs of the rules folder with the overlays, each of which is laid over the pack that it names; that for who names none first. */
-async function rulesOf(io: Io, overlays: readonly string[]) {
-  const ids = await packIds(io);
-  const source = async (id: string) => {
-    const otherPacks = ids.filter((other) => other !== id);
-    const sources = { pack: await packFolder(io, id), overlays, otherPacks };
-    return {
-      id,
-      read: rulesReader(sources, today(io)),
-      watch: (onChange: () => void) => io.watch(foldersOf(sources), onChange),
-    };
-  };
-  const [first, ...others] = ids;
-  return [await source(first), ...(await Promise.all(others.map(source)))] as const;
-}
 
 /** Listens on the port that was set; where none was set and the usual one is taken, on any free one. */
 async function startSomewhere(io: Io, options: StartOptions): Promise<StartedServer> {

@@ -18,7 +18,7 @@ import { type ChatSession, createChatSession, type SessionMeans } from './sessio
 import { createTokenBucket } from './token-bucket.ts';
 
 /** Path of the socket. */
-export const chatPath = '/chat';
+const chatPath = '/chat';
 
 /** What the chat needs beside the session's means. */
 export interface ChatMeans extends Pick<SessionMeans, 'hub' | 'offers' | 'now'> {

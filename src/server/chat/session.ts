@@ -13,7 +13,7 @@ import type { HeldConversation, Hub } from './hub.ts';
 import type { TokenBucket } from './token-bucket.ts';
 
 /** Messages dropped in a row after which the connection is closed. */
-export const mostDropped = 200;
+const mostDropped = 200;
 
 /** What can be started: fields, and treatments each with its fields. */
 export interface Offers {

@@ -1,7 +1,15 @@
 import { firstFault } from '../../adapters/pack-files/read-overlays.ts';
 import type { RulesOfFiles } from '../../adapters/pack-files/read-rules.ts';
 import type { Pack } from '../../core/rules/pack-types.ts';
-import { type FollowedPack, type FollowMeans, followPack, type PackSource, type RefusedRules } from './follow-pack.ts';
+import { faultName } from '../log.ts';
+import {
+  type FollowedPack,
+  type FollowMeans,
+  followPack,
+  lookEveryMs,
+  type PackSource,
+  type RefusedRules,
+} from './follow-pack.ts';
 
 /**
  * Rules that the server has, those in force first, one for each treatment; the first serves who names none. A conversation stays with
@@ -34,10 +42,17 @@ export interface RuleBook {
   readonly close: () => void;
 }
 
+/** Where the packs of other treatments lie. */
+export interface OtherPacks {
+  /** The packs that lie there now, each with its id, those found before among them. */
+  readonly find: () => Promise<readonly (PackSource & { readonly id: string })[]>;
+  /** Calls back when there may be another one; returns what ends it. */
+  readonly watch: (onChange: () => void) => () => void;
+}
+
 /** What a rule book that follows its files needs: those of the first treatment, and of others. */
 export interface RuleBookMeans extends PackSource, FollowMeans {
-  /** Each with the id of its pack. */
-  readonly others?: readonly (PackSource & { readonly id: string })[];
+  readonly others?: OtherPacks;
 }
 
 /** Rules that never change. */
@@ -58,9 +73,10 @@ export function fixedRules(packs: Packs): RuleBook {
 /**
  * Rules that follow their files: what is found there is taken where it is sound, and refused otherwise, the old ones staying in force.
  * Whatever was in force once is kept. Throws the first fault where nothing sound is there of the first treatment at the start; another
- * treatment is offered once its files are sound.
+ * treatment, one that is added while it runs too, is offered once its files are sound.
  */
 export async function openRuleBook(means: RuleBookMeans): Promise<RuleBook> {
+  const there = (await means.others?.find()) ?? [];
   const found = await means.read();
   if (!found.ok) throw firstFault(found.findings);
   const { rules } = found;
@@ -73,15 +89,27 @@ export async function openRuleBook(means: RuleBookMeans): Promise<RuleBook> {
   };
   const following: FollowMeans & { readonly onTaken: () => void } = { ...means, onTaken };
   const first: FollowedPack = followPack(rules.pack.id, means, rules, following);
-  const others = (means.others ?? []).map((one) => followPack(one.id, one, null, following));
-  const all = [first, ...others];
-  for (const one of others) await one.look();
+  const others: FollowedPack[] = [];
+  const all = () => [first, ...others];
+  const lookAtAll = async (): Promise<void> => {
+    await Promise.all(all().map((one) => one.look()));
+  };
+  const takeUp = async (packsThere: Awaited<ReturnType<OtherPacks['find']>>): Promise<void> => {
+    const more = packsThere.filter(({ id }) => all().every((one) => one.id !== id));
+    for (const one of more) others.push(followPack(one.id, one, null, following));
+    if (more.length > 0) await lookAtAll();
+  };
+  await takeUp(there);
+  const finder = followFolder(means, takeUp);
   hasBegun = true;
 
   return {
     packs: () => packs,
     files: () => first.files() ?? rules,
-    filesOf: (pack) => all.find(({ id }) => id === pack)?.files() ?? null,
+    filesOf: (pack) =>
+      all()
+        .find(({ id }) => id === pack)
+        ?.files() ?? null,
     refused: first.refused,
     others: () => others.map((one) => ({ id: one.id, pack: one.packs()[0] ?? null, refused: one.refused() })),
     listen: (call) => {
@@ -89,10 +117,44 @@ export async function openRuleBook(means: RuleBookMeans): Promise<RuleBook> {
       return () => void listeners.delete(call);
     },
     look: async () => {
-      await Promise.all(all.map((one) => one.look()));
+      await finder.find();
+      await lookAtAll();
     },
     close: () => {
-      for (const one of all) one.close();
+      finder.close();
+      for (const one of all()) one.close();
+    },
+  };
+}
+
+/** Looks for packs when there may be others, one look after the other, and hands on what lies there until it is closed. */
+function followFolder(
+  { others, timers, log }: RuleBookMeans,
+  take: (found: Awaited<ReturnType<OtherPacks['find']>>) => Promise<void>,
+): Pick<RuleBook, 'close'> & { readonly find: () => Promise<void> } {
+  if (others === undefined) return { find: async () => {}, close: () => {} };
+  let isClosed = false;
+  let running: Promise<void> = Promise.resolve();
+  const findOnce = async (): Promise<void> => {
+    try {
+      const found = await others.find();
+      if (!isClosed) await take(found);
+    } catch (error) {
+      log({ event: 'fault', code: 'SERVER_FAULT', fault: faultName(error) });
+    }
+  };
+  const find = (): Promise<void> => {
+    running = running.then(findOnce);
+    return running;
+  };
+  const stopWatching = others.watch(() => void find());
+  const stopTimer = timers.every(lookEveryMs, () => void find());
+  return {
+    find,
+    close: () => {
+      isClosed = true;
+      stopWatching();
+      stopTimer();
     },
   };
 }

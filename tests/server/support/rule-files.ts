@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { onTestFinished } from 'vitest';
 import { type FolderWatcher, onceQuiet, quietMs } from '../../../src/adapters/folder-watcher.ts';
+import { findPacks } from '../../../src/adapters/pack-files/read-pack-folder.ts';
 import { rulesReader } from '../../../src/adapters/pack-files/read-rules.ts';
 import { localDate } from '../../../src/core/facts/local-day.ts';
 import type { LogLine } from '../../../src/server/log.ts';
@@ -21,7 +22,7 @@ export interface RuleFiles {
   readonly overlayFolder: string;
   /** Writes an overlay's file. */
   readonly put: (name: string, content: unknown) => Promise<void>;
-  /** What the watcher of the machine would do at a change of a file. */
+  /** What the watchers of the machine would do at a change of a file. */
   readonly stir: () => void;
   /** Stirs, lets the quiet pass, and waits until the rule book has looked. */
   readonly settle: () => Promise<void>;
@@ -47,21 +48,31 @@ export async function openRuleFiles(
   if (second !== null) await writePack(secondFolder, second);
   const time = fakeTime();
   const log: LogLine[] = [];
-  let stir = (): void => {};
+  const stirred = new Set<() => void>();
   const watcher: FolderWatcher = (_folders, onChange) => {
-    stir = onChange;
-    return () => {
-      stir = () => {};
+    stirred.add(onChange);
+    return () => void stirred.delete(onChange);
+  };
+  const stir = (): void => {
+    for (const call of [...stirred]) call();
+  };
+  const known = new Set([firstId]);
+  const source = (id: string, pack: string) => {
+    const sources = { pack, overlays: [overlayFolder], otherPacks: () => [...known].filter((other) => other !== id) };
+    return {
+      id,
+      read: rulesReader(sources, (zone) => localDate(time.clock.now(), zone)),
+      watch: (onChange: () => void) => onceQuiet(watcher, time.timers)([pack, overlayFolder], onChange),
     };
   };
-  const source = (pack: string, otherPacks: readonly string[]) => ({
-    read: rulesReader({ pack, overlays: [overlayFolder], otherPacks }, (zone) => localDate(time.clock.now(), zone)),
-    watch: (onChange: () => void) => onceQuiet(watcher, time.timers)([pack, overlayFolder], onChange),
-  });
-  const others = second === null ? [] : [{ id: secondId, ...source(secondFolder, [firstId]) }];
+  const find = async () => {
+    const found = (await findPacks(root)).filter(({ folder }) => folder !== packFolder);
+    for (const { id } of found) known.add(id);
+    return found.map(({ id, folder }) => source(id, folder));
+  };
   const rules = await openRuleBook({
-    ...source(packFolder, second === null ? [] : [secondId]),
-    others,
+    ...source(firstId, packFolder),
+    others: { find, watch: (onChange) => onceQuiet(watcher, time.timers)([root], onChange) },
     now: time.clock.now,
     timers: time.timers,
     log: (line) => log.push(line),
@@ -71,7 +82,7 @@ export async function openRuleFiles(
     time.advance(quietMs);
     await rules.look();
   };
-  return { rules, time, log, packFolder, secondFolder, overlayFolder, put, stir: () => stir(), settle };
+  return { rules, time, log, packFolder, secondFolder, overlayFolder, put, stir, settle };
 }
 
 const firstId = 'propyzamide-winter-oilseed-rape';
