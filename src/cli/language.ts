@@ -29,7 +29,7 @@ export function wordsOfArguments(args: readonly string[], io: Pick<Io, 'env'>): 
 }
 
 /** Words of the language of the system: LOAMWARD_LANGUAGE, then the locale by POSIX's order; English where there is none of them. */
-export function wordsOfSystem({ env }: Pick<Io, 'env'>): Catalogue {
+function wordsOfSystem({ env }: Pick<Io, 'env'>): Catalogue {
   const wished = ['LOAMWARD_LANGUAGE', 'LC_ALL', 'LC_MESSAGES', 'LANG'].map((name) => env[name] ?? '');
   const first = wished.find((locale) => locale !== '') ?? 'en';
   return catalogueOf(first.slice(0, 2).toLowerCase());

@@ -22,7 +22,7 @@ import type {
 } from './types.ts';
 
 /** Device name in the stamps of events that the runner itself makes, where none is given. */
-export const runnerDevice = 'runner';
+const runnerDevice = 'runner';
 
 /** What the runner adds comes after all that it came of, also where a device's clock is ahead or the same to the second. */
 const tick = 0.001;

@@ -16,11 +16,11 @@ import { archiveAddressOf, type Point } from './question.ts';
 import type { ForecastSettings } from './settings.ts';
 
 /** Whole years asked for: a mean of fewer leans on single winters, and more belong to a colder climate. Our choice. */
-export const archiveYears = 10;
+const archiveYears = 10;
 /** The usual air of a place is asked for again after this long, seconds: a new year hardly moves a mean of ten. */
 export const archiveKeptS = 180 * 24 * 3600;
 /** After a failed try the archive is left alone this long, seconds, or as long as it asks. */
-export const archiveQuietS = 3600;
+const archiveQuietS = 3600;
 
 /** The usual air of a place, or why there is none. */
 export type ArchiveAnswer =

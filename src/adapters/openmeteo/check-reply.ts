@@ -9,7 +9,7 @@ import { requiredVariables } from '../../core/weather/variables.ts';
 import type { Point } from './question.ts';
 
 /** A cell further from the point asked for than this answers another question: coarse grids stay within 25 km, coasts add some. */
-export const furthestCellKm = 50;
+const furthestCellKm = 50;
 
 /** A forecast that ends sooner than this after it was fetched is not the one asked for, hours. */
 export const leastHorizonHours = 48;

@@ -10,10 +10,10 @@ import { ensembleAddressOf, type Point, type Question } from './question.ts';
 import type { ForecastSettings } from './settings.ts';
 
 /** The ensemble only sharpens what a forecast says, so it never holds one up longer than this, seconds. */
-export const ensembleLimitS = 5;
+const ensembleLimitS = 5;
 
 /** After a failed try that names no time the ensemble is left alone this long, seconds: a broken one slows no more forecasts. */
-export const ensembleQuietS = 60;
+const ensembleQuietS = 60;
 const longestQuietS = 24 * 3600;
 
 /** Rain of each run, mm of the hour before the stamp, as long as `times`. */
@@ -52,7 +52,7 @@ export function createEnsembleAsker(
 }
 
 /** Bytes of a success to the runs of an ensemble for the point asked for; what cannot be read is the coded error. */
-export function readEnsemble(bytes: Uint8Array, invented: boolean, asked: Point): EnsembleAnswer {
+function readEnsemble(bytes: Uint8Array, invented: boolean, asked: Point): EnsembleAnswer {
   try {
     const decoded = decodeWith(onlyFrame(bytes), (hourly, hours) => ({ members: memberColumnsOf(hourly, hours) }));
     checkPlace(placeOf(asked, decoded));

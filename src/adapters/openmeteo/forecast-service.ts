@@ -15,13 +15,13 @@ import { createUsualAir } from './usual-air.ts';
 import { withEnsemble } from './with-ensemble.ts';
 
 /** A forecast younger than this is served again without asking, seconds. */
-export const cacheSeconds = 30 * 60;
+const cacheSeconds = 30 * 60;
 /** The last good forecast is served in place of a failed one up to this age, hours. */
 export const lastGoodHours = 48;
 /** After a 429 without Retry-After the service is left alone this long, seconds. */
 export const quietSeconds = 60;
 /** A Retry-After is honoured up to this, seconds. */
-export const longestQuietSeconds = 24 * 3600;
+const longestQuietSeconds = 24 * 3600;
 /** Points are rounded to this many decimals of a degree (about 1.1 km) for asking and for the cache. */
 export const placeDecimals = 2;
 

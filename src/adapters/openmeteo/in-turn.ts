@@ -1,5 +1,5 @@
 /** Most jobs that wait for their turn. */
-export const mostWaiting = 20;
+const mostWaiting = 20;
 
 /**
  * Lets one job run at a time, the others in order behind it, because the service serves one question at a time for an address.

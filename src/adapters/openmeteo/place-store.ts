@@ -1,5 +1,5 @@
 /** Places kept before the longest unused one is let go. */
-export const mostPlaces = 500;
+const mostPlaces = 500;
 
 /** Keeps one thing a place in memory; the place that was longest not read or written goes first. */
 export function placeStore<T>() {

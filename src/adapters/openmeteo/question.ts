@@ -23,7 +23,7 @@ export function addressOf(question: Question, settings: Pick<ForecastSettings, '
 }
 
 /** The global ensemble that is asked: 51 runs, about 15 days ahead. */
-export const ensembleModel = 'ecmwf_ifs025';
+const ensembleModel = 'ecmwf_ifs025';
 
 /** The address that asks for the rain of every run of the ensemble, from the start of today on; secret like `addressOf`. */
 export function ensembleAddressOf(

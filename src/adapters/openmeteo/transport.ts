@@ -11,10 +11,10 @@ import type { ForecastSettings } from './settings.ts';
 import { askedVariables } from './variables.ts';
 
 /** Tries of one question, the first included. */
-export const mostTries = 3;
+const mostTries = 3;
 /** The wait before try n is uniform between 0 and this times 2^(n - 1), at most `longestWaitS`; seconds. */
-export const firstWaitS = 0.5;
-export const longestWaitS = 8;
+const firstWaitS = 0.5;
+const longestWaitS = 8;
 
 /** A forecast, or why there is none; `waitS` is how long the service asked to be left alone, seconds. */
 export type Fetched =

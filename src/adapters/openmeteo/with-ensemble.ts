@@ -6,7 +6,7 @@ import type { Ensemble, EnsembleAnswer } from './ensemble.ts';
 import { withNote } from './with-note.ts';
 
 /** With fewer runs a chance would be too coarse to hold against a limit. */
-export const fewestMembers = 10;
+const fewestMembers = 10;
 
 /** A forecast with the rain of each run on its own hours; where there is none it stands as it is, and its note says why. */
 export function withEnsemble(forecast: Forecast, ensemble: EnsembleAnswer): Forecast {
@@ -16,7 +16,7 @@ export function withEnsemble(forecast: Forecast, ensemble: EnsembleAnswer): Fore
 }
 
 /** What a person is told where no ensemble came, with the code of what went wrong. */
-export function noEnsembleNote(error: Pick<LoamwardError, 'code'>): string {
+function noEnsembleNote(error: Pick<LoamwardError, 'code'>): string {
   return `No ensemble (${error.code}): rain ahead is judged by one run and a wider band.`;
 }
 

@@ -2,10 +2,10 @@
 export const nationCodes = ['GB-ENG', 'GB-SCT', 'GB-WLS', 'GB-NIR'] as const;
 
 /** Codes that name the United Kingdom as a whole: right, but they do not settle which nation the field lies in. */
-export const unsettledCountryCodes = ['GB', 'UK'] as const;
+const unsettledCountryCodes = ['GB', 'UK'] as const;
 
 /** "Elsewhere", the country not named: a code that ISO 3166-1 leaves to its users. */
-export const elsewhereCode = 'ZZ';
+const elsewhereCode = 'ZZ';
 
 const alpha2 =
   'AD AE AF AG AI AL AM AO AQ AR AS AT AU AW AX AZ BA BB BD BE BF BG BH BI BJ BL BM BN BO BQ BR BS BT BV BW BY BZ ' +

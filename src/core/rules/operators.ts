@@ -2,10 +2,10 @@ import type { FactType } from '../facts/types.ts';
 import type { ChoiceOperator, OrderOperator } from './types.ts';
 
 /** Operators with a limit on a scale: numbers and days of the year. */
-export const orderOperators = ['below', 'atMost', 'above', 'atLeast'] as const satisfies OrderOperator[];
+const orderOperators = ['below', 'atMost', 'above', 'atLeast'] as const satisfies OrderOperator[];
 
 /** Operators over choices and signs. */
-export const choiceOperators = ['is', 'isNot', 'oneOf', 'noneOf', 'has'] as const satisfies ChoiceOperator[];
+const choiceOperators = ['is', 'isNot', 'oneOf', 'noneOf', 'has'] as const satisfies ChoiceOperator[];
 
 /** Every operator of the condition language. */
 export const operators = [...orderOperators, ...choiceOperators] as const;

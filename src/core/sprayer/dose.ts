@@ -6,7 +6,7 @@ import { numberParameter, type Parameters } from '../units/parameter.ts';
 import type { Dose } from '../verdict/types.ts';
 
 /** Facts without which no dose is told, in the order in which they are asked. */
-export const doseFacts = ['product.activeGPerL', 'product.labelMaxGPerHa'] as const satisfies readonly FactId[];
+const doseFacts = ['product.activeGPerL', 'product.labelMaxGPerHa'] as const satisfies readonly FactId[];
 
 /**
  * Active and product per hectare: the usual dose, or the severe one where the weed surely stands at the severe density

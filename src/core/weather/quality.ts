@@ -53,6 +53,6 @@ export function reachesFrom(
 }
 
 /** True where every variable is known at a stamp index. */
-export function isHourKnown(forecast: Forecast, index: number, variables: readonly WeatherVariable[]): boolean {
+function isHourKnown(forecast: Forecast, index: number, variables: readonly WeatherVariable[]): boolean {
   return variables.every((variable) => valueAtIndex(forecast, variable, index) !== null);
 }

@@ -11,7 +11,7 @@ import { type SpokenWords, wholeEnglish } from './whole-words.ts';
 export type WordsOf = (code: string) => Promise<SpokenWords>;
 
 /** Path of the record of what a language was translated from, below the project's folder. */
-export const recordPath = (code: string): string => `${wordsFolder}/${code}.translated.json`;
+const recordPath = (code: string): string => `${wordsFolder}/${code}.translated.json`;
 
 /** The sentences of English and of another language, and what was recorded of them. */
 async function compared(

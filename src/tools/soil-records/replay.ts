@@ -13,7 +13,7 @@ import type { RecordDay, SoilRecord } from './types.ts';
 /** Days ahead at which forecasts are scored. */
 export const leads = [1, 3, 5, 7, 10] as const;
 /** Standard error taken for a station's sensor, C. */
-export const sensorSdC = 0.05;
+const sensorSdC = 0.05;
 /** Variance of the two memories on the first day of a record, and the part that they share, C2. */
 const unknownPast = { quickVariance: 9, slowVariance: 9, shared: 4 };
 

@@ -31,7 +31,7 @@ const carriedSchema: z.ZodType<CarriedOver> = z.strictObject({
 });
 
 /** A field with what is known of it for the season. */
-export const fieldProfileSchema: z.ZodType<FieldProfile> = z.strictObject({
+const fieldProfileSchema: z.ZodType<FieldProfile> = z.strictObject({
   id,
   name: z.string().max(200),
   invented: z.boolean(),

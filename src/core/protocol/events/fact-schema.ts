@@ -15,7 +15,7 @@ const number = z.number();
 const texts = z.array(z.string().max(64)).max(60);
 
 /** What a person said or measured, before ageing. */
-export const readingSchema: z.ZodType<Reading> = z.discriminatedUnion('type', [
+const readingSchema: z.ZodType<Reading> = z.discriminatedUnion('type', [
   z.strictObject({
     type: z.literal('number'),
     value: number,

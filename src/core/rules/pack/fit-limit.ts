@@ -40,7 +40,7 @@ export function limitFits(
 }
 
 /** The unit that a limit of this fact must have: `month-day` for a date, `list` for choices, else the fact's own. */
-export function unitOfLimits({ type, unit }: FactDefinition): string {
+function unitOfLimits({ type, unit }: FactDefinition): string {
   if (type === 'date') return 'month-day';
   return type === 'number' ? (unit ?? 'none') : 'list';
 }

@@ -6,7 +6,7 @@ import { parseJsonFile } from './parse-json.ts';
 import { schemaKey, withoutSchemaKey } from './schema-key.ts';
 
 /** What `format` says in a pack that is one file. */
-export const oneFileFormat = 'loamward-pack';
+const oneFileFormat = 'loamward-pack';
 
 /** A pack as one file, and its content hash, which is that of the folder. */
 export interface OneFile {
