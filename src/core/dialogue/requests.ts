@@ -18,7 +18,7 @@ const carries: Readonly<Record<Request, Carry>> = {
   'why-asked': (state, event, { pack }) => {
     const open = openQuestion(state, pack);
     const question = packQuestion(open?.id ?? null, pack);
-    if (question === null) return note(state, event, { kind: 'no-question' });
+    if (question === null) return askBack(state, event, 'why-not', pack);
     const rules = standingOf(state, pack)?.trace ?? [];
     const deciding = rules.filter(
       ({ effect, outcome, facts }) =>
