@@ -36,7 +36,7 @@ describe('whoever asks back is answered from the rules', () => {
     expect(text).toMatch(/\. Not known yet, and unknown is never approval: .*wind/i);
   });
 
-  test.each(['why?', 'what for', 'warum?'])('%s, with no question open: why the answer is so', (text) => {
+  test.each(['why?', 'what for', 'how come?'])('%s, with no question open: why the answer is so', (text) => {
     for (const feel of ['dry', 'moist'] as const) {
       const because = lastText(pressed('soil-feel', feel), said('why not?'));
       expect(lastText(pressed('soil-feel', feel), said(text))).toBe(because);
