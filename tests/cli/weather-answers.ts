@@ -6,6 +6,7 @@ import type { KnownNumber } from '../../src/core/facts/types.ts';
 import type { Outlook } from '../../src/core/outlook/types.ts';
 import type { Forecast } from '../../src/core/weather/forecast.ts';
 import { hoursAfter, utc } from '../core/facts/moments.ts';
+import { fitField } from '../generators/fit-field.ts';
 import { buildForecast, type ForecastPlan } from '../generators/forecast.ts';
 import { fakeIo } from './fake-io.ts';
 
@@ -18,26 +19,10 @@ export const readings = [9.4, 9, 8.7, 8.5, 8.2, 8].map((value, index) => ({ valu
 
 /** An invented field on which nothing blocks, the soil read up to two days ago. */
 export const fit = {
-  'field.country': 'GB-ENG',
-  'field.latitude': 53,
-  'field.longitude': -1,
-  'field.texture': 'clay-loam',
-  'field.slopePercent': 1,
-  'field.waterDistanceM': 300,
-  'field.drained': 'no',
-  'field.loosenedThisSeason': 'no',
-  'field.protectedWaterArea': 'outside',
-  'crop.trueLeaves': 5,
+  ...fitField,
   'crop.frostOnLeaves': 'no',
-  'weed.present': 'yes',
-  'treatment.alreadyApplied': 'no',
-  'treatment.partnerInTank': 'no',
   'soil.temperature30cmC': readings,
-  'soil.feel': 'moist',
-  'soil.surface': ['friable'],
-  'soil.drainsRunning': 'no',
   'air.inversionRisk': 'no',
-  'wind.towardsSensitive': 'no',
 };
 
 type Columns = NonNullable<ForecastPlan['columns']>;

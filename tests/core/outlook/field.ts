@@ -3,6 +3,7 @@ import type { FactObservation } from '../../../src/core/facts/resolved.ts';
 import type { OutlookInput } from '../../../src/core/outlook/index.ts';
 import type { EpochSeconds } from '../../../src/core/units/brands.ts';
 import { shipped } from '../../cases/shipped-pack.ts';
+import { fitField } from '../../generators/fit-field.ts';
 import { buildForecast, type ForecastPlan } from '../../generators/forecast.ts';
 import { utc } from '../facts/moments.ts';
 
@@ -16,28 +17,7 @@ export function hoursFrom(start: EpochSeconds, time: EpochSeconds): number {
 
 /** An invented field on which nothing blocks, with some facts replaced; null leaves one out. */
 export function seen(at: EpochSeconds, replaced: Readonly<Record<string, unknown>> = {}): FactObservation[] {
-  const facts = {
-    'field.country': 'GB-ENG',
-    'field.latitude': 53,
-    'field.longitude': -1,
-    'field.texture': 'clay-loam',
-    'field.slopePercent': 1,
-    'field.waterDistanceM': 300,
-    'field.drained': 'no',
-    'field.loosenedThisSeason': 'no',
-    'field.protectedWaterArea': 'outside',
-    'crop.trueLeaves': 5,
-    'weed.present': 'yes',
-    'treatment.alreadyApplied': 'no',
-    'treatment.partnerInTank': 'no',
-    'soil.temperature30cmC': 7,
-    'soil.temperatureTrendCPerDay': -0.2,
-    'soil.feel': 'moist',
-    'soil.surface': ['friable'],
-    'soil.drainsRunning': 'no',
-    'wind.towardsSensitive': 'no',
-    ...replaced,
-  };
+  const facts = { ...fitField, 'soil.temperatureTrendCPerDay': -0.2, ...replaced };
   return parseFacts(facts, at, shipped.pack.zone, shipped.pack.facts);
 }
 

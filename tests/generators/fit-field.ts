@@ -1,0 +1,21 @@
+/** What people see on an invented field on which nothing blocks. */
+export const fitField = {
+  'field.country': 'GB-ENG',
+  'field.latitude': 53,
+  'field.longitude': -1,
+  'field.texture': 'clay-loam',
+  'field.slopePercent': 1,
+  'field.waterDistanceM': 300,
+  'field.drained': 'no',
+  'field.loosenedThisSeason': 'no',
+  'field.protectedWaterArea': 'outside',
+  'crop.trueLeaves': 5,
+  'weed.present': 'yes',
+  'treatment.alreadyApplied': 'no',
+  'treatment.partnerInTank': 'no',
+  'soil.temperature30cmC': 7,
+  'soil.feel': 'moist',
+  'soil.surface': ['friable'],
+  'soil.drainsRunning': 'no',
+  'wind.towardsSensitive': 'no',
+};
