@@ -51,6 +51,7 @@ export function readAmounts(scan: Scan, context: ReaderContext): Amounts {
   for (const amount of isUnclear ? [] : others) {
     const quantity = outsideOf(withSpeedUnit(amount, scan, context), scan, amount.at, context);
     if (isDenied(amount, scan)) {
+      lost += Number(amount !== scan.amounts[0] && scan.language.answers.plain.has(scan.wordAt(amount.at - 1)));
       denied += 1;
       continue;
     }
@@ -167,6 +168,7 @@ function factOf(
   context: ReaderContext,
   depthCm: number | null,
 ): { fact: FactId; doubtful: boolean } | null {
+  if (context.only !== undefined) return { fact: context.only, doubtful: false };
   const { at } = amount;
   const { unit } = quantity;
   const table = Object.entries(measuresFor(context.pack)) as readonly MeasureRow[];

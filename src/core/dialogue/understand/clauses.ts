@@ -1,6 +1,7 @@
 import type { Language } from './language.ts';
 import type { Item } from './quantities.ts';
 import { tokenise } from './tokens.ts';
+import { speaksAnew, turnAt } from './turn-at.ts';
 
 /** A piece of a text that says one thing. */
 export interface Clause {
@@ -22,6 +23,7 @@ export function splitClauses(items: readonly Item[], language: Language): readon
   const clauses: Clause[] = [];
   let current: Clause['items'][number][] = [];
   let joiner = '';
+  let inPlace = -1;
   const close = (next: string) => {
     const [first, last] = [current[0], current.at(-1)];
     if (first && last) clauses.push({ items: current, start: first.start, end: last.end, joiner, isQuestion: false });
@@ -29,7 +31,9 @@ export function splitClauses(items: readonly Item[], language: Language): readon
     current = [];
   };
   for (const [at, item] of items.entries()) {
-    if (isTurn(items, at, current.length, language)) close(',');
+    const turn = turnAt(items, at, current.length, language);
+    if (turn !== null) close(',');
+    inPlace = turn ?? inPlace;
     if (item.kind === 'break') {
       close(item.text);
       if (item.text === '?') markQuestion(clauses);
@@ -41,34 +45,10 @@ export function splitClauses(items: readonly Item[], language: Language): readon
       if (isBetween && little.or !== undefined) current.push({ ...item, text: little.or });
       else close(item.text);
     } else current.push(item);
+    if (at === inPlace && speaksAnew(items, at + 1, language)) close(',');
   }
   close('');
   return clauses;
-}
-
-/** True where a number is put right in one breath: between two numbers stands nothing but "no", "sorry" or the like: "20 m off no 25". */
-function isTurn(items: readonly Item[], from: number, open: number, { answers, books, little }: Language): boolean {
-  const wordAt = (at: number) => {
-    const item = items[at];
-    return item?.kind === 'word' ? item.text : '';
-  };
-  const between = wordAt(from - 1);
-  const isLength = [little.off, little.tall, little.depth].some((words) => words.has(between));
-  const back = isLength ? 2 : 1;
-  if (items[from - back]?.kind !== 'quantity' || open < back) return false;
-  let at = from;
-  for (;;) {
-    const isNo = answers.plain.has(wordAt(at)) && books.shortAnswers.longestAt(wordAt, at)?.value === 'no';
-    const length = books.correcting.longestAt(wordAt, at)?.length ?? Number(isNo);
-    if (length === 0) break;
-    at += length;
-  }
-  const after = at > from && items[at]?.kind === 'break' ? at + 1 : at;
-  if (at === from || items[after]?.kind === 'quantity') return at > from;
-  const unit = books.unitsAfter.longestAt(wordAt, after);
-  return (
-    unit !== null && items[after + unit.length]?.kind !== 'word' && items[after + unit.length]?.kind !== 'quantity'
-  );
 }
 
 /** "So" where a clause of its own begins: "it was 9, so I'd say 8.8". */

@@ -109,6 +109,8 @@ export interface LittleWords {
   readonly ofIt: ReadonlySet<string>;
   /** Words after a length that say how far off something is. */
   readonly off: ReadonlySet<string>;
+  /** Words of time that began and goes on. */
+  readonly since: ReadonlySet<string>;
   /** Words before a length that make it a depth. */
   readonly depthBefore: ReadonlySet<string>;
   /** Words whose full stop ends no sentence. */

@@ -11,6 +11,8 @@ export interface ReaderContext {
   readonly bareFact: FactId | null;
   /** What the clause before spoke of without saying anything of it. */
   readonly carried: Subject | null;
+  /** The fact that a number can only be of, where it stands in the place of another. */
+  readonly only?: FactId;
   /** The plant that the clause before told of. */
   readonly carriedPlant: Subject | null;
   /** Depth that the clause before named without a reading, cm; null where none. */

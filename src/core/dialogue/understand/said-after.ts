@@ -54,8 +54,8 @@ export function endBack({ offered }: Gathered, { reading }: Left, quote: string)
   return true;
 }
 
-/** "9, half a degree either way": the number of the clause is how far the one before may be out. */
-export function spreadBack({ offered }: Gathered, { rest }: ClauseKind, { reading }: Left): boolean {
+/** "9, half a degree either way": the number of the clause is how far the one before may be out, where that was told in the fact's unit. */
+export function spreadBack({ offered }: Gathered, { rest }: ClauseKind, { reading, amounts }: Left): boolean {
   const [amount, ...more] = rest?.amounts ?? [];
   const last = offered.at(-1);
   if (!rest?.flags.has('spread') || amount === undefined || more.length + rest.subjects.length > 0) return false;
@@ -63,6 +63,8 @@ export function spreadBack({ offered }: Gathered, { rest }: ClauseKind, { readin
     return false;
   if (!['deg', 'C', '%', null].includes(amount.quantity.unit)) return false;
   const { value } = last.reading;
+  const isAsSaid = amounts.some(({ quantity }) => quantity.numeral.value === value);
+  if (amount.quantity.unit === null && !isAsSaid) return false;
   const by = Math.abs(amount.quantity.numeral.value);
   const [low, high] = [value - by, value + by].map((end) => Number(end.toPrecision(12)));
   offered[offered.length - 1] = { ...last, reading: { type: 'number', value, low: low!, high: high! } };

@@ -40,6 +40,8 @@ export interface Scan {
   readonly aheadHours: number | null;
   /** True where a year is named: "in 2019". */
   readonly hasYear: boolean;
+  /** True where a word says that it began in time gone by: "since". */
+  readonly hasSince: boolean;
   readonly wordAt: (at: number) => string;
 }
 
@@ -115,6 +117,7 @@ export function scan(clause: Clause, language: Language): Scan {
     hasTime,
     aheadHours,
     hasYear,
+    hasSince: clause.items.some((item) => item.kind === 'word' && little.since.has(item.text)),
     wordAt,
   };
 }

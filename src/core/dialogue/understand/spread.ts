@@ -5,7 +5,8 @@ import type { Amount, Cue } from './scan.ts';
  * comma. Null where that is not said.
  */
 export function withSpread(amounts: readonly Amount[], cues: readonly Cue[]): readonly Amount[] | null {
-  const [first, off, ...more] = amounts;
+  const off = amounts.at(-1);
+  const [first, ...more] = amounts.slice(0, -1).filter(({ isAt, quantity }) => !isAt && quantity.unit !== 'cm');
   const cue = cues.find(({ entry }) => entry.flags.includes('spread'));
   if (first === undefined || off === undefined || more.length > 0 || cue?.from !== off.at + 1) return null;
   const { numeral, unit } = first.quantity;
@@ -14,5 +15,6 @@ export function withSpread(amounts: readonly Amount[], cues: readonly Cue[]): re
   if (!isAlike || first.isAt || off.isAt || numeral.low !== undefined || by.low !== undefined) return null;
   const around = (more: number) => Number((numeral.value + more).toPrecision(12));
   const spread = { ...numeral, low: around(-Math.abs(by.value)), high: around(Math.abs(by.value)) };
-  return [{ ...first, quantity: { ...first.quantity, numeral: spread, unit: unit ?? unitOff } }];
+  const whole = { ...first, quantity: { ...first.quantity, numeral: spread, unit: unit ?? unitOff } };
+  return amounts.slice(0, -1).map((one) => (one === first ? whole : one));
 }

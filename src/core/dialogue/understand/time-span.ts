@@ -27,10 +27,10 @@ export function isToCome(fact: FactId, pack: Pack): boolean {
 /** True where a clause names a span of time that is not the fact's own, a day gone by for what is to come, or a year for what does not last. */
 export function isOutOfTime(
   fact: FactId,
-  { aheadHours, hasYear, agoHours = 0 }: Pick<Scan, 'aheadHours' | 'hasYear' | 'agoHours'>,
+  { aheadHours, hasYear, hasSince, agoHours = 0 }: Pick<Scan, 'aheadHours' | 'hasYear' | 'agoHours' | 'hasSince'>,
   pack: Pack,
 ): boolean {
-  if (agoHours > 0 && isToCome(fact, pack)) return true;
+  if ((agoHours > 0 || hasSince) && isToCome(fact, pack)) return true;
   if (hasYear && !lasting.has(fact)) return true;
   const span = spans[fact];
   return aheadHours !== null && span !== undefined && (aheadHours < span[0] || aheadHours > span[1]);

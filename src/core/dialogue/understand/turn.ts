@@ -74,14 +74,21 @@ export function inPlaceOf(kind: ClauseKind, left: Left, context: ReaderContext, 
   if (offered.at(-1)?.fact !== before.fact) return null;
   const isOfFact = (unit: SaidUnit | null) =>
     unit === null || Object.hasOwn(measuresFor(context.pack)[before.fact]?.units ?? {}, unit);
-  const unit = amount.quantity.unit ?? left.amounts.map(({ quantity }) => quantity.unit).findLast(isOfFact) ?? null;
+  const saidUnits = [left.speedUnit, ...left.amounts.map(({ quantity }) => quantity.unit)];
+  const unit = amount.quantity.unit ?? saidUnits.findLast((one) => one !== null && isOfFact(one)) ?? null;
   if (!isOfFact(unit)) return null;
   const rest = {
     ...kind.rest,
     ...(kind.rest.amounts.length === 0 ? { unknown: 0, unknownAt: [] } : {}),
     amounts: [{ ...amount, quantity: { ...amount.quantity, unit } }],
   };
-  const own = { asked: [before.fact], bareFact: before.fact, carried: null, carriedDepthCm: before.depthCm ?? null };
+  const own = {
+    only: before.fact,
+    asked: [before.fact],
+    bareFact: before.fact,
+    carried: null,
+    carriedDepthCm: before.depthCm ?? null,
+  };
   return { rest, context: { ...context, ...own } };
 }
 

@@ -20,6 +20,7 @@ describe('a number put right in the same text', () => {
     ['en', 'wind', 'mph', 'wind.boomKmh', ['no', 'sorry', 'no wait', ', no,', ', I mean']],
     ['en', 'rape', 'leaves', 'crop.trueLeaves', ['no', 'no sorry', ', no,', 'I mean']],
     ['en', 'ditch', 'm off', 'field.waterDistanceM', ['no', ', no,', 'sorry']],
+    ['de', 'Wind 3 m/s, Böen', 'm/s', 'wind.gustKmh', ['nein', ', nein,', 'sorry']],
     ['de', 'Wind', 'km/h', 'wind.boomKmh', ['nein', 'nee', ', nein,', 'Quatsch', ', ich meinte']],
     ['de', 'Raps', 'Blätter', 'crop.trueLeaves', ['nein', ', nein,', 'sorry']],
     ['de', 'Graben', 'm weg', 'field.waterDistanceM', ['nein', ', nein,', 'sorry']],

@@ -9,6 +9,10 @@ const ofDay =
 const part = '(?:heute|gestern|vorgestern) (?:früh|morgen|vormittag|mittag|nachmittag|abend)';
 const measured = '(?:gemessen|abgelesen|nachgesehen|geguckt|geschaut)';
 const patterns: readonly RegExp[] = [
+  new RegExp(
+    `(?<![\\p{L}\\d])(?:morgens|früh|vormittags|mittags|nachmittags|abends|nachts) um ${hour}(?: uhr)?${end}(?! ?(?:cm|c|grad|zentimeter)${end}|[.,:]\\d)`,
+    'gu',
+  ),
   new RegExp(`${lead}(?<hour>\\d{1,2})[:.](?<minute>[0-5]\\d) ?uhr${ofDay}${end}`, 'gu'),
   new RegExp(`${lead}(?<hour>\\d{1,2}):(?<minute>[0-5]\\d)${end}`, 'gu'),
   new RegExp(`${lead}(?<hour>\\d{1,2}) uhr (?<minute>[0-5]\\d)${ofDay}${end}`, 'gu'),

@@ -17,6 +17,7 @@ export const littleWords: LittleWords = {
   ofIt: set('sie sind ist es die meisten alle nur bis so schon noch jetzt im schnitt durchschnitt aber da ja jo etwa'),
   off: set('weg entfernt weit'),
   tall: set('hoch hohe hoher hohes hohen lang lange langer langes langen gross grosse grosser grosses grossen'),
+  since: set('seit'),
   depthBefore: set('tiefe'),
   abbreviations: set('ca bzw evtl temp std max rel ungef'),
   mayLeadNumber: set('bbch in auf windstaerke'),

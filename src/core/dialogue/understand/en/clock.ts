@@ -9,7 +9,7 @@ const patterns: readonly RegExp[] = [
   /\b(?:at )?(?:(?:12|twelve)(?: o'?clock)?,? ?(?:at )?)?(?<noon>noon|midday)\b/g,
   /\b(?:at )?(?:(?:12|twelve)(?: o'?clock)?,? ?(?:at )?)?(?<midnight>midnight)\b/g,
   new RegExp(`\\b(?:at )?(?<shift>half past|quarter past|quarter to) ${hour}\\b`, 'g'),
-  new RegExp(`\\b(?:at )?${hour} ?o'?clock\\b`, 'g'),
+  new RegExp(`\\b(?:at )?${hour} ?o'? ?clock\\b`, 'g'),
   new RegExp(`(?<=\\b${part} )at ${hour}\\b(?! ?(?:cm|c|f|degrees|deg|inch|inches|in)\\b|[.\\d])`, 'g'),
   new RegExp(`\\bat ${hour}(?= ${part}\\b)`, 'g'),
 ];

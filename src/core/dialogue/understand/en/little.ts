@@ -19,6 +19,7 @@ export const littleWords: LittleWords = {
     'they theyre it its them some most mostly all are is only just up to at now already still growing grown getting got but in places yes yeah yep aye',
   ),
   off: set('off away'),
+  since: set('since'),
   depthBefore: set('depth'),
   abbreviations: set('approx deg temp abt c ca'),
   mayLeadNumber: set('bbch gs at force'),
