@@ -14,7 +14,13 @@ const furthestCellKm = 50;
 /** A forecast that ends sooner than this after it was fetched is not the one asked for, hours. */
 export const leastHorizonHours = 48;
 
-/** The place of a reply, with its distance from the point asked for. */
+/** A longitude of -360 to 360 degrees, as grids that begin at Greenwich may give it, as one of -180 to 180. */
+function withinHalfTurn(longitude: number): number {
+  if (Math.abs(longitude) <= 180) return longitude;
+  return Math.round((longitude - 360 * Math.sign(longitude)) * 1e6) / 1e6;
+}
+
+/** The place of a reply, with its distance from the point asked for; longitudes from -180 to 180, as a conversation keeps them. */
 export function placeOf(
   asked: Point,
   cell: Pick<ForecastPlace, 'latitude' | 'longitude' | 'elevationM'>,
@@ -23,9 +29,9 @@ export function placeOf(
   const km = Math.round(distanceKm(asked, cell) * 10) / 10;
   return {
     askedLatitude: asked.latitude,
-    askedLongitude: asked.longitude,
+    askedLongitude: withinHalfTurn(asked.longitude),
     latitude,
-    longitude,
+    longitude: withinHalfTurn(longitude),
     elevationM,
     distanceKm: km,
   };

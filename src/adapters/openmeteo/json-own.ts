@@ -14,7 +14,7 @@ const formName = 'loamward-forecast/1';
 
 const seconds = z.number().int().transform(epochSeconds);
 const latitude = z.number().min(-90).max(90);
-const longitude = z.number().min(-360).max(360);
+const longitude = z.number().min(-180).max(180);
 
 const ownForm = z.strictObject({
   form: z.literal(formName),
