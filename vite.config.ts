@@ -17,12 +17,20 @@ const loadStartAtOnce: Plugin = {
     handler: (_html, { bundle }) => {
       const chunks = Object.values(bundle ?? {}).filter((file) => file.type === 'chunk');
       const entry = new Set(chunks.filter(({ isEntry }) => isEntry).map(({ fileName }) => fileName));
-      const start = chunks.filter(({ name }) => name === 'start');
-      const files = new Set(start.flatMap(({ fileName, imports }) => [fileName, ...imports]));
+      const importsOf = new Map(chunks.map(({ fileName, imports }) => [fileName, imports]));
+      const needed = (fileName: string, known = new Set<string>()): Set<string> => {
+        if (known.has(fileName)) return known;
+        known.add(fileName);
+        for (const file of importsOf.get(fileName) ?? []) needed(file, known);
+        return known;
+      };
+      const files = new Set(
+        chunks.filter(({ name }) => name === 'start').flatMap(({ fileName }) => [...needed(fileName)]),
+      );
       const ahead = [...files].filter((file) => !entry.has(file));
-      const words = chunks.flatMap(({ facadeModuleId, fileName, imports }) => {
+      const words = chunks.flatMap(({ facadeModuleId, fileName }) => {
         const language = wordsOfLanguage.exec(facadeModuleId?.replaceAll('\\', '/') ?? '')?.[1];
-        const own = [fileName, ...imports].filter((file) => !entry.has(file) && !files.has(file));
+        const own = [...needed(fileName)].filter((file) => !entry.has(file) && !files.has(file));
         return language === undefined ? [] : [{ language, content: own.map((file) => `/${file}`).join(' ') }];
       });
       return [

@@ -41,7 +41,18 @@ function sendFile(request: FastifyRequest, reply: FastifyReply, file: WebFile, l
   const vary = link === null ? 'accept-encoding' : 'accept-encoding, accept-language';
   reply.headers({ 'cache-control': file.cacheControl, etag: file.etag, vary, ...(link && { link }) }).type(file.type);
   if (request.headers['if-none-match'] === file.etag) return reply.code(304).send();
-  const takesGzip = /\bgzip\b/.test(String(request.headers['accept-encoding'] ?? ''));
-  if (file.gzipped && takesGzip) return reply.header('content-encoding', 'gzip').send(file.gzipped);
-  return reply.send(file.body);
+  const taken = encodingsIn(String(request.headers['accept-encoding'] ?? ''));
+  const [encoding, body] = file.encoded.find(([name]) => taken.has(name)) ?? [null, file.body];
+  return encoding === null ? reply.send(body) : reply.header('content-encoding', encoding).send(body);
+}
+
+/** The content encodings that a client takes (RFC 9110, section 12.5.3): those named, but for a weight of 0. */
+function encodingsIn(header: string): ReadonlySet<string> {
+  const named = header.split(',').map((one) =>
+    one
+      .trim()
+      .toLowerCase()
+      .split(/\s*;\s*q\s*=\s*/),
+  );
+  return new Set(named.flatMap(([name, weight = '1']) => (name && Number(weight) > 0 ? [name] : [])));
 }

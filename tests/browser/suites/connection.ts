@@ -6,6 +6,27 @@ import { onPage, pageServer } from '../session.ts';
 
 /** Reloads, lost connections, and answers that grow too old. */
 export function connectionSuite(): void {
+  describe('the way to the first question', () => {
+    test.each(['en', 'de'])('on a page in %s no part waits until another has come that names it', async (language) => {
+      const text = async (path: string) => {
+        const reply = await fetch(new URL(path, pageServer().url()), { headers: { 'accept-language': language } });
+        return { body: await reply.text(), link: reply.headers.get('link') ?? '' };
+      };
+      const { body, link } = await text('/');
+      const named = (pattern: RegExp, where: string) => [...where.matchAll(pattern)].map(([, path = '']) => path);
+      const ahead = new Set([
+        ...named(/<script type="module"[^>]* src="([^"]+)"/g, body),
+        ...named(/<link rel="modulepreload"[^>]* href="([^"]+)"/g, body),
+        ...named(/<(\/assets\/[^>]+)>/g, link),
+      ]);
+      expect([...ahead].some((path) => path.startsWith('/assets/start-'))).toBe(true);
+      for (const path of ahead) {
+        const imports = named(/(?:^|[;}\s])import\s*(?:[\w${},*\s]+from\s*)?"\.\/([^"]+)"/g, (await text(path)).body);
+        expect([path, imports.filter((file) => !ahead.has(`/assets/${file}`))]).toEqual([path, []]);
+      }
+    });
+  });
+
   describe('the conversation over time', () => {
     test('a reload goes on where it was, and nothing is asked twice', async () => {
       await onPage({}, async (page) => {
