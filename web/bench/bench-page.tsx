@@ -102,7 +102,9 @@ function Work({ server, memory, onReload }: WorkProps) {
   const settled = useSettled(draft, settlesAfterMs);
   const tried = useMemo(() => tryDraft(server, settled, language), [server, settled]);
   const beside = useMemo(() => besideDraft(server, draft), [server, opened, head.id, head.validFrom]);
-  const shared = useMemo(() => sharedIn(server, draft), [server, draft]);
+  const sharedOut = useMemo(() => sharedIn(server, { ...draft, sharesOut: true }), [server, draft]);
+  const shared = draft.sharesOut ? sharedOut : [];
+  const canShare = !draft.sharesOut && sharedOut.length > 0;
   const shown = useMemo(() => benchRules(beside.pack, beside.cases, today), [beside, today]);
   const openWeather = (text: string, file: string) => {
     try {
@@ -131,7 +133,7 @@ function Work({ server, memory, onReload }: WorkProps) {
             tried={tried}
             weather={weather}
             today={today}
-            onShareOut={draft.sharesOut ? null : () => change({ ...draft, sharesOut: true })}
+            onShareOut={canShare ? () => change({ ...draft, sharesOut: true }) : null}
           />
         </div>
         <div class="choices">

@@ -14,7 +14,7 @@ interface OutcomeProps {
   readonly tried: Tried;
   readonly weather: SeasonWeather;
   readonly today: string;
-  /** Shares out the answers that lie on both sides of a new limit; null where the draft does so already. */
+  /** Shares out the answers that lie on both sides of a new limit; null where the draft does so already, or none can be. */
   readonly onShareOut: (() => void) | null;
 }
 
