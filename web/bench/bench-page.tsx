@@ -10,6 +10,7 @@ import { loadLaterWords } from '../words.ts';
 import { Begin } from './begin.tsx';
 import { Changes } from './changes.tsx';
 import { type Draft, emptyDraft, keepDraft, readDraft } from './draft.ts';
+import { FaultText } from './fault-text.tsx';
 import { FileButton } from './file-button.tsx';
 import { HandOut } from './hand-out.tsx';
 import { HeadForm } from './head-form.tsx';
@@ -120,9 +121,14 @@ function Work({ server, memory, onReload }: WorkProps) {
   return (
     <>
       {server.refused && (
-        <p class="bench-refused">
-          {bench.serverRefused} {errorIn(server.refused.error, words).says} {server.refused.error.file}
-        </p>
+        <div class="bench-refused">
+          <p>
+            {bench.serverRefused} <code>{server.refused.error.file}</code>
+          </p>
+          <p>
+            <FaultText fault={server.refused.error} />
+          </p>
+        </div>
       )}
       <Begin bench={server} isBegun={tried.kind !== 'unchanged'} onBegin={change} />
       <section aria-labelledby="bench-changes">

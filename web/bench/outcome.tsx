@@ -2,6 +2,7 @@ import type { CaseDifference } from '../../src/core/compare/index.ts';
 import type { Finding } from '../../src/core/rules/pack/findings.ts';
 import { errorIn } from '../../src/core/words/errors.ts';
 import { Fold } from '../parts/fold.tsx';
+import { FaultText } from './fault-text.tsx';
 import type { SeasonWeather } from './season.ts';
 import { SeasonOutcome } from './season-outcome.tsx';
 import { type BenchSpeech, useSpeech, worldOf } from './speech.ts';
@@ -35,7 +36,7 @@ interface RefusedProps extends Pick<OutcomeProps, 'onShareOut'> {
 }
 
 function Refused({ findings, onShareOut }: RefusedProps) {
-  const { words, bench } = useSpeech();
+  const { bench } = useSpeech();
   const keyOf = ({ code, pointer, rule, parameter }: Finding) => [code, pointer, rule, parameter].join(' ');
   const byKey = new Map(findings.filter(({ severity }) => severity === 'error').map((one) => [keyOf(one), one]));
   const errors = [...byKey.values()];
@@ -45,20 +46,11 @@ function Refused({ findings, onShareOut }: RefusedProps) {
       <h3>{bench.refused.heading}</h3>
       <p>{bench.refused.lead}</p>
       <ul>
-        {errors.map((finding) => {
-          const { code, says, expected, came, next, parameter, rule } = errorIn(finding, words);
-          return (
-            <li key={keyOf(finding)}>
-              <b>{says}</b> <code>{[code, rule, parameter].filter(Boolean).join(' · ')}</code>
-              <br />
-              {bench.refused.expected}: {expected}
-              <br />
-              {bench.refused.came}: {came}
-              <br />
-              {bench.refused.next}: {next}
-            </li>
-          );
-        })}
+        {errors.map((finding) => (
+          <li key={keyOf(finding)}>
+            <FaultText fault={finding} />
+          </li>
+        ))}
       </ul>
       {isAstride && onShareOut && (
         <button type="button" class="button" onClick={onShareOut}>

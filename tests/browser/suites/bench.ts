@@ -1,4 +1,4 @@
-import { readdir, readFile } from 'node:fs/promises';
+import { readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
@@ -208,6 +208,32 @@ export function benchSuite(): void {
         };
         expect(health.rules.overlays).toMatchObject([{ id: 'colder-soil' }]);
       });
+    });
+
+    test('a file in the server’s folder that cannot be taken is told with its name, what was expected, what came and what to do', async () => {
+      const file = join(pageServer().overlays, 'typing.json');
+      await writeFile(file, '{ "overlay": ');
+      try {
+        await onPage({}, async (page) => {
+          await openRule(page, 'Soil', 'Soil too warm');
+          const refused = page.locator('.bench-refused');
+          await expect
+            .poll(
+              async () => {
+                await page.reload();
+                await page.getByRole('heading', { name: 'What you change' }).waitFor();
+                return (await refused.count()) === 0 ? '' : textOf(refused);
+              },
+              { timeout: 60_000 },
+            )
+            .toMatch(
+              /not taken; the rules before them stay in force. typing\.json.*RULES_NOT_JSON.*Expected: .+Found: .+What to do: /s,
+            );
+          expect(await findings(page)).toEqual([]);
+        });
+      } finally {
+        await rm(file);
+      }
     });
   });
 }
