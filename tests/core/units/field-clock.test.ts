@@ -33,6 +33,18 @@ describe('calendar and clock of the field are those of the IANA time zone databa
     }
   });
 
+  test('also where a clock was put right in the middle of a minute', () => {
+    // IANA time zone database, Africa/Monrovia: 44 min 30 s behind until 7 January 1972, then UTC (from memory).
+    const change = Date.UTC(1972, 0, 7, 0, 44, 30) / 1000;
+    const clocks = [change - 1, change].map((at) => {
+      expect(shown(atField(at, 'Africa/Monrovia'))).toEqual(
+        shown(DateTime.fromSeconds(at, { zone: 'Africa/Monrovia' })),
+      );
+      return atField(at, 'Africa/Monrovia').toFormat('HH:mm:ss');
+    });
+    expect(clocks).toEqual(['23:59:59', '00:44:30']);
+  });
+
   test('a day begins where it begins there, also where midnight does not come', () => {
     fc.assert(
       fc.property(aZone, aMoment, (zone, at) => {

@@ -75,6 +75,31 @@ test('an answer that tells two numbers becomes one for each pair of parts, under
   expect(shared?.shared.map(({ whole }) => whole)).toEqual([burst]);
 });
 
+test('what cannot be cut stays whole: a choice, a fact without a stated precision, a number without a band, a question without answers', () => {
+  const limits = { [sum]: [limit('atMost', 6)], 'soil.feel': [limit('atMost', 6)] };
+  const feel = { type: 'choice', possible: ['moist'] } as const;
+  const [shared] = sharedBy(question(answer('wet', 4, 9.99, { 'soil.feel': feel })), limits);
+  expect(shared?.question.choices?.map(({ gives }) => gives['soil.feel'])).toEqual([feel, feel]);
+  const coarse = (fact: Parameters<typeof factDefinition>[0]) => {
+    const { precision: _none, ...definition } = factDefinition(fact);
+    return definition;
+  };
+  const asked = [question(answer('wet', 4, 9.99))];
+  expect(shareOut(asked, (fact) => (fact === sum ? limits[sum] : []), coarse, sayEnds)).toEqual([]);
+  expect(sharedBy(question(answer('six', 6, 6)), limits)).toEqual([]);
+  const { choices: _none, ...unanswered } = question();
+  expect(sharedBy(unanswered, limits)).toEqual([]);
+});
+
+test('the value of an answer stays where it is the highest of a part', () => {
+  const whole: AnswerChoice = {
+    ...answer('wet', 4, 9.99),
+    gives: { [sum]: { type: 'number', value: 6, low: 4, high: 9.99 } },
+  };
+  const [shared] = sharedBy(question(whole), { [sum]: [limit('atMost', 6)] });
+  expect(told(shared?.question.choices)).toEqual(['wet-1 "wet, up-to 6" 4..6..6', 'wet-2 "wet, over 6" 6.01..8..9.99']);
+});
+
 test('whatever the band and the limits: each number of the band lies in just one part, and no part lies on both sides of a limit', () => {
   const step = factDefinition(sum).precision ?? Number.NaN;
   const number = fc.integer({ min: 0, max: 400 }).map((steps) => roundTo(steps * step, step));
