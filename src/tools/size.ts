@@ -44,6 +44,12 @@ function shown(bytes: number): string {
   return String(bytes).padStart(7);
 }
 
+/** Names of the files beside it that a script of the build imports at once. */
+export function importedIn(script: string): string[] {
+  const imports = script.matchAll(/(?:^|[;}\s])import\s*(?:[\w${},*\s]+from\s*)?"\.\/([^"]+\.js)"/g);
+  return [...imports].map(([, name = '']) => name);
+}
+
 async function withImports(files: readonly string[]): Promise<string[]> {
   const seen = new Set<string>();
   const left = [...files];
@@ -52,9 +58,7 @@ async function withImports(files: readonly string[]): Promise<string[]> {
     seen.add(file);
     if (!file.endsWith('.js')) continue;
     const text = await readFile(join(page, file), 'utf8');
-    for (const match of text.matchAll(/(?:^|[;}\s])import\s*(?:[\w${},*\s]+from\s*)?"\.\/([^"]+\.js)"/g)) {
-      left.push(join(file, '..', match[1]!));
-    }
+    left.push(...importedIn(text).map((name) => join(file, '..', name)));
   }
   return [...seen].sort();
 }

@@ -4,6 +4,7 @@ import { parseFacts } from '../../src/core/facts/parse/index.ts';
 import type { OutlookInput } from '../../src/core/outlook/index.ts';
 import { loadPack } from '../../src/core/rules/pack/load-pack.ts';
 import { epochSeconds } from '../../src/core/units/brands.ts';
+import { fitField } from '../generators/fit-field.ts';
 import { buildForecast } from '../generators/forecast.ts';
 
 /** 6 November 2026, 09:00 UTC. */
@@ -12,25 +13,7 @@ const morning = epochSeconds(1_793_955_600);
 /** An invented drained field under 16 days of invented changeable weather, with nothing left unknown. */
 export async function scanInput(root: string): Promise<OutlookInput> {
   const { pack } = loadPack(await readPackFolder(join(root, 'rules', 'propyzamide-winter-oilseed-rape')));
-  const facts = {
-    'field.country': 'GB-ENG',
-    'field.latitude': 53,
-    'field.longitude': -1,
-    'field.texture': 'clay-loam',
-    'field.slopePercent': 1,
-    'field.waterDistanceM': 300,
-    'field.drained': 'yes',
-    'field.loosenedThisSeason': 'no',
-    'field.protectedWaterArea': 'outside',
-    'crop.trueLeaves': 5,
-    'weed.present': 'yes',
-    'treatment.alreadyApplied': 'no',
-    'soil.temperature30cmC': 7,
-    'soil.feel': 'moist',
-    'soil.surface': ['friable'],
-    'soil.drainsRunning': 'no',
-    'wind.towardsSensitive': 'no',
-  };
+  const facts = { ...fitField, 'field.drained': 'yes' };
   const forecast = buildForecast({
     from: morning,
     hours: 16 * 24,

@@ -20,8 +20,9 @@ import { Outcome, summaryOf } from './outcome.tsx';
 import { RuleCard } from './rule-card.tsx';
 import { inventedSeason, parseWeatherFile, type SeasonWeather } from './season.ts';
 import { type Bench, fetchBench } from './server.ts';
+import { sharedAnswers } from './shared-answers.ts';
 import { SpeechContext, speechOfPage, useSpeech } from './speech.ts';
-import { besideDraft, sharedIn, tryDraft } from './try-draft.ts';
+import { besideDraft, tryDraft } from './try-draft.ts';
 import { useSettled } from './use-settled.ts';
 
 /** Quiet after typing before what it changes is worked out, ms. */
@@ -103,7 +104,7 @@ function Work({ server, memory, onReload }: WorkProps) {
   const settled = useSettled(draft, settlesAfterMs);
   const tried = useMemo(() => tryDraft(server, settled, language), [server, settled]);
   const beside = useMemo(() => besideDraft(server, draft), [server, opened, head.id, head.validFrom]);
-  const sharedOut = useMemo(() => sharedIn(server, { ...draft, sharesOut: true }), [server, draft]);
+  const sharedOut = useMemo(() => sharedAnswers(beside.pack, draft), [beside, draft]);
   const shared = draft.sharesOut ? sharedOut : [];
   const canShare = !draft.sharesOut && sharedOut.length > 0;
   const shown = useMemo(() => benchRules(beside.pack, beside.cases, today), [beside, today]);

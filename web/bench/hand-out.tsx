@@ -26,13 +26,13 @@ export function HandOut({ bench: server, draft, tried, isSettled, onWritten }: H
   const [said, setSaid] = useState('');
   const { language } = words;
   const missing = headTexts.filter((name) => draft.head[name].trim() === '');
-  const faults = missing.length > 0 ? [] : faultsOf(server, draft, language);
+  const faults = missing.length > 0 ? [] : faultsOf(server, tried.before, draft, language);
   const unread = Object.entries(draft.typed).flatMap(([id, text]) => {
     const limit = server.shipped.parameters.find((one) => one.id === id);
     return limit !== undefined && 'problem' in readValue(text, limit, bench) ? [id] : [];
   });
   const isReady = isSettled && tried.kind === 'sound' && missing.length + faults.length + unread.length === 0;
-  const content = () => fileOf(server, draft, language);
+  const content = () => fileOf(server, tried.before, draft, language);
   const tell = (error: ErrorReport | null) => {
     if (error === null) return setSaid(bench.out.notReached);
     const { says, expected, came, next } = errorIn(error, words);

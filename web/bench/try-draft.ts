@@ -30,15 +30,15 @@ export function besideDraft({ shipped, cases, overlays, today }: Bench, { head, 
   return applied.ok ? { pack: applied.pack, cases: [...cases, ...applied.cases] } : { pack: shipped, cases };
 }
 
-/** The questions that the draft shares out at its limits, if it does: what is asked under the server's other overlays. */
-export function sharedIn(bench: Bench, draft: Draft): readonly SharedOut[] {
-  return draft.sharesOut ? sharedAnswers(besideDraft(bench, draft).pack, draft) : [];
+/** The questions that the draft shares out at its limits, if it does, of those that are asked beside it. */
+export function sharedIn({ pack }: Side, draft: Draft): readonly SharedOut[] {
+  return draft.sharesOut ? sharedAnswers(pack, draft) : [];
 }
 
-/** The file of the overlay as the draft stands, with the questions that it shares out. */
-export function fileOf(bench: Bench, draft: Draft, language: string): object {
-  const shared = sharedIn(bench, draft).map(({ question }) => question);
-  return contentOf(draft, bench.shipped, language, shared);
+/** The file of the overlay as the draft stands, with the questions that it shares out of those asked beside it. */
+export function fileOf({ shipped }: Pick<Bench, 'shipped'>, beside: Side, draft: Draft, language: string): object {
+  const shared = sharedIn(beside, draft).map(({ question }) => question);
+  return contentOf(draft, shipped, language, shared);
 }
 
 /** Lays the draft over the rules, checks it as the server would, and runs every case under both. */
@@ -46,7 +46,7 @@ export function tryDraft(bench: Bench, draft: Draft, language: string): Tried {
   const before = besideDraft(bench, draft);
   if (draft.opened === null && Object.keys(draft.limits).length === 0) return { kind: 'unchanged', before };
   const filled = filledIn(draft);
-  const text = JSON.stringify(fileOf(bench, filled, language));
+  const text = JSON.stringify(fileOf(bench, before, filled, language));
   const { overlay, findings } = parseOverlay('overlay.json', text);
   if (!overlay) return { kind: 'refused', before, findings };
   const others = othersThan(bench.overlays, draft.opened?.overlay.id ?? draft.head.id);
@@ -58,8 +58,8 @@ export function tryDraft(bench: Bench, draft: Draft, language: string): Tried {
 }
 
 /** What keeps a draft from being handed out though its changes are sound: the faults of its file. */
-export function faultsOf(bench: Bench, draft: Draft, language: string): readonly Finding[] {
-  const { findings } = parseOverlay('overlay.json', JSON.stringify(fileOf(bench, draft, language)));
+export function faultsOf(bench: Bench, beside: Side, draft: Draft, language: string): readonly Finding[] {
+  const { findings } = parseOverlay('overlay.json', JSON.stringify(fileOf(bench, beside, draft, language)));
   return findings.filter(({ severity }) => severity === 'error');
 }
 

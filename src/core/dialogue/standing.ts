@@ -9,6 +9,7 @@ import { evaluateReference } from '../rules/reference.ts';
 import type { Trace } from '../rules/trace-types.ts';
 import type { CompiledRules } from '../rules/types.ts';
 import type { EpochSeconds } from '../units/brands.ts';
+import { remember } from '../units/remember.ts';
 import { verdictWord } from '../verdict/verdict-of.ts';
 import { conflictsOf } from './conflicts.ts';
 import { forecastStage } from './forecast-need.ts';
@@ -31,9 +32,9 @@ export interface Standing {
   readonly doubtful: StateObservation | null;
 }
 
-/** Most days whose compiled rules are kept of a pack; when full, all are let go: a server may run for years. */
+/** Most days whose compiled rules are kept of a pack: a server may run for years. */
 const mostDays = 64;
-const compiledByDay = new WeakMap<Pack, Map<string, CompiledRules>>();
+const compiledByPack = new WeakMap<Pack, (day: string) => CompiledRules>();
 const standings = new WeakMap<State, { readonly pack: Pack; readonly standing: Standing | null }>();
 
 /** What a state comes to; null before the start. The same state and pack give the same object. */
@@ -54,15 +55,9 @@ export function keepStanding(before: State, after: State): State {
 
 /** The rules of a pack on the day of a moment in the pack's zone; compiled once a day and pack while it is among the days kept. */
 export function compiledFor(pack: Pack, at: EpochSeconds): CompiledRules {
-  const days = compiledByDay.get(pack) ?? new Map<string, CompiledRules>();
-  compiledByDay.set(pack, days);
-  const day = localDate(at, pack.zone);
-  const known = days.get(day);
-  if (known) return known;
-  if (days.size >= mostDays) days.clear();
-  const compiled = compileRules(pack, day);
-  days.set(day, compiled);
-  return compiled;
+  const compiledOn = compiledByPack.get(pack) ?? remember((day: string) => compileRules(pack, day), mostDays);
+  compiledByPack.set(pack, compiledOn);
+  return compiledOn(localDate(at, pack.zone));
 }
 
 function workOut(state: State, at: EpochSeconds, pack: Pack): Standing {

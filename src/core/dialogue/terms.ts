@@ -1,4 +1,5 @@
 import type { GlossaryTerm, Pack } from '../rules/pack-types.ts';
+import { remember } from '../units/remember.ts';
 import { inLanguage, sourceIn } from '../units/texts.ts';
 import type { Catalogue } from '../words/catalogue.ts';
 import { markTerms } from '../words/mark-terms.ts';
@@ -9,23 +10,18 @@ const glossaries = new WeakMap<readonly GlossaryTerm[], Map<Catalogue, readonly 
 /** The trade terms of the glossary that these sentences say, in the order of the glossary. */
 export function termsIn(sentences: readonly string[], { glossary }: Pack, words: Catalogue): TermView[] {
   const all = glossaryIn(glossary, words);
-  const said = new Set([...new Set(sentences)].flatMap((sentence) => idsIn(sentence, all)));
+  const idsIn = idsBy.get(all) ?? remember((sentence: string) => idsOf(sentence, all), mostKept);
+  idsBy.set(all, idsIn);
+  const said = new Set([...new Set(sentences)].flatMap((sentence) => idsIn(sentence)));
   return all.filter(({ id }) => said.has(id));
 }
 
-/** Most sentences whose terms are kept, of one glossary; when full, all are let go. Turns of a conversation mostly show the same ones. */
+/** Most sentences whose terms are kept, of one glossary: turns of a conversation mostly show the same ones. */
 const mostKept = 4096;
-const keptIds = new WeakMap<readonly TermView[], Map<string, readonly string[]>>();
+const idsBy = new WeakMap<readonly TermView[], (sentence: string) => readonly string[]>();
 
-function idsIn(sentence: string, all: readonly TermView[]): readonly string[] {
-  const kept = keptIds.get(all) ?? new Map<string, readonly string[]>();
-  keptIds.set(all, kept);
-  const known = kept.get(sentence);
-  if (known) return known;
-  if (kept.size >= mostKept) kept.clear();
-  const ids = markTerms(sentence, all).flatMap((part) => (typeof part === 'string' ? [] : [part.term.id]));
-  kept.set(sentence, ids);
-  return ids;
+function idsOf(sentence: string, all: readonly TermView[]): readonly string[] {
+  return markTerms(sentence, all).flatMap((part) => (typeof part === 'string' ? [] : [part.term.id]));
 }
 
 /** Every sentence in what is shown, however deep it stands. */

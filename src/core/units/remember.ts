@@ -1,12 +1,10 @@
-/** Most results kept of one function; when full, all are let go. */
-const most = 512;
-
 /**
  * The same function, answering again from memory where it was asked the same. For pure functions of numbers and texts whose
- * answer costs much more than a look-up, such as calendar days in a zone.
+ * answer costs much more than a look-up, such as calendar days in a zone. At most so many results are kept; when full, all are let go.
  */
 export function remember<Args extends readonly (string | number)[], Result>(
   compute: (...args: Args) => Result,
+  most = 512,
 ): (...args: Args) => Result {
   const kept = new Map<string, Result>();
   return (...args) => {

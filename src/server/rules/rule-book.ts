@@ -42,10 +42,13 @@ export interface RuleBook {
   readonly close: () => void;
 }
 
+/** The files of a pack, with the pack's id. */
+type NamedSource = PackSource & { readonly id: string };
+
 /** Where the packs of other treatments lie. */
 export interface OtherPacks {
   /** The packs that lie there now, each with its id, those found before among them. */
-  readonly find: () => Promise<readonly (PackSource & { readonly id: string })[]>;
+  readonly find: () => Promise<readonly NamedSource[]>;
   /** Calls back when there may be another one; returns what ends it. */
   readonly watch: (onChange: () => void) => () => void;
 }
@@ -94,7 +97,7 @@ export async function openRuleBook(means: RuleBookMeans): Promise<RuleBook> {
   const lookAtAll = async (): Promise<void> => {
     await Promise.all(all().map((one) => one.look()));
   };
-  const takeUp = async (packsThere: Awaited<ReturnType<OtherPacks['find']>>): Promise<void> => {
+  const takeUp = async (packsThere: readonly NamedSource[]): Promise<void> => {
     const more = packsThere.filter(({ id }) => all().every((one) => one.id !== id));
     for (const one of more) others.push(followPack(one.id, one, null, following));
     if (more.length > 0) await lookAtAll();
@@ -130,7 +133,7 @@ export async function openRuleBook(means: RuleBookMeans): Promise<RuleBook> {
 /** Looks for packs when there may be others, one look after the other, and hands on what lies there until it is closed. */
 function followFolder(
   { others, timers, log }: RuleBookMeans,
-  take: (found: Awaited<ReturnType<OtherPacks['find']>>) => Promise<void>,
+  take: (found: readonly NamedSource[]) => Promise<void>,
 ): Pick<RuleBook, 'close'> & { readonly find: () => Promise<void> } {
   if (others === undefined) return { find: async () => {}, close: () => {} };
   let isClosed = false;

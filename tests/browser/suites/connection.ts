@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
+import { importedIn } from '../../../src/tools/size.ts';
 import { answerAll, answerOnce, chooseField, fitDay, questionHeading, textOf, verdictHeading } from '../answers.ts';
 import { untilAlone, untilReady } from '../offline-waits.ts';
 import { onPage, pageServer } from '../session.ts';
@@ -21,7 +22,7 @@ export function connectionSuite(): void {
       ]);
       expect([...ahead].some((path) => path.startsWith('/assets/start-'))).toBe(true);
       for (const path of ahead) {
-        const imports = named(/(?:^|[;}\s])import\s*(?:[\w${},*\s]+from\s*)?"\.\/([^"]+)"/g, (await text(path)).body);
+        const imports = importedIn((await text(path)).body);
         expect([path, imports.filter((file) => !ahead.has(`/assets/${file}`))]).toEqual([path, []]);
       }
     });

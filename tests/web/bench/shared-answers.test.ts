@@ -3,18 +3,19 @@ import { parseOverlay } from '../../../src/core/rules/overlay/parse-overlay.ts';
 import { collectLimits, straddles } from '../../../src/core/rules/pack/straddle.ts';
 import { type Draft, emptyDraft, openDraft } from '../../../web/bench/draft.ts';
 import type { Bench } from '../../../web/bench/server.ts';
-import { fileOf, sharedIn, tryDraft } from '../../../web/bench/try-draft.ts';
+import { besideDraft, fileOf, sharedIn, tryDraft } from '../../../web/bench/try-draft.ts';
 import { benchWith, secondBenchWith } from './bench-at-hand.ts';
 
 const blank = emptyDraft('2026-11-25');
 const wheat = secondBenchWith();
+const beside = besideDraft(wheat, blank);
 const draftWith = (limits: Draft['limits'], more: Partial<Draft> = {}): Draft => ({ ...blank, limits, ...more });
 const codesOf = (bench: Bench, draft: Draft) => {
   const tried = tryDraft(bench, draft, 'en');
   return tried.kind === 'refused' ? tried.findings.map(({ code }) => code) : tried.kind;
 };
 const labels = (bench: Bench, draft: Draft, language: string) =>
-  sharedIn(bench, draft).flatMap(({ shared }) =>
+  sharedIn(besideDraft(bench, draft), draft).flatMap(({ shared }) =>
     shared.map(({ whole, parts }) => [whole, ...parts].map(({ label }) => label[language])),
   );
 
@@ -81,15 +82,15 @@ describe('answers that are shared out', () => {
 
   test('follow the limit when it is moved on, and are gone with it', () => {
     expect(labels(wheat, { ...draft, limits: { windMaxKmh: 7.5 } }, 'en')[0]?.[1]).toMatch(/, up to 7\.5 km\/h$/);
-    expect(sharedIn(wheat, { ...draft, limits: {} })).toEqual([]);
-    expect(sharedIn(wheat, { ...draft, sharesOut: false })).toEqual([]);
+    expect(sharedIn(beside, { ...draft, limits: {} })).toEqual([]);
+    expect(sharedIn(beside, { ...draft, sharesOut: false })).toEqual([]);
   });
 
   test('follow the limit also where their file is opened again; a question of the overlay’s own stays as it is', () => {
-    const file = parseOverlay('own.json', JSON.stringify(fileOf(wheat, named(draft), 'en'))).overlay;
+    const file = parseOverlay('own.json', JSON.stringify(fileOf(wheat, beside, named(draft), 'en'))).overlay;
     const again = openDraft(file!, wheat.shipped, 'en', null);
     expect(again.sharesOut).toBe(true);
-    expect(fileOf(wheat, again, 'en')).toEqual(fileOf(wheat, named(draft), 'en'));
+    expect(fileOf(wheat, beside, again, 'en')).toEqual(fileOf(wheat, beside, named(draft), 'en'));
     expect(labels(wheat, { ...again, limits: { windMaxKmh: 7.5 } }, 'en')[0]?.[1]).toMatch(/, up to 7\.5 km\/h$/);
 
     const content = structuredClone(file!.content);

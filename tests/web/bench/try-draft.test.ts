@@ -68,7 +68,7 @@ describe('a draft that is tried', () => {
 describe('the file of a draft', () => {
   test('is an overlay that parses, with every text in each language of the pack', () => {
     const draft = draftWith({ soilTemperatureMaxC: 9, seasonLastDay: '01-20' }, { head });
-    expect(faultsOf(bench, draft, 'en')).toEqual([]);
+    expect(faultsOf(bench, besideDraft(bench, draft), draft, 'en')).toEqual([]);
     const content = contentOf(draft, bench.shipped, 'en');
     expect(content).toMatchObject({
       overlay: { ...head, title: { en: head.title, de: head.title }, pack: { id: 'propyzamide-winter-oilseed-rape' } },
@@ -97,9 +97,12 @@ describe('the file of a draft', () => {
 
   test('without a reason or with a day that is none is faulty', () => {
     const codes = (part: object) =>
-      faultsOf(bench, draftWith({ soilTemperatureMaxC: 9 }, { head: { ...head, ...part } }), 'en').map(
-        ({ pointer }) => pointer,
-      );
+      faultsOf(
+        bench,
+        besideDraft(bench, blank),
+        draftWith({ soilTemperatureMaxC: 9 }, { head: { ...head, ...part } }),
+        'en',
+      ).map(({ pointer }) => pointer);
     expect(codes({ reason: ' ' })).toContain('/overlay/reason');
     expect(codes({ validFrom: '2026-13-01' })).toEqual(['/overlay/validFrom']);
     expect(codes({ id: 'Hollin Bank' })).toEqual(['/overlay/id']);
